@@ -1,0 +1,4 @@
+package halfwave.architecture.bad.halfwave.circuit;
+
+/** Matches the component "circuit" of the diagram. */
+public final class Layer {}

@@ -1,0 +1,5 @@
+/** The main class, wiring, executors. */
+@NullMarked
+package halfwave.app;
+
+import org.jspecify.annotations.NullMarked;

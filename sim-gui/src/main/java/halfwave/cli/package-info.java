@@ -1,0 +1,5 @@
+/** Commands. */
+@NullMarked
+package halfwave.cli;
+
+import org.jspecify.annotations.NullMarked;

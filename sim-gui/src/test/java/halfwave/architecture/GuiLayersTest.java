@@ -1,0 +1,84 @@
+package halfwave.architecture;
+
+import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideInAnyPackage;
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.classes;
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
+import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.slices;
+import static com.tngtech.archunit.library.plantuml.rules.PlantUmlArchCondition.Configuration.consideringOnlyDependenciesInDiagram;
+import static com.tngtech.archunit.library.plantuml.rules.PlantUmlArchCondition.adhereToPlantUmlDiagram;
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.tngtech.archunit.core.domain.JavaClass;
+import com.tngtech.archunit.core.importer.ClassFileImporter;
+import com.tngtech.archunit.core.importer.ImportOption.DoNotIncludeTests;
+import com.tngtech.archunit.junit.AnalyzeClasses;
+import com.tngtech.archunit.junit.ArchTest;
+import com.tngtech.archunit.lang.ArchCondition;
+import com.tngtech.archunit.lang.ArchRule;
+import com.tngtech.archunit.lang.ConditionEvents;
+import com.tngtech.archunit.lang.SimpleConditionEvent;
+import java.nio.file.Path;
+import org.jspecify.annotations.NullMarked;
+import org.junit.jupiter.api.Test;
+
+/** The front end obeys the diagram it shares with the core. */
+@AnalyzeClasses(packages = "halfwave", importOptions = DoNotIncludeTests.class)
+class GuiLayersTest {
+  /** Includes the core, so that a package that sits in both modules is seen whole. */
+  @ArchTest
+  static final ArchRule diagram =
+      classes()
+          .should(
+              adhereToPlantUmlDiagram(
+                  Path.of("..", "docs", "architecture", "layers.puml"),
+                  consideringOnlyDependenciesInDiagram()))
+          .allowEmptyShould(true);
+
+  @ArchTest
+  static final ArchRule cycles =
+      slices().matching("halfwave.(**)").should().beFreeOfCycles().allowEmptyShould(true);
+
+  @ArchTest
+  static final ArchRule junkDrawers =
+      noClasses()
+          .should()
+          .resideInAnyPackage("..util..", "..common..", "..helper..", "..manager..")
+          .allowEmptyShould(true);
+
+  @ArchTest
+  static final ArchRule commandsNeedNoDisplay =
+      noClasses()
+          .that(resideInAnyPackage("..halfwave.cli.."))
+          .should()
+          .dependOnClassesThat()
+          .resideInAnyPackage("javax.swing..", "java.awt..")
+          .allowEmptyShould(true);
+
+  @ArchTest
+  static final ArchRule packagesAreDescribed =
+      classes()
+          .should(
+              new ArchCondition<JavaClass>("be in a package with a @NullMarked package-info") {
+                @Override
+                public void check(JavaClass type, ConditionEvents events) {
+                  boolean marked =
+                      type.getPackage()
+                          .tryGetPackageInfo()
+                          .map(info -> info.isAnnotatedWith(NullMarked.class))
+                          .orElse(false);
+                  String message = type.getPackageName() + " has no @NullMarked package-info.java";
+                  events.add(new SimpleConditionEvent(type, marked, message));
+                }
+              })
+          .allowEmptyShould(true);
+
+  /** The other rules are shown to bite in the core; these two are this module's own. */
+  @Test
+  void rulesBite() {
+    var bad = new ClassFileImporter().importPackages("halfwave.architecture.bad");
+    assertThat(commandsNeedNoDisplay.evaluate(bad).getFailureReport().toString())
+        .contains("java.awt.Color");
+    assertThat(packagesAreDescribed.evaluate(bad).getFailureReport().toString())
+        .contains("halfwave.architecture.bad.halfwave.cli has no");
+  }
+}
