@@ -74,7 +74,7 @@ public final class CurrentCurve {
   }
 
   /** The same with more resistance in series (Ω). */
-  CurrentCurve inSeriesWith(double ohms) {
+  public CurrentCurve inSeriesWith(double ohms) {
     return new CurrentCurve(tableAmps, cubic, parallelSiemens, seriesOhms + ohms);
   }
 

@@ -1,0 +1,51 @@
+package halfwave.bench;
+
+import halfwave.flame.Rod;
+import halfwave.quantity.RejectedValueException;
+import halfwave.quantity.RejectedValueException.Allowed;
+
+/**
+ * The whole set-up being simulated: what was built, and in what condition it is.
+ *
+ * @param name short name in lower-case-hyphen form
+ * @param design what was built
+ * @param condition how worn, dirty, misplaced or broken each part is
+ */
+public record Bench(String name, Design design, Condition condition) {
+
+  /** Checks that the rod does not stand where metal already is. */
+  public Bench {
+    if (!name.matches("[a-z0-9]+(-[a-z0-9]+)*")) {
+      throw rejected("name", name, Allowed.NAME);
+    }
+    double clearance =
+        new BurnerMetal(design.burner()).clearanceMeters(condition.rodPosition().place(design.rod()));
+    if (clearance < 0) {
+      throw rejected("rod", "inside the burner tube", Allowed.CLEAR_OF_BURNER);
+    }
+  }
+
+  private static RejectedValueException rejected(String field, String value, Allowed allowed) {
+    return new RejectedValueException(field, value, allowed, Double.NaN, Double.NaN);
+  }
+
+  /** The rod where it stands now. */
+  public Rod rod() {
+    return condition.rodPosition().place(design.rod());
+  }
+
+  /** Distance between the rod and the burner's metal (m); zero where they touch. */
+  public double rodClearanceMeters() {
+    return new BurnerMetal(design.burner()).clearanceMeters(rod());
+  }
+
+  /** The same bench in another condition. */
+  public Bench with(Condition other) {
+    return new Bench(name, design, other);
+  }
+
+  /** The same bench of another design. */
+  public Bench with(Design other) {
+    return new Bench(name, other, condition);
+  }
+}

@@ -1,0 +1,150 @@
+package halfwave.bench;
+
+import halfwave.circuit.Circuit;
+import halfwave.circuit.ConductionLaw;
+import halfwave.circuit.Element.Conductor;
+import halfwave.circuit.Element.Resistor;
+import halfwave.circuit.LumpedCircuit;
+import halfwave.circuit.LumpedCircuit.Film;
+import halfwave.circuit.LumpedCircuit.Ground;
+import halfwave.circuit.LumpedCircuit.Lead;
+import halfwave.circuit.Part;
+import halfwave.circuit.Point;
+import halfwave.flame.ElectrodeCharacteristic;
+import halfwave.flame.IonField;
+import halfwave.flame.Place;
+import halfwave.flame.Rod;
+import halfwave.surface.ContaminationFilm;
+import org.jspecify.annotations.Nullable;
+
+/** Builds the sense circuit of a bench from its wiring, its films and its flame. */
+public final class BenchCircuit {
+
+  /** Distance between the places at which the rod's length in flame is counted (m). */
+  private static final double PACE_METERS = 0.25e-3;
+
+  /** Never less rod than this carries a film (m): a rod clear of the flame has no current anyway. */
+  private static final double LEAST_LENGTH_METERS = 1e-3;
+
+  private BenchCircuit() {}
+
+  /** The circuit with the flame burning. */
+  public static Circuit of(Bench bench, BenchFlame flame) {
+    ElectrodeCharacteristic spark = flame.spark();
+    boolean star = spark != null && flame.burning();
+    ConductionLaw path = flame.burning() && !star ? flame.path() : null;
+    Circuit circuit = wiring(bench, flame.field(), path);
+    if (spark == null || !star) {
+      return circuit;
+    }
+    Circuit withStar = star(circuit, flame, Point.PROBE, spark);
+    double winding = bench.design().spark() == null ? 0 : bench.design().spark().windingOhms();
+    return withStar.with(new Resistor(Part.JUMPER, Point.PROBE, Point.CHASSIS, winding));
+  }
+
+  /** The circuit without a flame: gas off, or a trial that did not light. */
+  public static Circuit withoutFlame(Bench bench, BenchFlame flame) {
+    return wiring(bench, flame.field(), null);
+  }
+
+  /** The circuit with a wire held in the flame, on nothing yet: for a meter's lead. */
+  public static Circuit withProbe(Bench bench, BenchFlame flame, ElectrodeCharacteristic wire) {
+    Circuit circuit = wiring(bench, flame.field(), null);
+    return flame.burning() ? star(circuit, flame, Point.PROBE, wire) : circuit;
+  }
+
+  /** Rod, burner and a third electrode in one plasma; the column is shared by the first two. */
+  private static Circuit star(
+      Circuit circuit, BenchFlame flame, Point thirdPoint, ElectrodeCharacteristic third) {
+    double half = 0.5 * flame.path().columnOhms();
+    return circuit.with(
+        new Conductor(
+            Part.ROD_SHEATH, Point.ROD_SURFACE, Point.PLASMA, inSeries(flame.path().rod(), half)),
+        new Conductor(
+            Part.BURNER_SHEATH,
+            Point.BURNER_SURFACE,
+            Point.PLASMA,
+            inSeries(flame.path().burner(), half)),
+        new Conductor(Part.PROBE_SHEATH, thirdPoint, Point.PLASMA, third));
+  }
+
+  private static ElectrodeCharacteristic inSeries(ElectrodeCharacteristic electrode, double ohms) {
+    return new ElectrodeCharacteristic(
+        electrode.ions().inSeriesWith(ohms), electrode.electrons().inSeriesWith(ohms));
+  }
+
+  private static Circuit wiring(Bench bench, IonField field, @Nullable ConductionLaw path) {
+    Design design = bench.design();
+    Condition condition = bench.condition();
+    Lead lead = design.lead();
+    Lead leaking =
+        new Lead(
+            lead.resistanceOhms(),
+            parallel(lead.insulationOhms(), condition.leakageOhms()),
+            lead.capacitanceFarads());
+    Film scale =
+        condition.burnerScaleOhms() == 0
+            ? null
+            : new Film(condition.burnerScaleOhms(), condition.burnerScaleFarads());
+    LumpedCircuit lumped =
+        new LumpedCircuit(
+            design.source(),
+            leaking,
+            rodFilm(bench, field),
+            path,
+            scale,
+            new Ground(design.groundOhms() + condition.groundExtraOhms()));
+    Circuit circuit =
+        lumped
+            .circuit()
+            .without(Part.CONNECTOR)
+            .with(
+                new Resistor(
+                    Part.CONNECTOR, Point.TERMINAL, Point.LEAD, condition.connectorOhms()));
+    double jumper = bench.rodClearanceMeters() == 0 ? 0 : condition.jumperOhms();
+    return jumper < Double.POSITIVE_INFINITY
+        ? circuit.with(new Resistor(Part.JUMPER, Point.ROD, Point.CHASSIS, jumper))
+        : circuit;
+  }
+
+  private static double parallel(@Nullable Double a, double b) {
+    if (a == null || a == Double.POSITIVE_INFINITY) {
+      return b;
+    }
+    if (b == Double.POSITIVE_INFINITY) {
+      return a;
+    }
+    return a == 0 || b == 0 ? 0 : a * b / (a + b);
+  }
+
+  private static @Nullable Film rodFilm(Bench bench, IonField field) {
+    Coat coat = bench.condition().rodCoat();
+    if (coat.thicknessMeters() == 0) {
+      return null;
+    }
+    ContaminationFilm film =
+        ContaminationFilm.silica(coat.thicknessMeters(), coat.porosityRatio());
+    Rod rod = bench.rod();
+    double area = 2 * Math.PI * rod.radiusMeters() * lengthInFlameMeters(rod, field);
+    return new Film(
+        film.resistanceOhms(area, bench.condition().rodKelvin()), film.capacitanceFarads(area));
+  }
+
+  /** How much of the rod is inside the flame's mantle. */
+  private static double lengthInFlameMeters(Rod rod, IonField field) {
+    double inside = 0;
+    for (int k = 1; k < rod.path().size(); k++) {
+      Place from = rod.path().get(k - 1);
+      Place to = rod.path().get(k);
+      double length = to.distanceMeters(from);
+      int paces = (int) Math.ceil(length / PACE_METERS);
+      for (int n = 0; n < paces; n++) {
+        Place p = from.towards(to, (n + 0.5) / paces);
+        if (field.mantleDistanceMeters(p.xMeters(), p.yMeters(), p.zMeters()) <= 0) {
+          inside += length / paces;
+        }
+      }
+    }
+    return Math.max(inside, LEAST_LENGTH_METERS);
+  }
+}

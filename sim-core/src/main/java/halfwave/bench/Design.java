@@ -1,0 +1,67 @@
+package halfwave.bench;
+
+import halfwave.circuit.LumpedCircuit.Lead;
+import halfwave.circuit.LumpedCircuit.Source;
+import halfwave.flame.BurnerDesign;
+import halfwave.flame.FlameCalibration;
+import halfwave.flame.Fuel;
+import halfwave.flame.Rod;
+import halfwave.quantity.Guard;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * What was built: appliance, burner, rod, wiring and board, all as new.
+ *
+ * @param ignition how the gas is lit
+ * @param fuel what burns
+ * @param burner the metal of the burner under the rod
+ * @param manifoldPascals gauge pressure at the manifold as set up (Pa); above zero
+ * @param flame the flame model's free numbers
+ * @param rod the flame rod where it was fitted
+ * @param spark a spark electrode in the same flame, or null
+ * @param source the board's sense source
+ * @param lead the sense lead with its healthy insulation
+ * @param groundOhms from the chassis back to the board's common (Ω); zero or above, finite
+ */
+public record Design(
+    Ignition ignition,
+    Fuel fuel,
+    BurnerDesign burner,
+    double manifoldPascals,
+    FlameCalibration flame,
+    Rod rod,
+    @Nullable SparkElectrode spark,
+    Source source,
+    Lead lead,
+    double groundOhms) {
+
+  /** Checks the domain. */
+  public Design {
+    Guard.inRange("manifoldPascals", manifoldPascals, 1, 10_000);
+    Guard.notNegative("groundOhms", groundOhms);
+  }
+
+  /** The same design with another source. */
+  public Design withSource(Source other) {
+    return new Design(
+        ignition, fuel, burner, manifoldPascals, flame, rod, spark, other, lead, groundOhms);
+  }
+
+  /** The same design with another lead. */
+  public Design withLead(Lead other) {
+    return new Design(
+        ignition, fuel, burner, manifoldPascals, flame, rod, spark, source, other, groundOhms);
+  }
+
+  /** The same design with another rod. */
+  public Design withRod(Rod other) {
+    return new Design(
+        ignition, fuel, burner, manifoldPascals, flame, other, spark, source, lead, groundOhms);
+  }
+
+  /** The same design with other flame numbers. */
+  public Design withFlame(FlameCalibration other) {
+    return new Design(
+        ignition, fuel, burner, manifoldPascals, other, rod, spark, source, lead, groundOhms);
+  }
+}
