@@ -1,0 +1,107 @@
+package halfwave.display;
+
+import halfwave.quantity.Dimension;
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.math.RoundingMode;
+import java.text.DecimalFormatSymbols;
+import java.util.List;
+import java.util.Locale;
+
+/**
+ * Numbers as text: a true minus sign, the language's decimal sign, a space before the unit, and as
+ * many digits as are worth reading.
+ */
+public final class QuantityText {
+
+  /** The minus sign of typography, as wide as a digit. */
+  public static final char MINUS = '−';
+
+  /** Enough to tell readings apart, not so many that they look exact. */
+  private static final int USUAL_DIGITS = 3;
+
+  private final char decimalSign;
+  private final UnitSystem system;
+
+  private QuantityText(char decimalSign, UnitSystem system) {
+    this.decimalSign = decimalSign;
+    this.system = system;
+  }
+
+  /** Text as that language and unit system have it. */
+  public static QuantityText of(Locale locale, UnitSystem system) {
+    return new QuantityText(DecimalFormatSymbols.getInstance(locale).getDecimalSeparator(), system);
+  }
+
+  /**
+   * The quantity with three digits, in the unit that suits its size.
+   *
+   * @param si the number in SI; finite
+   * @param dimension its kind
+   */
+  public String text(double si, Dimension dimension) {
+    return text(si, unit(si, dimension), USUAL_DIGITS);
+  }
+
+  /**
+   * The quantity in a given unit.
+   *
+   * @param si the number in SI; finite
+   * @param unit the unit to show
+   * @param digits how many significant digits; one or more
+   */
+  public String text(double si, DisplayUnit unit, int digits) {
+    String number = significant(unit.fromSi(si), digits);
+    return unit.symbol().isEmpty() ? number : number + ' ' + unit.symbol();
+  }
+
+  /**
+   * A bare number with so many significant digits; digits before the decimal sign are never cut.
+   *
+   * @param shown the number as it stands in its unit; finite
+   * @param digits one or more
+   */
+  public String significant(double shown, int digits) {
+    BigDecimal exact = new BigDecimal(shown);
+    BigDecimal rounded = exact.round(new MathContext(digits, RoundingMode.HALF_UP));
+    return number(rounded.scale() < 0 ? exact.setScale(0, RoundingMode.HALF_UP) : rounded);
+  }
+
+  /**
+   * A bare number with so many decimals: what a meter with a fixed point shows.
+   *
+   * @param shown the number as it stands in its unit; finite
+   * @param decimals zero or more
+   */
+  public String fixed(double shown, int decimals) {
+    return number(new BigDecimal(shown).setScale(decimals, RoundingMode.HALF_UP));
+  }
+
+  private String number(BigDecimal value) {
+    if (value.signum() == 0) {
+      value = value.scale() > 3 ? BigDecimal.ZERO : value;
+    }
+    String plain = value.abs().toPlainString().replace('.', decimalSign);
+    return value.signum() < 0 ? MINUS + plain : plain;
+  }
+
+  /** The unit that suits the size of a quantity. */
+  public DisplayUnit unit(double si, Dimension dimension) {
+    List<DisplayUnit> units = DisplayUnit.usual(dimension, system);
+    DisplayUnit best = units.get(0);
+    for (DisplayUnit unit : units) {
+      // what rounds to one of the larger unit is shown in it: 1 kΩ, never 1000 Ω
+      if (Math.abs(unit.fromSi(si)) >= 0.9995) {
+        best = unit;
+      }
+    }
+    // volts and microamps are how the trade speaks, down to what a meter can show
+    if (dimension == Dimension.CURRENT && Math.abs(si) < 0.9995e-6) {
+      return si == 0 || Math.abs(si) >= 1e-8 ? DisplayUnit.MICROAMP : DisplayUnit.NANOAMP;
+    }
+    if (dimension == Dimension.VOLTAGE && Math.abs(si) < 0.9995) {
+      return si == 0 || Math.abs(si) >= 0.1 ? DisplayUnit.VOLT : DisplayUnit.MILLIVOLT;
+    }
+    return best;
+  }
+}

@@ -1,0 +1,129 @@
+package halfwave.display;
+
+import halfwave.circuit.Failure;
+import halfwave.circuit.Part;
+import halfwave.message.Argument;
+import halfwave.message.Message;
+import halfwave.message.MessageKey;
+import halfwave.message.Quantity;
+import halfwave.quantity.RejectedValueException;
+import java.math.BigDecimal;
+import java.util.List;
+import java.util.Locale;
+import java.util.ResourceBundle;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/**
+ * Messages and names as text in one language, from the bundle {@code halfwave/display/sentences}. A
+ * placeholder is a number in braces; nothing else in a sentence is special.
+ */
+public final class Sentences {
+
+  /** The languages there are; the first serves whoever speaks none of them. */
+  public static final List<Locale> LANGUAGES = List.of(Locale.ENGLISH, Locale.forLanguageTag("es"));
+
+  /** The types whose constants have names in the bundle, besides the keys of messages. */
+  public static final List<Class<? extends Enum<?>>> NAMED = List.of(Part.class, Failure.class);
+
+  private static final Pattern PLACEHOLDER = Pattern.compile("\\{(\\d)}");
+
+  private final ResourceBundle bundle;
+  private final QuantityText quantities;
+
+  private Sentences(ResourceBundle bundle, QuantityText quantities) {
+    this.bundle = bundle;
+    this.quantities = quantities;
+  }
+
+  /** Sentences in the language of that locale, with metric units. */
+  public static Sentences in(Locale locale) {
+    return in(locale, UnitSystem.METRIC);
+  }
+
+  /** Sentences in the language of that locale, or English where there are none. */
+  public static Sentences in(Locale locale, UnitSystem system) {
+    ResourceBundle bundle =
+        ResourceBundle.getBundle(
+            "halfwave.display.sentences",
+            locale,
+            ResourceBundle.Control.getNoFallbackControl(ResourceBundle.Control.FORMAT_PROPERTIES));
+    // the language that was found decides on the decimal sign, so that the two never disagree
+    Locale language = bundle.getLocale().getLanguage().isEmpty() ? Locale.ENGLISH : locale;
+    return new Sentences(bundle, QuantityText.of(language, system));
+  }
+
+  /** Numbers as this language has them. */
+  public QuantityText quantities() {
+    return quantities;
+  }
+
+  /** The sentence of a message. */
+  public String text(Message message) {
+    Matcher matcher = PLACEHOLDER.matcher(pattern(message.key()));
+    List<Argument> arguments = message.arguments();
+    return matcher.replaceAll(
+        found -> Matcher.quoteReplacement(text(arguments.get(Integer.parseInt(found.group(1))))));
+  }
+
+  /** The text of an argument. */
+  public String text(Argument argument) {
+    if (argument instanceof Quantity quantity) {
+      return quantity.si() == Double.POSITIVE_INFINITY
+          ? bundle.getString("word.open")
+          : quantities.text(quantity.si(), quantity.dimension());
+    } else if (argument instanceof Argument.Count count) {
+      return Long.toString(count.count());
+    } else if (argument instanceof Argument.Text text) {
+      return text.text();
+    } else if (argument instanceof Argument.Name name) {
+      return name(name.constant());
+    } else if (argument instanceof Argument.Nested nested) {
+      return text(nested.message());
+    }
+    throw new IllegalStateException("no text for " + argument);
+  }
+
+  /** The name of a thing. */
+  public String name(Enum<?> constant) {
+    return bundle.getString(bundleKey(constant));
+  }
+
+  private String pattern(MessageKey key) {
+    return bundle.getString(bundleKey(key));
+  }
+
+  /** Where the bundle keeps the sentence or name of a constant: {@code part.rod-film}. */
+  static String bundleKey(Enum<?> constant) {
+    String type =
+        constant instanceof MessageKey ? "message" : constant.getDeclaringClass().getSimpleName();
+    String hyphens = type.replaceAll("(?<=[a-z])(?=[A-Z])", "-");
+    return (hyphens + "." + constant.name().replace('_', '-')).toLowerCase(Locale.ROOT);
+  }
+
+  /** What a field accepts, as a message. */
+  public static Message allowed(RejectedValueException rejected) {
+    return switch (rejected.allowed()) {
+      case FINITE -> Message.of(MessageKey.ALLOWED_FINITE);
+      case POSITIVE -> Message.of(MessageKey.ALLOWED_POSITIVE);
+      case NOT_NEGATIVE -> Message.of(MessageKey.ALLOWED_NOT_NEGATIVE);
+      case RESISTANCE -> Message.of(MessageKey.ALLOWED_RESISTANCE);
+      case RANGE ->
+          Message.of(MessageKey.ALLOWED_RANGE, bound(rejected.low()), bound(rejected.high()));
+      case ENTRIES -> Message.of(MessageKey.ALLOWED_ENTRIES, bound(rejected.low()));
+      case CLEAR_OF_BURNER -> Message.of(MessageKey.ALLOWED_CLEAR_OF_BURNER);
+      case NAME -> Message.of(MessageKey.ALLOWED_NAME);
+      case CONSISTENT -> Message.of(MessageKey.ALLOWED_CONSISTENT);
+    };
+  }
+
+  /** A bound as a file spells it: a decimal comma would mislead whoever edits the file. */
+  private static Argument bound(double value) {
+    if (!(Math.abs(value) < Double.POSITIVE_INFINITY)) {
+      return Argument.text(Double.toString(value));
+    }
+    BigDecimal exact = BigDecimal.valueOf(value);
+    String plain = value == 0 ? "0" : exact.stripTrailingZeros().toPlainString();
+    return Argument.text(plain.length() > 12 ? Double.toString(value) : plain);
+  }
+}

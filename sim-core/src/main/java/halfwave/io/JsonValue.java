@@ -1,0 +1,220 @@
+package halfwave.io;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.MissingNode;
+import halfwave.message.Argument;
+import halfwave.message.Message;
+import halfwave.message.MessageKey;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * One value of a JSON file, and where it stands. Each question either has its answer or throws
+ * {@link BadInputException}; a value that is missing answers no question.
+ */
+public final class JsonValue {
+
+  /** The word for an infinite resistance, since JSON has no infinity. */
+  public static final String OPEN = "open";
+
+  private final String file;
+  private final String path;
+  private final JsonNode node;
+  private final boolean mayBeNull;
+
+  JsonValue(String file, String path, JsonNode node) {
+    this(file, path, node, false);
+  }
+
+  private JsonValue(String file, String path, JsonNode node, boolean mayBeNull) {
+    this.file = file;
+    this.path = path;
+    this.node = node;
+    this.mayBeNull = mayBeNull;
+  }
+
+  /** Name of the file, for messages. */
+  public String file() {
+    return file;
+  }
+
+  /** Where the value stands, such as {@code [2].circuit.lead}; empty for the whole file. */
+  public String path() {
+    return path;
+  }
+
+  /** Whether it is an object. */
+  public boolean isObject() {
+    return node.isObject();
+  }
+
+  /** Whether it is a list. */
+  public boolean isList() {
+    return node.isArray();
+  }
+
+  /**
+   * The object's fields.
+   *
+   * @param names all fields that may stand there; any other is refused by its name
+   */
+  public JsonFields fields(String... names) {
+    JsonFields fields = anyFields();
+    List<String> known = Arrays.asList(names);
+    node.fieldNames()
+        .forEachRemaining(
+            name -> {
+              if (!known.contains(name)) {
+                throw fields
+                    .get(name)
+                    .refused(
+                        Message.of(
+                            MessageKey.ALLOWED_FIELDS, Argument.text(String.join(", ", known))));
+              }
+            });
+    return fields;
+  }
+
+  /** The object's fields where others may stand beside those that are read. */
+  public JsonFields anyFields() {
+    if (!node.isObject()) {
+      throw refused(Message.of(MessageKey.ALLOWED_OBJECT));
+    }
+    return new JsonFields(this);
+  }
+
+  /** A finite number. */
+  public double number() {
+    double value = node.isNumber() ? node.doubleValue() : Double.NaN;
+    if (!(Math.abs(value) < Double.POSITIVE_INFINITY)) {
+      throw refused(Message.of(MessageKey.ALLOWED_FINITE));
+    }
+    return value;
+  }
+
+  /** A number of ohms, or {@value #OPEN} for infinity; the sign is for the model to judge. */
+  public double ohms() {
+    if (node.isTextual() && node.textValue().equals(OPEN)) {
+      return Double.POSITIVE_INFINITY;
+    }
+    double value = node.isNumber() ? node.doubleValue() : Double.NaN;
+    if (!(Math.abs(value) < Double.POSITIVE_INFINITY)) {
+      throw refused(Message.of(MessageKey.ALLOWED_RESISTANCE));
+    }
+    return value;
+  }
+
+  /** A whole number, such as a count or a seed; 5.0 is not one. */
+  public long wholeNumber() {
+    if (!(node.isIntegralNumber() && node.canConvertToLong())) {
+      throw refused(Message.of(MessageKey.ALLOWED_WHOLE_NUMBER));
+    }
+    return node.longValue();
+  }
+
+  /** True or false. */
+  public boolean truth() {
+    if (!node.isBoolean()) {
+      throw refused(Message.of(MessageKey.ALLOWED_TRUTH));
+    }
+    return node.booleanValue();
+  }
+
+  /** A text. */
+  public String text() {
+    if (!node.isTextual()) {
+      throw refused(Message.of(MessageKey.ALLOWED_TEXT));
+    }
+    return node.textValue();
+  }
+
+  /** One of an enum's constants, spelt in lower case with hyphens. */
+  public <E extends Enum<E>> E oneOf(Class<E> type) {
+    List<E> constants = List.of(type.getEnumConstants());
+    for (E constant : constants) {
+      if (node.isTextual() && node.textValue().equals(spelling(constant))) {
+        return constant;
+      }
+    }
+    String words = constants.stream().map(JsonValue::spelling).collect(Collectors.joining(", "));
+    throw refused(Message.of(MessageKey.ALLOWED_ONE_OF, Argument.text(words)));
+  }
+
+  /** How a file spells an enum's constant: {@code ROD_FILM} as {@code rod-film}. */
+  public static String spelling(Enum<?> constant) {
+    return constant.name().replace('_', '-').toLowerCase(Locale.ROOT);
+  }
+
+  /** What the function makes of the value, or null where the file says null. */
+  public <T> @Nullable T orNull(Function<JsonValue, T> read) {
+    return node.isNull() ? null : read.apply(new JsonValue(file, path, node, true));
+  }
+
+  /** A list, each entry read by the function; it may be empty. */
+  public <T> List<T> list(Function<JsonValue, T> read) {
+    return entries().stream().map(read).toList();
+  }
+
+  /** The same, refused with that message where it is empty. */
+  public <T> List<T> filledList(Function<JsonValue, T> read, Message allowed) {
+    List<T> list = list(read);
+    if (list.isEmpty()) {
+      throw refused(allowed);
+    }
+    return list;
+  }
+
+  /** A list of exactly so many finite numbers: three for a point in space. */
+  public double[] numbers(int count) {
+    List<JsonValue> entries = entries();
+    if (entries.size() != count) {
+      throw refused(Message.of(MessageKey.ALLOWED_LIST_OF, Argument.count(count)));
+    }
+    return entries.stream().mapToDouble(JsonValue::number).toArray();
+  }
+
+  private List<JsonValue> entries() {
+    if (!node.isArray()) {
+      throw refused(Message.of(MessageKey.ALLOWED_LIST));
+    }
+    return new ArrayList<>(
+        IntStream.range(0, node.size())
+            .mapToObj(k -> new JsonValue(file, path + "[" + k + "]", node.get(k)))
+            .toList());
+  }
+
+  /** The value of that name in this object; one that is missing where there is none. */
+  JsonValue child(String name) {
+    JsonNode found = node.get(name);
+    return new JsonValue(
+        file,
+        path.isEmpty() ? name : path + "." + name,
+        found == null ? MissingNode.getInstance() : found);
+  }
+
+  /** Whether the object has a field of that name. */
+  boolean has(String name) {
+    return node.has(name);
+  }
+
+  /** The refusal of this value. */
+  public BadInputException refused(Message allowed) {
+    Message all =
+        mayBeNull ? Message.of(MessageKey.ALLOWED_OR_NULL, Argument.nested(allowed)) : allowed;
+    return path.isEmpty()
+        ? BadInputException.ofFile(file, all)
+        : BadInputException.ofField(file, path, shown(), all);
+  }
+
+  private Argument shown() {
+    return node.isMissingNode()
+        ? Argument.nested(Message.of(MessageKey.VALUE_MISSING))
+        : Argument.text(JsonFile.shortened(node.toString()));
+  }
+}
