@@ -1,0 +1,260 @@
+package halfwave.bench;
+
+import halfwave.circuit.LumpedCircuit.Lead;
+import halfwave.circuit.LumpedCircuit.Source;
+import halfwave.flame.BurnerDesign;
+import halfwave.flame.Rod;
+import halfwave.quantity.Dimension;
+import halfwave.quantity.RejectedValueException;
+import halfwave.quantity.RejectedValueException.Allowed;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.function.BiFunction;
+import java.util.stream.Stream;
+
+/**
+ * Every number of a bench that can be turned like a knob: for sweeps, and for the question what the
+ * signal depends on. Each knows its range; its name in commands and files is {@link #id()}.
+ */
+public enum Parameter {
+  /** Open-circuit voltage of the sense source (V rms). */
+  SOURCE_VOLTS(
+      Dimension.VOLTAGE,
+      1,
+      300,
+      b -> b.design().source().openCircuitRmsVolts(),
+      (b, v) -> source(b, v, b.design().source().resistanceOhms())),
+  /** Resistance behind which the source stands (Ω). */
+  SOURCE_OHMS(
+      Dimension.RESISTANCE,
+      1e3,
+      1e8,
+      b -> b.design().source().resistanceOhms(),
+      (b, v) -> source(b, b.design().source().openCircuitRmsVolts(), v)),
+  /** Gas pressure over the set-up pressure (1). */
+  GAS_PRESSURE(
+      Dimension.NUMBER,
+      0,
+      4,
+      b -> b.condition().manifoldRatio(),
+      (b, v) -> b.with(b.condition().withManifold(v))),
+  /** Primary air over that of a clean injector (1). */
+  PRIMARY_AIR(
+      Dimension.NUMBER,
+      0.1,
+      2,
+      b -> b.condition().airRatio(),
+      (b, v) -> b.with(b.condition().withAir(v))),
+  /** Strength of all ion sources, k_ion (1). */
+  ION_STRENGTH(
+      Dimension.NUMBER,
+      0,
+      10,
+      b -> b.design().flame().ionMultiplierRatio(),
+      (b, v) -> b.with(b.design().withFlame(b.design().flame().withIonMultiplier(v)))),
+  /** Share of the burner's ports where flame meets metal (1). */
+  BURNER_ATTACHMENT(
+      Dimension.NUMBER,
+      0.01,
+      1,
+      b -> b.condition().attachmentRatio(),
+      (b, v) -> b.with(b.condition().withAttachment(v))),
+  /** Rod sideways from where it was fitted (m). */
+  ROD_ACROSS(
+      Dimension.LENGTH,
+      -0.1,
+      0.1,
+      b -> b.condition().rodPosition().acrossMeters(),
+      (b, v) -> position(b, v, position(b).upMeters(), position(b).alongMeters())),
+  /** Rod upwards from where it was fitted (m). */
+  ROD_UP(
+      Dimension.LENGTH,
+      -0.1,
+      0.1,
+      b -> b.condition().rodPosition().upMeters(),
+      (b, v) -> position(b, position(b).acrossMeters(), v, position(b).alongMeters())),
+  /** Rod along the burner's axis from where it was fitted (m). */
+  ROD_ALONG(
+      Dimension.LENGTH,
+      -0.1,
+      0.1,
+      b -> b.condition().rodPosition().alongMeters(),
+      (b, v) -> position(b, position(b).acrossMeters(), position(b).upMeters(), v)),
+  /** Half the rod's thickness (m). */
+  ROD_RADIUS(
+      Dimension.LENGTH,
+      0.2e-3,
+      5e-3,
+      b -> b.design().rod().radiusMeters(),
+      (b, v) -> b.with(b.design().withRod(new Rod(b.design().rod().path(), v)))),
+  /** Temperature of the rod in the flame (K). */
+  ROD_TEMPERATURE(
+      Dimension.TEMPERATURE,
+      280,
+      1600,
+      b -> b.condition().rodKelvin(),
+      (b, v) -> b.with(b.condition().withRodKelvin(v))),
+  /** Thickness of the film on the rod (m). */
+  ROD_FILM(
+      Dimension.LENGTH,
+      0,
+      1e-3,
+      b -> b.condition().rodCoat().thicknessMeters(),
+      (b, v) ->
+          b.with(
+              b.condition().withRodCoat(new Coat(v, b.condition().rodCoat().porosityRatio())))),
+  /** Resistance of scale on the burner face (Ω). */
+  BURNER_SCALE(
+      Dimension.RESISTANCE,
+      0,
+      1e12,
+      b -> b.condition().burnerScaleOhms(),
+      (b, v) ->
+          b.with(b.condition().withBurnerScale(v, b.condition().burnerScaleFarads()))),
+  /** Resistance at the lead's connector (Ω). */
+  CONNECTOR(
+      Dimension.RESISTANCE,
+      0,
+      1e12,
+      b -> b.condition().connectorOhms(),
+      (b, v) -> b.with(b.condition().withConnector(v))),
+  /** Leakage from lead or insulator to the chassis, beside the healthy insulation (Ω). */
+  LEAKAGE(
+      Dimension.RESISTANCE,
+      0,
+      1e12,
+      b -> b.condition().leakageOhms(),
+      (b, v) -> b.with(b.condition().withLeakage(v))),
+  /** Capacitance of the lead to the chassis (F). */
+  CABLE(
+      Dimension.CAPACITANCE,
+      0,
+      1e-7,
+      b -> b.design().lead().capacitanceFarads() == null
+          ? 0
+          : b.design().lead().capacitanceFarads(),
+      (b, v) ->
+          b.with(
+              b.design()
+                  .withLead(
+                      new Lead(
+                          b.design().lead().resistanceOhms(),
+                          b.design().lead().insulationOhms(),
+                          v)))),
+  /** Further resistance in the ground path (Ω). */
+  GROUND(
+      Dimension.RESISTANCE,
+      0,
+      1e12,
+      b -> b.condition().groundExtraOhms(),
+      (b, v) -> b.with(b.condition().withGroundExtra(v))),
+  /** Diameter of the gas orifice (m). */
+  ORIFICE(
+      Dimension.LENGTH,
+      0.1e-3,
+      6e-3,
+      b -> b.design().burner().orificeDiameterMeters(),
+      (b, v) -> burner(b, b.design().burner().withOrificeDiameter(v)));
+
+  /** Reads a number off a bench. */
+  private interface Get {
+    double from(Bench bench);
+  }
+
+  private final Dimension dimension;
+  private final double low;
+  private final double high;
+  private final Get get;
+  private final BiFunction<Bench, Double, Bench> set;
+
+  Parameter(
+      Dimension dimension, double low, double high, Get get, BiFunction<Bench, Double, Bench> set) {
+    this.dimension = dimension;
+    this.low = low;
+    this.high = high;
+    this.get = get;
+    this.set = set;
+  }
+
+  /** Name in commands and files. */
+  public String id() {
+    return name().toLowerCase(Locale.ROOT).replace('_', '-');
+  }
+
+  /** The one of that name. */
+  public static Optional<Parameter> named(String id) {
+    return Stream.of(values()).filter(p -> p.id().equals(id)).findFirst();
+  }
+
+  /** What it measures. */
+  public Dimension dimension() {
+    return dimension;
+  }
+
+  /** Smallest value. */
+  public double low() {
+    return low;
+  }
+
+  /** Largest value. */
+  public double high() {
+    return high;
+  }
+
+  /** Its value on a bench, SI. */
+  public double of(Bench bench) {
+    return get.from(bench);
+  }
+
+  /**
+   * The bench with another value.
+   *
+   * @throws RejectedValueException where the value is outside the range or makes an impossible bench
+   */
+  public Bench with(Bench bench, double value) {
+    if (!(value >= low && value <= high)) {
+      throw new RejectedValueException(id(), Double.toString(value), Allowed.RANGE, low, high);
+    }
+    return set.apply(bench, value);
+  }
+
+  private static RodPosition position(Bench bench) {
+    return bench.condition().rodPosition();
+  }
+
+  private static Bench position(Bench bench, double across, double up, double along) {
+    RodPosition p = position(bench);
+    return bench.with(
+        bench
+            .condition()
+            .withRodPosition(
+                new RodPosition(
+                    across, up, along, p.turnRadians(), p.tiltRadians(), p.bendRadians())));
+  }
+
+  private static Bench source(Bench bench, double volts, double ohms) {
+    Source s = bench.design().source();
+    return bench.with(
+        bench
+            .design()
+            .withSource(
+                new Source(
+                    volts, s.frequencyHertz(), ohms, s.couplingFarads(), s.returnOhms())));
+  }
+
+  private static Bench burner(Bench bench, BurnerDesign burner) {
+    Design d = bench.design();
+    return bench.with(
+        new Design(
+            d.ignition(),
+            d.fuel(),
+            burner,
+            d.manifoldPascals(),
+            d.flame(),
+            d.rod(),
+            d.spark(),
+            d.source(),
+            d.lead(),
+            d.groundOhms()));
+  }
+}

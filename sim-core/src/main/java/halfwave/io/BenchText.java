@@ -1,0 +1,120 @@
+package halfwave.io;
+
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import halfwave.bench.Bench;
+import halfwave.bench.Condition;
+import halfwave.bench.Design;
+import halfwave.bench.RodPosition;
+import halfwave.bench.SparkElectrode;
+import halfwave.circuit.LumpedCircuit.Lead;
+import halfwave.circuit.LumpedCircuit.Source;
+import halfwave.flame.BurnerDesign;
+import halfwave.flame.FlameCalibration;
+import halfwave.flame.Place;
+import halfwave.flame.Rod;
+import org.jspecify.annotations.Nullable;
+
+/** Writes what {@link BenchFile} reads. */
+public final class BenchText {
+
+  private BenchText() {}
+
+  /** The bench as the text of a file. */
+  public static String of(Bench bench) {
+    ObjectNode root = JsonNodeFactory.instance.objectNode();
+    root.put("format", BenchFile.FORMAT).put("version", BenchFile.VERSION).put("name", bench.name());
+    write(root.putObject("design"), bench.design());
+    write(root.putObject("condition"), bench.condition());
+    return root.toPrettyString() + "\n";
+  }
+
+  private static void write(ObjectNode node, Design design) {
+    node.put("ignition", JsonValue.spelling(design.ignition()));
+    node.put("fuel", JsonValue.spelling(design.fuel()));
+    BurnerDesign b = design.burner();
+    node.putObject("burner")
+        .put("orificeDiameterMeters", b.orificeDiameterMeters())
+        .put("throatDiameterMeters", b.throatDiameterMeters())
+        .put("portRadiusMeters", b.portRadiusMeters())
+        .put("holder", JsonValue.spelling(b.holder()))
+        .put("attachmentLengthMeters", b.attachmentLengthMeters())
+        .put("spacingMeters", b.spacingMeters())
+        .put("dischargeRatio", b.dischargeRatio());
+    node.put("manifoldPascals", design.manifoldPascals());
+    FlameCalibration c = design.flame();
+    node.putObject("flame")
+        .put("ionMultiplierRatio", c.ionMultiplierRatio())
+        .put("rootMultiplierRatio", c.rootMultiplierRatio())
+        .put("restGapMeters", c.restGapMeters())
+        .put("columnOhms", c.columnOhms())
+        .put(
+            "electronMobilitySquareMetersPerVoltSecond",
+            c.electronMobilitySquareMetersPerVoltSecond())
+        .put("burnerFaceKelvin", c.burnerFaceKelvin());
+    write(node.putObject("rod"), design.rod());
+    SparkElectrode spark = design.spark();
+    if (spark == null) {
+      node.putNull("sparkElectrode");
+    } else {
+      ObjectNode electrode = node.putObject("sparkElectrode");
+      write(electrode.putObject("rod"), spark.electrode());
+      putOhms(electrode, "windingOhms", spark.windingOhms());
+    }
+    Source s = design.source();
+    ObjectNode source = node.putObject("source");
+    source
+        .put("openCircuitVoltsRms", s.openCircuitRmsVolts())
+        .put("frequencyHz", s.frequencyHertz());
+    putOhms(source, "resistanceOhms", s.resistanceOhms());
+    source.put("couplingFarads", s.couplingFarads());
+    putOhms(source, "returnOhms", s.returnOhms());
+    Lead l = design.lead();
+    ObjectNode lead = node.putObject("lead");
+    putOhms(lead, "resistanceOhms", l.resistanceOhms());
+    putOhms(lead, "insulationOhms", l.insulationOhms());
+    lead.put("capacitanceFarads", l.capacitanceFarads());
+    node.put("groundOhms", design.groundOhms());
+  }
+
+  private static void write(ObjectNode node, Rod rod) {
+    node.put("radiusMeters", rod.radiusMeters());
+    ArrayNode path = node.putArray("path");
+    for (Place p : rod.path()) {
+      path.addArray().add(p.xMeters()).add(p.yMeters()).add(p.zMeters());
+    }
+  }
+
+  private static void write(ObjectNode node, Condition c) {
+    node.put("manifoldRatio", c.manifoldRatio())
+        .put("airRatio", c.airRatio())
+        .put("attachmentRatio", c.attachmentRatio());
+    RodPosition p = c.rodPosition();
+    node.putObject("rodPosition")
+        .put("acrossMeters", p.acrossMeters())
+        .put("upMeters", p.upMeters())
+        .put("alongMeters", p.alongMeters())
+        .put("turnRadians", p.turnRadians())
+        .put("tiltRadians", p.tiltRadians())
+        .put("bendRadians", p.bendRadians());
+    node.put("rodKelvin", c.rodKelvin());
+    node.putObject("rodCoat")
+        .put("thicknessMeters", c.rodCoat().thicknessMeters())
+        .put("porosityRatio", c.rodCoat().porosityRatio());
+    putOhms(node, "burnerScaleOhms", c.burnerScaleOhms());
+    node.put("burnerScaleFarads", c.burnerScaleFarads());
+    putOhms(node, "connectorOhms", c.connectorOhms());
+    putOhms(node, "leakageOhms", c.leakageOhms());
+    putOhms(node, "jumperOhms", c.jumperOhms());
+    putOhms(node, "groundExtraOhms", c.groundExtraOhms());
+  }
+
+  private static void putOhms(ObjectNode node, String name, @Nullable Double ohms) {
+    if (ohms != null && ohms == Double.POSITIVE_INFINITY) {
+      node.put(name, JsonValue.OPEN);
+    } else {
+      node.put(name, ohms);
+    }
+  }
+}
