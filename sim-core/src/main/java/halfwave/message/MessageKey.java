@@ -57,6 +57,8 @@ public enum MessageKey {
   ALLOWED_EXISTING_FILE,
   /** A file, where a folder was named. */
   ALLOWED_FILE_NOT_FOLDER,
+  /** A shipped bench or a file that exists: the names of the shipped benches. */
+  ALLOWED_BENCH,
   /** A file that can be read. */
   ALLOWED_READABLE_FILE,
   /** A place where a file can be written. */
