@@ -2,6 +2,7 @@ package halfwave.display;
 
 import halfwave.circuit.Failure;
 import halfwave.circuit.Part;
+import halfwave.explain.Rung;
 import halfwave.message.Argument;
 import halfwave.message.Message;
 import halfwave.message.MessageKey;
@@ -24,7 +25,7 @@ public final class Sentences {
   public static final List<Locale> LANGUAGES = List.of(Locale.ENGLISH, Locale.forLanguageTag("es"));
 
   /** The types whose constants have names in the bundle, besides the keys of messages. */
-  public static final List<Class<? extends Enum<?>>> NAMED = List.of(Part.class, Failure.class);
+  public static final List<Class<? extends Enum<?>>> NAMED = List.of(Part.class, Failure.class, Rung.class);
 
   private static final Pattern PLACEHOLDER = Pattern.compile("\\{(\\d)}");
 

@@ -96,7 +96,7 @@ public final class LumpedCircuitFile {
                 ground(f.get("ground"))));
   }
 
-  private static Source source(JsonValue value) {
+  static Source source(JsonValue value) {
     JsonFields f =
         value.fields(
             "openCircuitVoltsRms", "frequencyHz", RESISTANCE, "couplingFarads", "returnOhms");
@@ -110,7 +110,7 @@ public final class LumpedCircuitFile {
                 f.orNull("returnOhms", JsonValue::ohms)));
   }
 
-  private static Lead lead(JsonValue value) {
+  static Lead lead(JsonValue value) {
     JsonFields f = value.fields(RESISTANCE, "insulationOhms", CAPACITANCE);
     return f.make(
         () ->

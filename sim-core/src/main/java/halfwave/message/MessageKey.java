@@ -57,6 +57,8 @@ public enum MessageKey {
   ALLOWED_EXISTING_FILE,
   /** A file, where a folder was named. */
   ALLOWED_FILE_NOT_FOLDER,
+  /** A shipped bench or a file that exists: the names of the shipped benches. */
+  ALLOWED_BENCH,
   /** A file that can be read. */
   ALLOWED_READABLE_FILE,
   /** A place where a file can be written. */
@@ -88,5 +90,98 @@ public enum MessageKey {
   /** Bad usage of another kind: command. */
   USAGE_BAD,
   /** An internal failure: what the runtime says. */
-  INTERNAL_FAILURE
+  INTERNAL_FAILURE,
+
+  /** The flame: its state, heat input of the burner, primary equivalence ratio. */
+  ACCOUNT_FLAME,
+  /** There is no flame: its state. */
+  ACCOUNT_NO_FLAME,
+  /** The lead is off. */
+  ACCOUNT_LEAD_OFF,
+  /** The ground path is open. */
+  ACCOUNT_GROUND_LOST,
+  /** The rod touches the burner. */
+  ACCOUNT_ROD_TOUCHES,
+  /** Something joins rod and chassis: its resistance. */
+  ACCOUNT_JUMPER,
+  /** Something leaks beside the insulation: its resistance. */
+  ACCOUNT_LEAKAGE,
+  /** A film on the rod: its thickness, the rod's temperature. */
+  ACCOUNT_FILM,
+  /** A good signal: DC, AC. */
+  ACCOUNT_HEALTHY,
+  /** A weak signal: DC, AC. */
+  ACCOUNT_WEAK,
+  /** A signal below what boards hold: DC, AC. */
+  ACCOUNT_TOO_WEAK,
+  /** Current of the wrong sign: DC, AC. */
+  ACCOUNT_REVERSED,
+  /** No DC that a meter could show: DC, AC. */
+  ACCOUNT_NO_DC,
+  /** AC without its share of DC: the path conducts but hardly rectifies. */
+  ACCOUNT_CONDUCTS_ONLY,
+  /** The circuit has no solution: why, part in trouble. */
+  ACCOUNT_UNSOLVED,
+  /** While the rod is positive: crest current, largest share's part, its volts, source volts. */
+  ACCOUNT_ROD_POSITIVE,
+  /** While the rod is negative: crest current, largest share's part, its volts, source volts. */
+  ACCOUNT_ROD_NEGATIVE,
+  /** Crest current with the rod positive over the other: the ratio. */
+  ACCOUNT_RECTIFIES,
+  /** Crest current with the rod negative over the other: the ratio. */
+  ACCOUNT_RECTIFIES_BACKWARDS,
+  /** The voltmeter: volts with flame, volts with the lead off, DC without it, DC beside it. */
+  ACCOUNT_METER,
+  /** What the DC depends on: parameter, change of DC per 1 % of it. */
+  ACCOUNT_DEPENDS,
+
+  /** Title of a bench's page: its name. */
+  REPORT_TITLE,
+  /** Heading of the readings. */
+  REPORT_READINGS,
+  /** Label: microammeter in series. */
+  REPORT_SERIES,
+  /** Label: voltmeter at the terminal, flame burning. */
+  REPORT_TERMINAL,
+  /** Label: microammeter while the voltmeter hangs there. */
+  REPORT_SERIES_LOADED,
+  /** Label: voltmeter with the lead off. */
+  REPORT_LEAD_OFF,
+  /** Label: voltmeter without a flame. */
+  REPORT_FLAME_OUT,
+  /** Label: voltmeter from a wire in the flame's root to the rod. */
+  REPORT_PROBE,
+  /** A DC value: the quantity. */
+  REPORT_DC,
+  /** An AC value: the quantity. */
+  REPORT_AC,
+  /** Heading of the voltage ladder. */
+  REPORT_LADDER,
+  /** Column: rod positive. */
+  REPORT_ROD_POSITIVE,
+  /** Column: rod negative. */
+  REPORT_ROD_NEGATIVE,
+  /** Row: the source's voltage, sum of the ladder. */
+  REPORT_SOURCE,
+  /** Row: flame current at the crest. */
+  REPORT_CREST,
+  /** Heading of the account in words. */
+  REPORT_WHY,
+  /** Heading of the cautions. */
+  REPORT_CAUTIONS,
+  /** How to go on from the first page. */
+  REPORT_GO_ON,
+
+  /** Shut off gas and power before opening. */
+  CAUTION_GAS_AND_POWER,
+  /** Never bypass or jumper a flame safeguard. */
+  CAUTION_NEVER_BYPASS,
+  /** No meter on a spark electrode. */
+  CAUTION_SPARK,
+  /** Leave where gas is smelt or an alarm sounds. */
+  CAUTION_LEAVE,
+  /** Local codes, instructions and a licensed technician decide. */
+  CAUTION_CODES,
+  /** The simulator teaches and certifies nothing. */
+  CAUTION_TEACHING
 }
