@@ -51,7 +51,7 @@ public final class BadInputException extends RuntimeException {
    * @param file the file's name, as the person gave it
    * @param allowed what is allowed instead
    */
-  static BadInputException ofFile(String file, Message allowed) {
+  public static BadInputException ofFile(String file, Message allowed) {
     return new BadInputException(
         file, "", Message.of(MessageKey.BAD_FILE, Argument.text(file), Argument.nested(allowed)));
   }
