@@ -7,6 +7,7 @@ import java.math.RoundingMode;
 import java.text.DecimalFormatSymbols;
 import java.util.List;
 import java.util.Locale;
+import java.util.stream.Collectors;
 
 /**
  * Numbers as text: a true minus sign, the language's decimal sign, a space before the unit, and as
@@ -19,6 +20,9 @@ public final class QuantityText {
 
   /** Enough to tell readings apart, not so many that they look exact. */
   private static final int USUAL_DIGITS = 3;
+
+  /** Larger numbers, such as ion densities, are written with a power of ten. */
+  private static final int MOST_PLAIN_POWER = 6;
 
   private final char decimalSign;
   private final UnitSystem system;
@@ -51,12 +55,12 @@ public final class QuantityText {
    * @param digits how many significant digits; one or more
    */
   public String text(double si, DisplayUnit unit, int digits) {
-    String number = significant(unit.fromSi(si), digits);
-    return unit.symbol().isEmpty() ? number : number + ' ' + unit.symbol();
+    return withUnit(significant(unit.fromSi(si), digits), unit);
   }
 
   /**
-   * A bare number with so many significant digits; digits before the decimal sign are never cut.
+   * A bare number with so many significant digits. Digits before the decimal sign are never cut; a
+   * number too small for the unit fades to zero, since what is left of it is rounding.
    *
    * @param shown the number as it stands in its unit; finite
    * @param digits one or more
@@ -64,7 +68,34 @@ public final class QuantityText {
   public String significant(double shown, int digits) {
     BigDecimal exact = new BigDecimal(shown);
     BigDecimal rounded = exact.round(new MathContext(digits, RoundingMode.HALF_UP));
-    return number(rounded.scale() < 0 ? exact.setScale(0, RoundingMode.HALF_UP) : rounded);
+    int power = rounded.precision() - rounded.scale() - 1;
+    if (power > MOST_PLAIN_POWER) {
+      return number(rounded.movePointLeft(power)) + " × 10" + superscript(power);
+    }
+    if (rounded.scale() < 0) {
+      return number(exact.setScale(0, RoundingMode.HALF_UP));
+    }
+    return rounded.scale() <= digits + 1
+        ? number(rounded)
+        : number(exact.setScale(digits + 1, RoundingMode.HALF_UP));
+  }
+
+  private static String superscript(int power) {
+    return Integer.toString(power)
+        .chars()
+        .mapToObj(c -> "⁰¹²³⁴⁵⁶⁷⁸⁹".substring(c - '0', c - '0' + 1))
+        .collect(Collectors.joining());
+  }
+
+  /**
+   * The quantity in a given unit with so many decimals, for columns that line up.
+   *
+   * @param si the number in SI; finite
+   * @param unit the unit to show
+   * @param decimals zero or more
+   */
+  public String fixed(double si, DisplayUnit unit, int decimals) {
+    return withUnit(fixed(unit.fromSi(si), decimals), unit);
   }
 
   /**
@@ -78,11 +109,12 @@ public final class QuantityText {
   }
 
   private String number(BigDecimal value) {
-    if (value.signum() == 0) {
-      value = value.scale() > 3 ? BigDecimal.ZERO : value;
-    }
     String plain = value.abs().toPlainString().replace('.', decimalSign);
     return value.signum() < 0 ? MINUS + plain : plain;
+  }
+
+  private static String withUnit(String number, DisplayUnit unit) {
+    return unit.symbol().isEmpty() ? number : number + ' ' + unit.symbol();
   }
 
   /** The unit that suits the size of a quantity. */

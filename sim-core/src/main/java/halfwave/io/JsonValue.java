@@ -215,6 +215,6 @@ public final class JsonValue {
   private Argument shown() {
     return node.isMissingNode()
         ? Argument.nested(Message.of(MessageKey.VALUE_MISSING))
-        : Argument.text(JsonFile.shortened(node.toString()));
+        : Argument.text(JsonFile.shortened(node.isNumber() ? node.asText() : node.toString()));
   }
 }
