@@ -1,15 +1,48 @@
 package halfwave.app;
 
+import halfwave.cli.HalfwaveCommand;
+import java.io.Console;
+import java.io.PrintStream;
+import java.io.PrintWriter;
+import java.nio.charset.Charset;
+import java.nio.charset.StandardCharsets;
+import java.util.Locale;
+
 /** Where the program starts. */
 public final class Main {
   private Main() {}
 
   /**
-   * Starts the program.
+   * Starts the program and ends it with the exit status of the command.
    *
    * @param args the command line
    */
   public static void main(String[] args) {
-    System.out.println("Halfwave: flame rectification, simulated from the physics up.");
+    int status = args.length == 0 ? withoutArguments() : command(args);
+    if (status != 0) {
+      System.exit(status);
+    }
+  }
+
+  /** What a bare start does. */
+  private static int withoutArguments() {
+    return command("--help");
+  }
+
+  private static int command(String... args) {
+    PrintWriter out = writer(System.out);
+    int status = HalfwaveCommand.run(out, writer(System.err), Locale.getDefault(), args);
+    // an answer that did not arrive (a full disk, a closed pipe) is no success
+    return out.checkError() && status == 0 ? 1 : status;
+  }
+
+  /** A console says how it reads; a file or pipe gets UTF-8, which also a plain C locale shows. */
+  private static PrintWriter writer(PrintStream stream) {
+    Console console = System.console();
+    Charset charset =
+        console == null || console.charset().equals(StandardCharsets.US_ASCII)
+            ? StandardCharsets.UTF_8
+            : console.charset();
+    return new PrintWriter(stream, false, charset);
   }
 }

@@ -46,8 +46,7 @@ public final class BenchArgument {
   }
 
   private static BadInputException unknown(String text) {
-    String names =
-        ShippedBenches.all().stream().map(Bench::name).collect(Collectors.joining(", "));
+    String names = ShippedBenches.all().stream().map(Bench::name).collect(Collectors.joining(", "));
     return BadInputException.ofFile(
         text, Message.of(MessageKey.ALLOWED_BENCH, Argument.text(names)));
   }
