@@ -1,8 +1,12 @@
 package halfwave.display;
 
+import halfwave.bench.Ignition;
+import halfwave.bench.Parameter;
 import halfwave.circuit.Failure;
 import halfwave.circuit.Part;
 import halfwave.explain.Rung;
+import halfwave.flame.FlameState;
+import halfwave.flame.Fuel;
 import halfwave.message.Argument;
 import halfwave.message.Message;
 import halfwave.message.MessageKey;
@@ -11,6 +15,7 @@ import halfwave.quantity.RejectedValueException;
 import java.math.BigDecimal;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.ResourceBundle;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -25,7 +30,15 @@ public final class Sentences {
   public static final List<Locale> LANGUAGES = List.of(Locale.ENGLISH, Locale.forLanguageTag("es"));
 
   /** The types whose constants have names in the bundle, besides the keys of messages. */
-  public static final List<Class<? extends Enum<?>>> NAMED = List.of(Part.class, Failure.class, Rung.class);
+  public static final List<Class<? extends Enum<?>>> NAMED =
+      List.of(
+          Part.class,
+          Failure.class,
+          Rung.class,
+          Parameter.class,
+          Ignition.class,
+          Fuel.class,
+          FlameState.class);
 
   private static final Pattern PLACEHOLDER = Pattern.compile("\\{(\\d)}");
 
@@ -88,6 +101,12 @@ public final class Sentences {
   /** The name of a thing. */
   public String name(Enum<?> constant) {
     return bundle.getString(bundleKey(constant));
+  }
+
+  /** What a shipped bench is, in a line; nothing for a bench of that name that a person made. */
+  public Optional<String> bench(String name) {
+    String key = "bench." + name;
+    return bundle.containsKey(key) ? Optional.of(bundle.getString(key)) : Optional.empty();
   }
 
   private String pattern(MessageKey key) {

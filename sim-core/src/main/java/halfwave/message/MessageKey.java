@@ -183,5 +183,42 @@ public enum MessageKey {
   /** Local codes, instructions and a licensed technician decide. */
   CAUTION_CODES,
   /** The simulator teaches and certifies nothing. */
-  CAUTION_TEACHING
+  CAUTION_TEACHING,
+
+  /** A sweep's axis as an option: an example. */
+  ALLOWED_AXIS,
+  /** One or two axes, of different parameters. */
+  ALLOWED_AXES,
+  /** A row of a sweep whose bench cannot be: what is allowed. */
+  SWEEP_IMPOSSIBLE,
+  /** How far a sweep is: rows done, all rows. */
+  SWEEP_PROGRESS,
+  /** A name with its unit, as a title of an axis: name, unit. */
+  CHART_AXIS,
+  /** Title of a chart over one parameter: the parameter. */
+  CHART_TITLE_ONE,
+  /** Title of a chart over two parameters: both. */
+  CHART_TITLE_TWO,
+  /** Under the title: the bench. */
+  CHART_BENCH,
+  /** Axis: the current of a meter in series. */
+  CHART_CURRENT,
+  /** Axis: the same, only its DC. */
+  CHART_DC_CURRENT,
+  /** Curve: DC. */
+  CHART_DC,
+  /** Curve: AC. */
+  CHART_AC,
+  /** Mark: the healthy value of a parameter. */
+  CHART_HEALTHY,
+  /** Mark: the value that the bench has. */
+  CHART_HERE,
+  /** Mark: where nothing was read. */
+  CHART_NO_READING,
+  /** Mark: where the DC has the wrong sign. */
+  CHART_REVERSED,
+  /** List of benches: name, description. */
+  BENCH_LINE,
+  /** A parameter of a bench: its value, lowest, highest, all as text. */
+  BENCH_RANGE
 }
