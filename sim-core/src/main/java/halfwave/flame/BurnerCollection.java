@@ -12,10 +12,10 @@ public final class BurnerCollection {
   /**
    * The burner against the plasma.
    *
-   * <p>Ions: {@link GapLaw} summed over mantle and cone. Electrons: free up to a gap of 1 mm; beyond,
-   * the voltage at which the gap formula with mobility 0.04 and no saturation passes the current
-   * [memory]. Between 1.0 and 1.2 mm that voltage is brought in linearly, so that the law does not
-   * jump while the gap opens [practice].
+   * <p>Ions: {@link GapLaw} summed over mantle and cone. Electrons: free up to a gap of 1 mm;
+   * beyond, the voltage at which the gap formula with mobility 0.04 and no saturation passes the
+   * current [memory]. Between 1.0 and 1.2 mm that voltage is brought in linearly, so that the law
+   * does not jump while the gap opens [practice].
    *
    * @param sheets the flame
    * @param design the burner's metal
@@ -42,16 +42,11 @@ public final class BurnerCollection {
   public static GapLaw mantle(
       FlameSheets sheets, BurnerDesign design, FlameCalibration calibration) {
     return law(
-        sheets,
-        sheets.rootAmpsPerSquareMeter(),
-        GapLaw.MANTLE_OPENING_RATIO,
-        design,
-        calibration);
+        sheets, sheets.rootAmpsPerSquareMeter(), GapLaw.MANTLE_OPENING_RATIO, design, calibration);
   }
 
   /** Law of the inner cone's foot. */
-  public static GapLaw cone(
-      FlameSheets sheets, BurnerDesign design, FlameCalibration calibration) {
+  public static GapLaw cone(FlameSheets sheets, BurnerDesign design, FlameCalibration calibration) {
     return law(
         sheets, sheets.coneAmpsPerSquareMeter(), GapLaw.CONE_OPENING_RATIO, design, calibration);
   }

@@ -48,8 +48,7 @@ public record BurnerDesign(
 
   /**
    * A small pilot burner with about 0.3 kW and the inshot burner's primary air [practice]: the
-   * throat scales with the orifice, the port is a little wider in proportion, and a hood that the flame
-   * licks makes its grounded metal much longer than the port's own rim.
+   * throat scales with the orifice, the port is a little wider in proportion.
    */
   public static BurnerDesign pilot(Fuel fuel) {
     double orifice =
@@ -57,7 +56,7 @@ public record BurnerDesign(
           case NATURAL_GAS -> 0.46e-3;
           case PROPANE -> 0.285e-3;
         };
-    return new BurnerDesign(orifice, 3.66e-3, 3.2e-3, HolderKind.RIBBED, 0.12, 60e-3, 0.90);
+    return new BurnerDesign(orifice, 3.66e-3, 3.2e-3, HolderKind.RIBBED, 0.045, 60e-3, 0.90);
   }
 
   /** The same burner with another orifice (m). */
@@ -102,8 +101,8 @@ public record BurnerDesign(
    * Primary air per gas volume of a clean injector, from its momentum balance at equal static
    * pressure: {@code (s + r)(1 + r) = s·A_throat/(Cd·A_orifice)}; it does not depend on pressure.
    *
-   * <p>Source: closed form; method of C. J. Lawn, Proc. IMechE C 217 (2003),
-   * doi 10.1243/095440603762826558 [seen].
+   * <p>Source: closed form; method of C. J. Lawn, Proc. IMechE C 217 (2003), doi
+   * 10.1243/095440603762826558 [seen].
    *
    * @param fuel gives the specific gravity s
    * @return r₀ (1), zero or above

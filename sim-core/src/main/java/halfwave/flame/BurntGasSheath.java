@@ -1,7 +1,8 @@
 package halfwave.flame;
 
 /**
- * Cylinder in flowing burnt gas without a source: the smaller of the thick- and the thin-sheath law.
+ * Cylinder in flowing burnt gas without a source: the smaller of the thick- and the thin-sheath
+ * law.
  *
  * @param ionsPerCubicMeter n (1/m³); above zero
  * @param flowMetersPerSecond U, undisturbed (m/s); above zero

@@ -5,8 +5,8 @@ import halfwave.quantity.Guard;
 
 /**
  * One electrode against the plasma: ions in when it stands below the plasma, electrons through its
- * contact when above. The voltage is electrode minus plasma, the current positive from the electrode
- * into the plasma. Three of them meeting in one plasma potential make a star.
+ * contact when above. The voltage is electrode minus plasma, the current positive from the
+ * electrode into the plasma. Three of them meeting in one plasma potential make a star.
  *
  * @param ions current against how far the electrode is below the plasma
  * @param electrons current against how far it is above

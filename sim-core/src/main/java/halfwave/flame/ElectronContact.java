@@ -9,8 +9,8 @@ import org.apache.commons.math3.util.FastMath;
  * The electrode as anode: electrons come nearly freely, as far as there is plasma to touch. In
  * series only in the half-cycle in which the electrode is positive.
  *
- * <p>{@code I = G·V}, {@code G = 2π·e·n·μ_e·L/ln 8} (outer radius 8a [practice]): tens of kilohms in
- * the flame, many megohms as the rod leaves it.
+ * <p>{@code I = G·V}, {@code G = 2π·e·n·μ_e·L/ln 8} (outer radius 8a [practice]): tens of kilohms
+ * in the flame, many megohms as the rod leaves it.
  *
  * @param contactSiemens G (S); zero or above
  */

@@ -7,9 +7,9 @@ import halfwave.quantity.Guard;
  * The flame as the circuit sees it: rod, plasma column and burner in series. The voltage is rod
  * surface minus burner surface, the current positive from rod to burner.
  *
- * <p>{@code v > 0: v = V_burner(I) + I·R_column + V_rod contact(I)};
- * {@code v < 0: |v| = V_rod(|I|) + |I|·R_column + V_burner contact(|I|)}. Composed once; a contact
- * that is linear at the currents that can flow becomes part of the series resistance.
+ * <p>{@code v > 0: v = V_burner(I) + I·R_column + V_rod contact(I)}; {@code v < 0: |v| = V_rod(|I|)
+ * + |I|·R_column + V_burner contact(|I|)}. Composed once; a contact that is linear at the currents
+ * that can flow becomes part of the series resistance.
  */
 public final class FlamePath implements ConductionLaw {
 

@@ -5,8 +5,8 @@ import static halfwave.quantity.Constants.STANDARD_GRAVITY_METERS_PER_SECOND2;
 import org.apache.commons.math3.util.FastMath;
 
 /**
- * Where the two sheets of flame stand and how strong they are: the premixed inner cone and the outer
- * diffusion mantle around it.
+ * Where the two sheets of flame stand and how strong they are: the premixed inner cone and the
+ * outer diffusion mantle around it.
  *
  * @param mixture what feeds the flame
  * @param state what it looks like; when it does not burn the ion sources are zero
@@ -51,17 +51,15 @@ public record FlameSheets(
    * The flame of a mixture on a burner.
    *
    * <p>Stand-off: blow-off comes at a critical gradient of speed at the rim [seen: Edmondson and
-   * Heap]; {@code G_w = f_ret·max(8, 0.0396·Re^0.75)·U_m/D}, {@code G_b = 1500·X^4.5},
-   * flashback below {@code G_f = 400·exp(−((φ − 1)/0.2)²)} [memory, factor 2],
-   * {@code g = g₀/(1 − χ)}.
+   * Heap]; {@code G_w = f_ret·max(8, 0.0396·Re^0.75)·U_m/D}, {@code G_b = 1500·X^4.5}, flashback
+   * below {@code G_f = 400·exp(−((φ − 1)/0.2)²)} [memory, factor 2], {@code g = g₀/(1 − χ)}.
    *
    * @param mixture what leaves the port
    * @param burner the metal
    * @param calibration free numbers
    * @return the sheets
    */
-  public static FlameSheets of(
-      Mixture mixture, BurnerDesign burner, FlameCalibration calibration) {
+  public static FlameSheets of(Mixture mixture, BurnerDesign burner, FlameCalibration calibration) {
     double u = mixture.portMetersPerSecond();
     double d = burner.portDiameterMeters();
     double phi = mixture.equivalenceRatio();
@@ -72,8 +70,7 @@ public record FlameSheets(
     double off = (phi - 1) / 0.2;
     double flashback = 400 * FastMath.exp(-off * off);
     double chi = rimGradient / critical;
-    double gap =
-        chi < 1 ? Math.min(1, calibration.restGapMeters() / (1 - chi)) : BLOWN_OFF_METERS;
+    double gap = chi < 1 ? Math.min(1, calibration.restGapMeters() / (1 - chi)) : BLOWN_OFF_METERS;
 
     FlameState state = state(mixture, chi, gap, rimGradient < flashback);
     double k = state.burning() ? calibration.ionMultiplierRatio() : 0;
@@ -102,8 +99,8 @@ public record FlameSheets(
   }
 
   /**
-   * Strain of the mantle against that of the computed counterflow flames,
-   * {@code ((U_m/D)/(100 1/s))^1.5} within 0.3 to 3 [calc; the reference strain is practice].
+   * Strain of the mantle against that of the computed counterflow flames, {@code ((U_m/D)/(100
+   * 1/s))^1.5} within 0.3 to 3 [calc; the reference strain is practice].
    *
    * @param perSecond U_m/D (1/s)
    * @return multiplier of the mantle's ion source (1)
@@ -113,8 +110,7 @@ public record FlameSheets(
     return Math.max(0.3, Math.min(3, x * Math.sqrt(x)));
   }
 
-  private static FlameState state(
-      Mixture mixture, double chi, double gap, boolean runsBack) {
+  private static FlameState state(Mixture mixture, double chi, double gap, boolean runsBack) {
     if (!(mixture.gasCubicMetersPerSecond() > 0)) {
       return FlameState.OUT;
     }

@@ -1,6 +1,8 @@
 package halfwave.flame;
 
-/** What a flame looks like, judged in this order; the thresholds that are not physics [practice]. */
+/**
+ * What a flame looks like, judged in this order; the thresholds that are not physics [practice].
+ */
 public enum FlameState {
   /** No gas flows. */
   OUT,

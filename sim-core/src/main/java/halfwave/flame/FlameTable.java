@@ -17,8 +17,8 @@ import java.util.List;
  *
  * <p>Beyond the richest row temperature and burnt-gas speed stay, the burning velocity goes on with
  * its last slope to zero, and the ion source ends: at once for methane; for propane linearly from
- * 0.072 A/m² at 1.5 through 0.03 at 1.6 to 0 at 1.75. Below the leanest row burning velocity and ion
- * source go on with their first slope to zero. The peak ion density there follows the source.
+ * 0.072 A/m² at 1.5 through 0.03 at 1.6 to 0 at 1.75. Below the leanest row burning velocity and
+ * ion source go on with their first slope to zero. The peak ion density there follows the source.
  */
 public final class FlameTable {
 
@@ -47,8 +47,7 @@ public final class FlameTable {
       if (in == null) {
         throw new IllegalStateException(RESOURCE + " is missing from the class path");
       }
-      BufferedReader reader =
-          new BufferedReader(new InputStreamReader(in, StandardCharsets.UTF_8));
+      BufferedReader reader = new BufferedReader(new InputStreamReader(in, StandardCharsets.UTF_8));
       for (String line = reader.readLine(); line != null; line = reader.readLine()) {
         if (line.startsWith(formula + ",")) {
           raw.add(parse(line.split(",", -1)));
@@ -115,8 +114,7 @@ public final class FlameTable {
   }
 
   private static FlameRow line(FlameRow a, FlameRow b, double x) {
-    return a.towards(
-        b, (x - a.equivalenceRatio()) / (b.equivalenceRatio() - a.equivalenceRatio()));
+    return a.towards(b, (x - a.equivalenceRatio()) / (b.equivalenceRatio() - a.equivalenceRatio()));
   }
 
   private static FlameRow beyond(FlameRow line, FlameRow edge, double saturation) {

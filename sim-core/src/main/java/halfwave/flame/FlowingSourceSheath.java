@@ -9,9 +9,9 @@ import halfwave.quantity.Guard;
  * Cylinder in a uniform ion source and a flow of ions at once; contains {@link SourceSheath} and
  * {@link ThickSheath} as limits, without a switch.
  *
- * <p>With {@code A = e·q/(4·ε₀·μ)}, {@code B = 2·e·n·U·r_s/(2π·ε₀·μ)}:
- * {@code V = ∫ from a to r_s of √(A·(r_s² − r²)² + B·(r_s² − r²))/r dr},
- * {@code I/L = π·e·q·(r_s² − a²) + 2·e·n·U·r_s}. Closed form up to the integral.
+ * <p>With {@code A = e·q/(4·ε₀·μ)}, {@code B = 2·e·n·U·r_s/(2π·ε₀·μ)}: {@code V = ∫ from a to r_s
+ * of √(A·(r_s² − r²)² + B·(r_s² − r²))/r dr}, {@code I/L = π·e·q·(r_s² − a²) + 2·e·n·U·r_s}. Closed
+ * form up to the integral.
  *
  * @param sourcePerCubicMeterSecond q (1/m³s); zero or above
  * @param ionsPerCubicMeter n (1/m³); zero or above, not zero together with q

@@ -7,9 +7,9 @@ import org.apache.commons.math3.util.FastMath;
  * The burner as cathode: one sheet of flame, seen across the wedge of ion-free gas that opens from
  * its foot on the metal.
  *
- * <p>{@code j = min(j_root, C/y³)}, {@code C = (9/8)·ε₀·μ·V²}, {@code y = g + m·s}. With
- * {@code y_s = (C/j_root)^(1/3)}: {@code I = (P/m)·[j_root·(y_s − g) + C/(2·y_s²)]} if
- * {@code y_s > g}, else {@code P·C/(2·m·g²)}. Closed form (Mott and Gurney's law along a wedge).
+ * <p>{@code j = min(j_root, C/y³)}, {@code C = (9/8)·ε₀·μ·V²}, {@code y = g + m·s}. With {@code y_s
+ * = (C/j_root)^(1/3)}: {@code I = (P/m)·[j_root·(y_s − g) + C/(2·y_s²)]} if {@code y_s > g}, else
+ * {@code P·C/(2·m·g²)}. Closed form (Mott and Gurney's law along a wedge).
  *
  * @param gapMeters g (m); above zero
  * @param rootAmpsPerSquareMeter j_root, what the sheet supplies (A/m²); zero or above

@@ -7,8 +7,8 @@ import org.apache.commons.math3.util.FastMath;
 /**
  * Ion source, ion density and temperature as pure functions of place, around one burner.
  *
- * <p>Behind the burner's face (z &lt; 0) there is no flame: source and density fall as
- * {@code exp(z/0.4 mm)} from their values at the face.
+ * <p>Behind the burner's face (z &lt; 0) there is no flame: source and density fall as {@code
+ * exp(z/0.4 mm)} from their values at the face.
  */
 public final class IonField {
 
@@ -17,7 +17,7 @@ public final class IonField {
   private static final double OUTSIDE_DECAY_METERS = 1e-3;
   private static final double INSIDE_DECAY_METERS = 0.4e-3;
   private static final double AMBIENT_KELVIN = 300;
-  private static final double FAR = 40;
+  private static final double FAR = 28;
 
   private final FlameSheets sheets;
   private final boolean burning;
@@ -103,6 +103,16 @@ public final class IonField {
     return zMeters < 0 ? q * FastMath.exp(zMeters / INSIDE_DECAY_METERS) : q;
   }
 
+  /** Radius around a place within which the source vanishes for certain (m); zero near a brush. */
+  double sourceFreeMeters(double xMeters, double yMeters, double zMeters) {
+    double d = Math.abs(mantleDistanceMeters(xMeters, yMeters, zMeters));
+    if (sheets.coneAmpsPerSquareMeter() > 0) {
+      d = Math.min(d, Math.abs(coneDistanceMeters(xMeters, yMeters, zMeters)));
+    }
+    // at 3.2 widths the brush is 1e-12 of its middle; a quarter less for its widening with z
+    return Math.max(0, 0.75 * (d - 3.2 * sheets.brushWidthMeters(zMeters)));
+  }
+
   /**
    * Ion density, {@link IonGas#downstreamPerCubicMeter} from the sheet that gives more; outside the
    * mantle times {@code exp(−d/1 mm)}, inside the unburnt cone times {@code exp(−d/0.4 mm)}.
@@ -120,8 +130,7 @@ public final class IonField {
     double ofMantle =
         IonGas.downstreamPerCubicMeter(
             sheets.mantlePeakIonsPerCubicMeter(), mantleAlpha, mantleSpeed, Math.abs(dm));
-    double ofCone =
-        IonGas.downstreamPerCubicMeter(conePeak, coneAlpha, coneSpeed, Math.abs(dc));
+    double ofCone = IonGas.downstreamPerCubicMeter(conePeak, coneAlpha, coneSpeed, Math.abs(dc));
     double n = Math.max(ofMantle, ofCone);
     double decay =
         Math.max(0, dm) / OUTSIDE_DECAY_METERS
@@ -168,8 +177,6 @@ public final class IonField {
 
   private static double brush(double j, double d, double w) {
     double x = GAUSS * d * d / (w * w);
-    return x > FAR
-        ? 0
-        : GAUSS_PEAK * j / (ELEMENTARY_CHARGE_COULOMBS * w) * FastMath.exp(-x);
+    return x > FAR ? 0 : GAUSS_PEAK * j / (ELEMENTARY_CHARGE_COULOMBS * w) * FastMath.exp(-x);
   }
 }

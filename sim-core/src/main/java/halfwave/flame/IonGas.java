@@ -39,9 +39,8 @@ public final class IonGas {
   }
 
   /**
-   * Ion density downstream of a sheet,
-   * {@code n(x) = 1/[1/n_pk + α·x/(u + 6·D_a/x)]}; within 0.70 to 1.85 of the full computation over
-   * all rows of the table [calc].
+   * Ion density downstream of a sheet, {@code n(x) = 1/[1/n_pk + α·x/(u + 6·D_a/x)]}; within 0.70
+   * to 1.85 of the full computation over all rows of the table [calc].
    *
    * @param peakIonsPerCubicMeter n_pk at the sheet (1/m³); zero gives zero
    * @param recombinationCubicMetersPerSecond α (m³/s)

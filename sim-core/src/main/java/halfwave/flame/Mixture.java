@@ -32,8 +32,8 @@ public record Mixture(
    * @param fuel the gas
    * @param burner the metal
    * @param manifoldPascals gauge pressure at the orifice (Pa); zero or above
-   * @param airFactorRatio f_air, share of the clean injector's primary air (1): 0.95 healthy, 0.3 to
-   *     0.9 shutter or intake blocked, up to 1.6 too much air [practice]; 0.1 to 3
+   * @param airFactorRatio f_air, share of the clean injector's primary air (1): 0.95 healthy, 0.3
+   *     to 0.9 shutter or intake blocked, up to 1.6 too much air [practice]; 0.1 to 3
    * @return the mixture
    */
   public static Mixture of(
@@ -58,8 +58,8 @@ public record Mixture(
   }
 
   /**
-   * X: fuel fraction over the stoichiometric mixture's fuel fraction,
-   * {@code φ(1 + r_st)/(φ + r_st)}.
+   * X: fuel fraction over the stoichiometric mixture's fuel fraction, {@code φ(1 + r_st)/(φ +
+   * r_st)}.
    */
   public double fuelFractionRatio() {
     double rst = fuel.stoichiometricAirRatio();

@@ -5,17 +5,17 @@ import halfwave.quantity.Guard;
 /**
  * A place in the burner's coordinates.
  *
- * @param xMeters sideways (m); finite
- * @param yMeters upwards (m); finite
- * @param zMeters along the burner's axis from its face (m); finite
+ * @param xMeters sideways (m); -1 to 1
+ * @param yMeters upwards (m); -1 to 1
+ * @param zMeters along the burner's axis from its face (m); -1 to 1
  */
 public record Place(double xMeters, double yMeters, double zMeters) {
 
   /** Checks the domain. */
   public Place {
-    Guard.finite("xMeters", xMeters);
-    Guard.finite("yMeters", yMeters);
-    Guard.finite("zMeters", zMeters);
+    Guard.inRange("xMeters", xMeters, -1, 1);
+    Guard.inRange("yMeters", yMeters, -1, 1);
+    Guard.inRange("zMeters", zMeters, -1, 1);
   }
 
   /** Distance to another place (m). */

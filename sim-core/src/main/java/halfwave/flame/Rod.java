@@ -9,7 +9,7 @@ import java.util.List;
  * flame rod, a probe wire or a spark electrode.
  *
  * @param path places along the axis, two at least, no two neighbours equal
- * @param radiusMeters half the thickness, a (m); above zero
+ * @param radiusMeters half the thickness, a (m); 10 µm to 20 mm
  */
 public record Rod(List<Place> path, double radiusMeters) {
 
@@ -27,7 +27,7 @@ public record Rod(List<Place> path, double radiusMeters) {
     for (int k = 1; k < path.size(); k++) {
       Guard.positive("path.distanceMeters", path.get(k).distanceMeters(path.get(k - 1)));
     }
-    Guard.positive("radiusMeters", radiusMeters);
+    Guard.inRange("radiusMeters", radiusMeters, 1e-5, 20e-3);
   }
 
   /**
@@ -51,9 +51,7 @@ public record Rod(List<Place> path, double radiusMeters) {
     return new Rod(
         path.stream()
             .map(
-                p ->
-                    new Place(
-                        p.xMeters() + xMeters, p.yMeters() + yMeters, p.zMeters() + zMeters))
+                p -> new Place(p.xMeters() + xMeters, p.yMeters() + yMeters, p.zMeters() + zMeters))
             .toList(),
         radiusMeters);
   }

@@ -4,10 +4,11 @@ import static halfwave.quantity.Constants.ELEMENTARY_CHARGE_COULOMBS;
 import static halfwave.quantity.Constants.VACUUM_PERMITTIVITY_FARADS_PER_METER;
 
 import halfwave.quantity.Guard;
+import java.util.Arrays;
 
 /**
- * A rod-like electrode in the field of a flame: {@link FlowingSourceSheath} with the local values at
- * every half millimetre, the air outside the mantle by {@link OutsideLaw}, the electron contact.
+ * A rod-like electrode in the field of a flame: {@link FlowingSourceSheath} with the local values
+ * at every half millimetre, the air outside the mantle by {@link OutsideLaw}, the electron contact.
  *
  * <p>Under each station the sheath's edge r_s is the parameter, not the voltage: for a row of r_s
  * the source is averaged over the disc of that radius perpendicular to the rod, then voltage and
@@ -20,10 +21,17 @@ public final class RodCollection {
 
   private static final double STATION_METERS = 0.5e-3;
   private static final double LARGEST_SHEATH_METERS = 24e-3;
+  private static final double FINEST_STEP_METERS = 0.1e-3;
+  private static final double BRUSH_STEP_METERS = 0.6e-3;
+  private static final double BRUSH_REACH_METERS = 8e-3;
   private static final double FAR_METERS = 30e-3;
-  private static final int EDGES = 14;
-  private static final double SMALLEST_EDGE_RATIO = 0.02;
+
+  /** Thicknesses of sheath worked out at each station: fine where it may reach across a brush. */
+  private static final double[] THICKNESS_METERS = thicknesses();
+
+  private static final int EDGES = THICKNESS_METERS.length;
   private static final int DISC_POINTS = 9;
+  private static final double LARGEST_ROOT = Math.sqrt(CurrentCurve.LARGEST_VOLTS);
   private static final int VOLTAGES = CurrentCurve.INTERVALS + 1;
 
   private final IonField field;
@@ -46,6 +54,7 @@ public final class RodCollection {
   private final double[] ions = new double[VOLTAGES];
   private final double[] outside = new double[VOLTAGES];
   private double contact;
+  private int used;
 
   private RodCollection(
       IonField field,
@@ -60,18 +69,13 @@ public final class RodCollection {
     this.flow = flowMetersPerSecond;
     this.withOutside = withOutside;
     double film = 0.5 * (Guard.positive("rodKelvin", rodKelvin) + field.burntKelvin());
-    this.em =
-        VACUUM_PERMITTIVITY_FARADS_PER_METER * IonGas.mobilitySquareMetersPerVoltSecond(film);
+    this.em = VACUUM_PERMITTIVITY_FARADS_PER_METER * IonGas.mobilitySquareMetersPerVoltSecond(film);
     this.electronFactor =
         ElectronContact.siemensPerDensityMeter(
             calibration.electronMobilitySquareMetersPerVoltSecond());
-    double largest = LARGEST_SHEATH_METERS / a;
-    double ratio = SMALLEST_EDGE_RATIO;
-    double step = StrictMath.pow(largest / ratio, 1.0 / (EDGES - 1));
     for (int j = 0; j < EDGES; j++) {
-      edge[j] = a * (1 + ratio);
-      shape[j] = new SheathShape(1 + ratio);
-      ratio *= step;
+      edge[j] = a + THICKNESS_METERS[j];
+      shape[j] = new SheathShape(edge[j] / a);
     }
     // second-kind Chebyshev rule: mean over a disc of what varies along one diameter
     for (int i = 0; i < DISC_POINTS; i++) {
@@ -80,6 +84,19 @@ public final class RodCollection {
       discAt[i] = StrictMath.cos(angle);
       discWeight[i] = 2.0 / (DISC_POINTS + 1) * sine * sine;
     }
+  }
+
+  private static double[] thicknesses() {
+    double[] row = new double[200];
+    int count = 0;
+    double step = FINEST_STEP_METERS;
+    for (double x = step; x < LARGEST_SHEATH_METERS; x += step) {
+      row[count] = x;
+      count++;
+      boolean fine = x >= 3 * BRUSH_STEP_METERS && x < BRUSH_REACH_METERS;
+      step = fine ? BRUSH_STEP_METERS : Math.min(1.3 * step, x < 1e-3 ? BRUSH_STEP_METERS : 1);
+    }
+    return Arrays.copyOf(row, count);
   }
 
   /**
@@ -150,8 +167,7 @@ public final class RodCollection {
     double supply = 0;
     if (withOutside && distance > 0) {
       double clear =
-          Math.max(
-              OutsideLaw.LEAST_CLEAR_METERS, distance - a - 0.5 * sheets.brushWidthMeters(z));
+          Math.max(OutsideLaw.LEAST_CLEAR_METERS, distance - a - 0.5 * sheets.brushWidthMeters(z));
       OutsideLaw law =
           new OutsideLaw(
               clear,
@@ -166,7 +182,7 @@ public final class RodCollection {
     for (int k = 1; k < VOLTAGES; k++) {
       double v = CurrentCurve.tableVolts(k);
       double s = Math.sqrt(v);
-      while (j < EDGES - 1 && root[j + 1] < s) {
+      while (j < used - 1 && root[j + 1] < s) {
         j++;
       }
       double through = Math.min(air * v * v, supply);
@@ -176,25 +192,33 @@ public final class RodCollection {
   }
 
   /** Fills root of voltage against current per length for this station, rising in both. */
-  private void sheath(
-      double x, double y, double z, double tx, double ty, double tz, double n) {
+  private void sheath(double x, double y, double z, double tx, double ty, double tz, double n) {
     double[] e = acrossSheet(x, y, z, tx, ty, tz);
     double onto = 2 * ELEMENTARY_CHARGE_COULOMBS * n * flow;
-    for (int j = 0; j < EDGES; j++) {
+    double reach = field.sourceFreeMeters(x, y, z);
+    used = 0;
+    while (used < EDGES && root[used] < LARGEST_ROOT) {
+      int j = used;
       double rs = edge[j];
-      double q = 0;
-      for (int i = 0; i < DISC_POINTS; i++) {
-        double d = discAt[i] * rs;
-        q +=
-            discWeight[i]
-                * field.sourcePerCubicMeterSecond(x + d * e[0], y + d * e[1], z + d * e[2]);
-      }
+      double q = rs > reach ? meanSource(x, y, z, e, rs) : 0;
       double eq = ELEMENTARY_CHARGE_COULOMBS * q;
       double volts = shape[j].volts(eq / (4 * em), onto * rs / (2 * Math.PI * em), rs);
       root[j + 1] = Math.max(Math.sqrt(volts), root[j] * (1 + 1e-9) + 1e-30);
       perMeter[j + 1] = Math.max(Math.PI * eq * (rs * rs - a * a) + onto * rs, perMeter[j]);
+      used++;
     }
     slopes();
+  }
+
+  /** Mean of the source over the disc of radius r_s perpendicular to the rod. */
+  private double meanSource(double x, double y, double z, double[] e, double rs) {
+    double q = 0;
+    for (int i = 0; i < DISC_POINTS; i++) {
+      double d = discAt[i] * rs;
+      q +=
+          discWeight[i] * field.sourcePerCubicMeterSecond(x + d * e[0], y + d * e[1], z + d * e[2]);
+    }
+    return q;
   }
 
   /** Unit vector perpendicular to the rod along which the distance to the mantle changes most. */
@@ -218,26 +242,24 @@ public final class RodCollection {
   }
 
   private void slopes() {
-    for (int j = 1; j < EDGES; j++) {
+    for (int j = 1; j < used; j++) {
       double left = (perMeter[j] - perMeter[j - 1]) / (root[j] - root[j - 1]);
       double right = (perMeter[j + 1] - perMeter[j]) / (root[j + 1] - root[j]);
       slope[j] = left > 0 && right > 0 ? 2 * left * right / (left + right) : 0;
     }
     slope[0] = perMeter[1] / root[1];
-    slope[EDGES] =
-        (perMeter[EDGES] - perMeter[EDGES - 1]) / (root[EDGES] - root[EDGES - 1]);
+    slope[used] = (perMeter[used] - perMeter[used - 1]) / (root[used] - root[used - 1]);
   }
 
   private double interpolated(int j, double s) {
-    if (s >= root[EDGES]) {
-      return perMeter[EDGES];
+    if (s >= root[used]) {
+      return perMeter[used];
     }
     double h = root[j + 1] - root[j];
     double t = (s - root[j]) / h;
     double rise = perMeter[j + 1] - perMeter[j];
     double m0 = h * slope[j];
     double m1 = h * slope[j + 1];
-    return perMeter[j]
-        + t * (m0 + t * (3 * rise - 2 * m0 - m1 + t * (m0 + m1 - 2 * rise)));
+    return perMeter[j] + t * (m0 + t * (3 * rise - 2 * m0 - m1 + t * (m0 + m1 - 2 * rise)));
   }
 }

@@ -6,8 +6,8 @@ import org.apache.commons.math3.util.FastMath;
  * The voltage of a cylindrical sheath whose edge stands at a fixed multiple of the rod's radius,
  * prepared so that it costs eight square roots.
  *
- * <p>With {@code r = r_s/cosh t} the integral of {@link FlowingSourceSheath} becomes
- * {@code V = r_s·∫ from 0 to arccosh(r_s/a) of tanh²t·√(A·r_s²·tanh²t + B) dt}: smooth, so eight
+ * <p>With {@code r = r_s/cosh t} the integral of {@link FlowingSourceSheath} becomes {@code V =
+ * r_s·∫ from 0 to arccosh(r_s/a) of tanh²t·√(A·r_s²·tanh²t + B) dt}: smooth, so eight
  * Gauss–Legendre points give six digits.
  */
 final class SheathShape {

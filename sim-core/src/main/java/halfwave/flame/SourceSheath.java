@@ -9,10 +9,9 @@ import org.apache.commons.math3.util.FastMath;
 /**
  * Cylinder immersed in a uniform ion source: every pair made inside the sheath is collected.
  *
- * <p>{@code I/L = π·e·q·(r_s² − a²)},
- * {@code V = ½·√(e·q/(ε₀·μ))·[r_s²·ln(r_s/a) − (r_s² − a²)/2]}. Closed form; a one-dimensional
- * drift-diffusion-Poisson solution gives 3 to 20 % more, most at low voltage, where diffusion helps
- * [calc].
+ * <p>{@code I/L = π·e·q·(r_s² − a²)}, {@code V = ½·√(e·q/(ε₀·μ))·[r_s²·ln(r_s/a) − (r_s² − a²)/2]}.
+ * Closed form; a one-dimensional drift-diffusion-Poisson solution gives 3 to 20 % more, most at low
+ * voltage, where diffusion helps [calc].
  *
  * @param sourcePerCubicMeterSecond q (1/m³s); above zero
  * @param mobilitySquareMetersPerVoltSecond ion mobility μ (m²/Vs); above zero

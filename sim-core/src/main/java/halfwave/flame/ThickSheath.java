@@ -53,7 +53,11 @@ public record ThickSheath(
   }
 
   private double amps(double rs) {
-    return 2 * ELEMENTARY_CHARGE_COULOMBS * ionsPerCubicMeter * flowMetersPerSecond * rs
+    return 2
+        * ELEMENTARY_CHARGE_COULOMBS
+        * ionsPerCubicMeter
+        * flowMetersPerSecond
+        * rs
         * lengthMeters;
   }
 

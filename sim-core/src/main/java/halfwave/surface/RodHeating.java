@@ -7,8 +7,8 @@ import halfwave.quantity.Guard;
 /**
  * How a rod warms in the flame and cools out of it, as one lump.
  *
- * <p>{@code dT/dt = 4/(ρ·c·d)·[h·(T_g − T) − ε·σ·(T⁴ − T_w⁴)]}, d the thickness; ρ·c 4.7e6 J/m³K,
- * h 100 W/m²K (cross-flow at 3 m/s), ε 0.8 [memory].
+ * <p>{@code dT/dt = 4/(ρ·c·d)·[h·(T_g − T) − ε·σ·(T⁴ − T_w⁴)]}, d the thickness; ρ·c 4.7e6 J/m³K, h
+ * 100 W/m²K (cross-flow at 3 m/s), ε 0.8 [memory].
  *
  * @param gasKelvin T_g (K): 1900 in the flame, the walls' out of it; above zero
  * @param wallKelvin T_w the rod radiates to (K): 500; above zero
@@ -56,8 +56,8 @@ public record RodHeating(double gasKelvin, double wallKelvin, double thicknessMe
   }
 
   /**
-   * Temperature after a time, by fourth-order Runge–Kutta in steps of at most 0.25 s for a rod of
-   * 3 mm, shorter for a thinner one.
+   * Temperature after a time, by fourth-order Runge–Kutta in steps of at most 0.25 s for a rod of 3
+   * mm, shorter for a thinner one.
    *
    * @param startKelvin temperature at the beginning (K); above zero
    * @param seconds time (s); zero or above; more than 1200 s for a rod of 3 mm counts as for ever
