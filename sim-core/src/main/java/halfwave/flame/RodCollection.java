@@ -4,6 +4,7 @@ import static halfwave.quantity.Constants.ELEMENTARY_CHARGE_COULOMBS;
 import static halfwave.quantity.Constants.VACUUM_PERMITTIVITY_FARADS_PER_METER;
 
 import halfwave.quantity.Guard;
+import java.util.Arrays;
 
 /**
  * A rod-like electrode in the field of a flame: {@link FlowingSourceSheath} with the local values
@@ -20,17 +21,18 @@ public final class RodCollection {
 
   private static final double STATION_METERS = 0.5e-3;
   private static final double LARGEST_SHEATH_METERS = 24e-3;
+  private static final double FINEST_STEP_METERS = 0.1e-3;
+  private static final double BRUSH_STEP_METERS = 0.6e-3;
+  private static final double BRUSH_REACH_METERS = 8e-3;
   private static final double FAR_METERS = 30e-3;
 
-  /**
-   * Edges are dense near the rod and no more than 1.7 mm apart, about the width of a brush: on a
-   * coarser row a far sheet of flame gives many times its current (see the convergence test).
-   */
-  private static final int EDGES = 28;
+  /** Thicknesses of sheath worked out at each station: fine where it may reach across a brush. */
+  private static final double[] THICKNESS_METERS = thicknesses();
 
-  private static final int DISC_POINTS = 11;
-  private static final int VOLTAGES = CurrentCurve.INTERVALS + 1;
+  private static final int EDGES = THICKNESS_METERS.length;
+  private static final int DISC_POINTS = 9;
   private static final double LARGEST_ROOT = Math.sqrt(CurrentCurve.LARGEST_VOLTS);
+  private static final int VOLTAGES = CurrentCurve.INTERVALS + 1;
 
   private final IonField field;
   private final FlameSheets sheets;
@@ -49,12 +51,10 @@ public final class RodCollection {
   private final double[] perMeter = new double[EDGES + 1];
   private final double[] slope = new double[EDGES + 1];
 
-  /** Last knot in use: no larger sheath is asked for beyond the table's largest voltage. */
-  private int last;
-
   private final double[] ions = new double[VOLTAGES];
   private final double[] outside = new double[VOLTAGES];
   private double contact;
+  private int used;
 
   private RodCollection(
       IonField field,
@@ -74,8 +74,7 @@ public final class RodCollection {
         ElectronContact.siemensPerDensityMeter(
             calibration.electronMobilitySquareMetersPerVoltSecond());
     for (int j = 0; j < EDGES; j++) {
-      double share = (j + 1.0) / EDGES;
-      edge[j] = a + LARGEST_SHEATH_METERS * share * share;
+      edge[j] = a + THICKNESS_METERS[j];
       shape[j] = new SheathShape(edge[j] / a);
     }
     // second-kind Chebyshev rule: mean over a disc of what varies along one diameter
@@ -85,6 +84,19 @@ public final class RodCollection {
       discAt[i] = StrictMath.cos(angle);
       discWeight[i] = 2.0 / (DISC_POINTS + 1) * sine * sine;
     }
+  }
+
+  private static double[] thicknesses() {
+    double[] row = new double[200];
+    int count = 0;
+    double step = FINEST_STEP_METERS;
+    for (double x = step; x < LARGEST_SHEATH_METERS; x += step) {
+      row[count] = x;
+      count++;
+      boolean fine = x >= 3 * BRUSH_STEP_METERS && x < BRUSH_REACH_METERS;
+      step = fine ? BRUSH_STEP_METERS : Math.min(1.3 * step, x < 1e-3 ? BRUSH_STEP_METERS : 1);
+    }
+    return Arrays.copyOf(row, count);
   }
 
   /**
@@ -170,7 +182,7 @@ public final class RodCollection {
     for (int k = 1; k < VOLTAGES; k++) {
       double v = CurrentCurve.tableVolts(k);
       double s = Math.sqrt(v);
-      while (j < last - 1 && root[j + 1] < s) {
+      while (j < used - 1 && root[j + 1] < s) {
         j++;
       }
       double through = Math.min(air * v * v, supply);
@@ -183,25 +195,30 @@ public final class RodCollection {
   private void sheath(double x, double y, double z, double tx, double ty, double tz, double n) {
     double[] e = acrossSheet(x, y, z, tx, ty, tz);
     double onto = 2 * ELEMENTARY_CHARGE_COULOMBS * n * flow;
-    for (int j = 0; j < EDGES; j++) {
+    double reach = field.sourceFreeMeters(x, y, z);
+    used = 0;
+    while (used < EDGES && root[used] < LARGEST_ROOT) {
+      int j = used;
       double rs = edge[j];
-      double q = 0;
-      for (int i = 0; i < DISC_POINTS; i++) {
-        double d = discAt[i] * rs;
-        q +=
-            discWeight[i]
-                * field.sourcePerCubicMeterSecond(x + d * e[0], y + d * e[1], z + d * e[2]);
-      }
+      double q = rs > reach ? meanSource(x, y, z, e, rs) : 0;
       double eq = ELEMENTARY_CHARGE_COULOMBS * q;
       double volts = shape[j].volts(eq / (4 * em), onto * rs / (2 * Math.PI * em), rs);
       root[j + 1] = Math.max(Math.sqrt(volts), root[j] * (1 + 1e-9) + 1e-30);
       perMeter[j + 1] = Math.max(Math.PI * eq * (rs * rs - a * a) + onto * rs, perMeter[j]);
-      last = j + 1;
-      if (root[last] > LARGEST_ROOT) {
-        break;
-      }
+      used++;
     }
     slopes();
+  }
+
+  /** Mean of the source over the disc of radius r_s perpendicular to the rod. */
+  private double meanSource(double x, double y, double z, double[] e, double rs) {
+    double q = 0;
+    for (int i = 0; i < DISC_POINTS; i++) {
+      double d = discAt[i] * rs;
+      q +=
+          discWeight[i] * field.sourcePerCubicMeterSecond(x + d * e[0], y + d * e[1], z + d * e[2]);
+    }
+    return q;
   }
 
   /** Unit vector perpendicular to the rod along which the distance to the mantle changes most. */
@@ -225,18 +242,18 @@ public final class RodCollection {
   }
 
   private void slopes() {
-    for (int j = 1; j < last; j++) {
+    for (int j = 1; j < used; j++) {
       double left = (perMeter[j] - perMeter[j - 1]) / (root[j] - root[j - 1]);
       double right = (perMeter[j + 1] - perMeter[j]) / (root[j + 1] - root[j]);
       slope[j] = left > 0 && right > 0 ? 2 * left * right / (left + right) : 0;
     }
     slope[0] = perMeter[1] / root[1];
-    slope[last] = (perMeter[last] - perMeter[last - 1]) / (root[last] - root[last - 1]);
+    slope[used] = (perMeter[used] - perMeter[used - 1]) / (root[used] - root[used - 1]);
   }
 
   private double interpolated(int j, double s) {
-    if (s >= root[last]) {
-      return perMeter[last];
+    if (s >= root[used]) {
+      return perMeter[used];
     }
     double h = root[j + 1] - root[j];
     double t = (s - root[j]) / h;
