@@ -48,7 +48,8 @@ public record BurnerDesign(
 
   /**
    * A small pilot burner with about 0.3 kW and the inshot burner's primary air [practice]: the
-   * throat scales with the orifice, the port is a little wider in proportion.
+   * throat scales with the orifice, the port is a little wider in proportion, and a hood that the
+   * flame licks makes its grounded metal much longer than the port's own rim.
    */
   public static BurnerDesign pilot(Fuel fuel) {
     double orifice =
@@ -56,7 +57,7 @@ public record BurnerDesign(
           case NATURAL_GAS -> 0.46e-3;
           case PROPANE -> 0.285e-3;
         };
-    return new BurnerDesign(orifice, 3.66e-3, 3.2e-3, HolderKind.RIBBED, 0.045, 60e-3, 0.90);
+    return new BurnerDesign(orifice, 3.66e-3, 3.2e-3, HolderKind.RIBBED, 0.12, 60e-3, 0.90);
   }
 
   /** The same burner with another orifice (m). */
