@@ -68,16 +68,17 @@ public final class QuantityText {
   public String significant(double shown, int digits) {
     BigDecimal exact = new BigDecimal(shown);
     BigDecimal rounded = exact.round(new MathContext(digits, RoundingMode.HALF_UP));
+    if (rounded.signum() == 0) {
+      return "0";
+    }
     int power = rounded.precision() - rounded.scale() - 1;
     if (power > MOST_PLAIN_POWER) {
-      return number(rounded.movePointLeft(power)) + " × 10" + superscript(power);
+      return fixed(rounded.movePointLeft(power).doubleValue(), digits - 1)
+          + " × 10"
+          + superscript(power);
     }
-    if (rounded.scale() < 0) {
-      return number(exact.setScale(0, RoundingMode.HALF_UP));
-    }
-    return rounded.scale() <= digits + 1
-        ? number(rounded)
-        : number(exact.setScale(digits + 1, RoundingMode.HALF_UP));
+    int decimals = Math.max(0, digits - 1 - power);
+    return number(exact.setScale(Math.min(decimals, digits + 1), RoundingMode.HALF_UP));
   }
 
   private static String superscript(int power) {
