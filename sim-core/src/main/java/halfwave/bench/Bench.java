@@ -19,7 +19,8 @@ public record Bench(String name, Design design, Condition condition) {
       throw rejected("name", name, Allowed.NAME);
     }
     double clearance =
-        new BurnerMetal(design.burner()).clearanceMeters(condition.rodPosition().place(design.rod()));
+        new BurnerMetal(design.burner())
+            .clearanceMeters(condition.rodPosition().place(design.rod()));
     if (clearance < 0) {
       throw rejected("rod", "inside the burner tube", Allowed.CLEAR_OF_BURNER);
     }

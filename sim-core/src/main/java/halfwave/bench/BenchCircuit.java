@@ -23,7 +23,9 @@ public final class BenchCircuit {
   /** Distance between the places at which the rod's length in flame is counted (m). */
   private static final double PACE_METERS = 0.25e-3;
 
-  /** Never less rod than this carries a film (m): a rod clear of the flame has no current anyway. */
+  /**
+   * Never less rod than this carries a film (m): a rod clear of the flame has no current anyway.
+   */
   private static final double LEAST_LENGTH_METERS = 1e-3;
 
   private BenchCircuit() {}
@@ -122,8 +124,7 @@ public final class BenchCircuit {
     if (coat.thicknessMeters() == 0) {
       return null;
     }
-    ContaminationFilm film =
-        ContaminationFilm.silica(coat.thicknessMeters(), coat.porosityRatio());
+    ContaminationFilm film = ContaminationFilm.silica(coat.thicknessMeters(), coat.porosityRatio());
     Rod rod = bench.rod();
     double area = 2 * Math.PI * rod.radiusMeters() * lengthInFlameMeters(rod, field);
     return new Film(

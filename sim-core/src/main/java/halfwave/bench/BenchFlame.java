@@ -12,8 +12,7 @@ import org.jspecify.annotations.Nullable;
  * @param path rod, column and burner as one path
  * @param spark the spark electrode against the plasma, or null
  */
-public record BenchFlame(
-    IonField field, FlamePath path, @Nullable ElectrodeCharacteristic spark) {
+public record BenchFlame(IonField field, FlamePath path, @Nullable ElectrodeCharacteristic spark) {
 
   /** Whether there is a flame that can conduct. */
   public boolean burning() {

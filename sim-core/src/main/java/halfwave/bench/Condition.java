@@ -3,8 +3,8 @@ package halfwave.bench;
 import halfwave.quantity.Guard;
 
 /**
- * How worn, dirty, misplaced or broken each part is. All of it is physical; a fault is nothing but a
- * change in here.
+ * How worn, dirty, misplaced or broken each part is. All of it is physical; a fault is nothing but
+ * a change in here.
  *
  * @param manifoldRatio gas pressure over the set-up pressure (1); 0 to 4
  * @param airRatio f_air, primary air over that of a clean injector (1); 0.95 healthy; 0.1 to 2
@@ -12,7 +12,8 @@ import halfwave.quantity.Guard;
  * @param rodPosition where the rod stands against where it was fitted
  * @param rodKelvin temperature of the rod in the flame (K); 280 to 1600
  * @param rodCoat what has settled on the rod
- * @param burnerScaleOhms resistance of rust and scale on the burner face (Ω); infinity is no contact
+ * @param burnerScaleOhms resistance of rust and scale on the burner face (Ω); infinity is no
+ *     contact
  * @param burnerScaleFarads capacitance of the same (F)
  * @param connectorOhms at the joint between board and lead (Ω); infinity is a pulled lead
  * @param leakageOhms from lead or insulator to the chassis (Ω), beside the healthy insulation;
@@ -38,8 +39,7 @@ public record Condition(
 
   /** Everything as it should be; the rod at 1150 K, in the middle of what is usual in service. */
   public static final Condition HEALTHY =
-      new Condition(
-          1, 0.95, 1, RodPosition.FITTED, 1150, Coat.CLEAN, 0, 0, 0, NONE, NONE, 0);
+      new Condition(1, 0.95, 1, RodPosition.FITTED, 1150, Coat.CLEAN, 0, 0, 0, NONE, NONE, 0);
 
   /** Checks the domain. */
   public Condition {
@@ -110,8 +110,7 @@ public record Condition(
 
   /** With more resistance in the ground path (Ω). */
   public Condition withGroundExtra(double ohms) {
-    return wiring(
-        burnerScaleOhms, burnerScaleFarads, connectorOhms, leakageOhms, jumperOhms, ohms);
+    return wiring(burnerScaleOhms, burnerScaleFarads, connectorOhms, leakageOhms, jumperOhms, ohms);
   }
 
   private Condition gas(double manifold, double air, double attachment) {

@@ -101,16 +101,14 @@ public enum Parameter {
       1e-3,
       b -> b.condition().rodCoat().thicknessMeters(),
       (b, v) ->
-          b.with(
-              b.condition().withRodCoat(new Coat(v, b.condition().rodCoat().porosityRatio())))),
+          b.with(b.condition().withRodCoat(new Coat(v, b.condition().rodCoat().porosityRatio())))),
   /** Resistance of scale on the burner face (Ω). */
   BURNER_SCALE(
       Dimension.RESISTANCE,
       0,
       1e12,
       b -> b.condition().burnerScaleOhms(),
-      (b, v) ->
-          b.with(b.condition().withBurnerScale(v, b.condition().burnerScaleFarads()))),
+      (b, v) -> b.with(b.condition().withBurnerScale(v, b.condition().burnerScaleFarads()))),
   /** Resistance at the lead's connector (Ω). */
   CONNECTOR(
       Dimension.RESISTANCE,
@@ -130,9 +128,8 @@ public enum Parameter {
       Dimension.CAPACITANCE,
       0,
       1e-7,
-      b -> b.design().lead().capacitanceFarads() == null
-          ? 0
-          : b.design().lead().capacitanceFarads(),
+      b ->
+          b.design().lead().capacitanceFarads() == null ? 0 : b.design().lead().capacitanceFarads(),
       (b, v) ->
           b.with(
               b.design()
@@ -209,7 +206,8 @@ public enum Parameter {
   /**
    * The bench with another value.
    *
-   * @throws RejectedValueException where the value is outside the range or makes an impossible bench
+   * @throws RejectedValueException where the value is outside the range or makes an impossible
+   *     bench
    */
   public Bench with(Bench bench, double value) {
     if (!(value >= low && value <= high)) {
@@ -238,8 +236,7 @@ public enum Parameter {
         bench
             .design()
             .withSource(
-                new Source(
-                    volts, s.frequencyHertz(), ohms, s.couplingFarads(), s.returnOhms())));
+                new Source(volts, s.frequencyHertz(), ohms, s.couplingFarads(), s.returnOhms())));
   }
 
   private static Bench burner(Bench bench, BurnerDesign burner) {

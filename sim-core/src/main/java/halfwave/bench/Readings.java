@@ -8,8 +8,8 @@ import halfwave.flame.ElectrodeCharacteristic;
 import halfwave.flame.Place;
 import halfwave.flame.Rod;
 import halfwave.flame.RodCollection;
-import halfwave.instrument.Microammeter;
 import halfwave.instrument.MeterReading;
+import halfwave.instrument.Microammeter;
 import halfwave.instrument.Voltmeter;
 import java.util.List;
 
@@ -39,18 +39,14 @@ public record Readings(
     Voltmeter volts = Voltmeter.HIGH_IMPEDANCE;
     ElectrodeCharacteristic wire =
         RodCollection.characteristic(
-            flame.field(),
-            probeWire(bench),
-            bench.condition().rodKelvin(),
-            bench.design().flame());
+            flame.field(), probeWire(bench), bench.condition().rodKelvin(), bench.design().flame());
     return new Readings(
         Microammeter.SERVICE.read(circuit),
         volts.read(circuit, Point.TERMINAL, Point.COMMON),
         Microammeter.SERVICE.read(volts.across(circuit, Point.TERMINAL, Point.COMMON)),
         volts.read(dark.without(Part.CONNECTOR), Point.TERMINAL, Point.COMMON),
         volts.read(dark, Point.TERMINAL, Point.COMMON),
-        volts.read(
-            BenchCircuit.withProbe(bench, flame, wire), Point.PROBE, Point.ROD));
+        volts.read(BenchCircuit.withProbe(bench, flame, wire), Point.PROBE, Point.ROD));
   }
 
   /**
@@ -59,8 +55,7 @@ public record Readings(
    */
   private static Rod probeWire(Bench bench) {
     double r = bench.design().burner().portRadiusMeters();
-    return new Rod(
-        List.of(new Place(0, -r - 4e-3, 4e-3), new Place(0, -r + 2e-3, 4e-3)), 0.5e-3);
+    return new Rod(List.of(new Place(0, -r - 4e-3, 4e-3), new Place(0, -r + 2e-3, 4e-3)), 0.5e-3);
   }
 
   /** The undisturbed circuit's steady state, no meter anywhere. */

@@ -13,8 +13,8 @@ import org.apache.commons.math3.util.FastMath;
  * @param acrossMeters sideways, x (m); −0.1 to 0.1
  * @param upMeters upwards, y (m); −0.1 to 0.1
  * @param alongMeters along the burner's axis, z (m); −0.1 to 0.1
- * @param turnRadians about the vertical through the insulator; positive swings the tip away from the
- *     burner face (rad); −1.6 to 1.6
+ * @param turnRadians about the vertical through the insulator; positive swings the tip away from
+ *     the burner face (rad); −1.6 to 1.6
  * @param tiltRadians about the burner's direction through the insulator; positive lifts the tip
  *     (rad); −1.6 to 1.6
  * @param bendRadians upwards, at the middle of the rod (rad); −1.6 to 1.6

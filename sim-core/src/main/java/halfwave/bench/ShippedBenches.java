@@ -88,8 +88,7 @@ public final class ShippedBenches {
             Ignition.HOT_SURFACE,
             Fuel.PROPANE,
             new Source(110, 60, 2.2e6, null, null));
-    return like.with(
-        like.design().withFlame(FlameCalibration.DEFAULT.withIonMultiplier(0.35)));
+    return like.with(like.design().withFlame(FlameCalibration.DEFAULT.withIonMultiplier(0.35)));
   }
 
   private static Bench highVoltage() {
@@ -99,8 +98,7 @@ public final class ShippedBenches {
             Ignition.HOT_SURFACE,
             Fuel.NATURAL_GAS,
             new Source(150, 50, 5.6e6, null, null));
-    return like.with(
-        like.design().withFlame(FlameCalibration.DEFAULT.withIonMultiplier(0.6)));
+    return like.with(like.design().withFlame(FlameCalibration.DEFAULT.withIonMultiplier(0.6)));
   }
 
   private static Bench spark() {

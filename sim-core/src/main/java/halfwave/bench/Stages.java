@@ -116,8 +116,7 @@ public final class Stages {
   }
 
   private static ElectrodeCharacteristic collection(IonField field, RodKey key) {
-    return RodCollection.characteristic(
-        field, key.rod, key.rodKelvin, key.field.calibration);
+    return RodCollection.characteristic(field, key.rod, key.rodKelvin, key.field.calibration);
   }
 
   private static ElectrodeCharacteristic burner(IonField field, BurnerKey key) {

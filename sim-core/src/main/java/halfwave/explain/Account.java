@@ -51,8 +51,9 @@ public final class Account {
     }
     account.meter(answer);
     for (Elasticity e :
-        answer.elasticities().subList(
-            0, Math.min(TOLD_ELASTICITIES, answer.elasticities().size()))) {
+        answer
+            .elasticities()
+            .subList(0, Math.min(TOLD_ELASTICITIES, answer.elasticities().size()))) {
       account.say(
           MessageKey.ACCOUNT_DEPENDS,
           Argument.name(e.parameter()),
@@ -112,9 +113,7 @@ public final class Account {
                   ? MessageKey.ACCOUNT_WEAK
                   : dc > NOTHING_AMPS
                       ? MessageKey.ACCOUNT_TOO_WEAK
-                      : dc < -NOTHING_AMPS
-                          ? MessageKey.ACCOUNT_REVERSED
-                          : MessageKey.ACCOUNT_NO_DC;
+                      : dc < -NOTHING_AMPS ? MessageKey.ACCOUNT_REVERSED : MessageKey.ACCOUNT_NO_DC;
       say(
           key,
           Argument.quantity(dc, Dimension.CURRENT),
@@ -137,9 +136,7 @@ public final class Account {
     double against = Math.abs(negative.flameAmps());
     if (with > SMALLEST_CREST_AMPS && against > SMALLEST_CREST_AMPS) {
       say(
-          with >= against
-              ? MessageKey.ACCOUNT_RECTIFIES
-              : MessageKey.ACCOUNT_RECTIFIES_BACKWARDS,
+          with >= against ? MessageKey.ACCOUNT_RECTIFIES : MessageKey.ACCOUNT_RECTIFIES_BACKWARDS,
           Argument.quantity(Math.max(with, against) / Math.min(with, against), Dimension.NUMBER));
     }
   }

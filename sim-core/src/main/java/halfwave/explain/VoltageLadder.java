@@ -73,18 +73,18 @@ public record VoltageLadder(
     rungs.put(Rung.BURNER_SHEATH, scale * drops.burnerVolts());
   }
 
-  /** With a third electrode half of the column belongs to the rod's branch, half to the burner's. */
+  /**
+   * With a third electrode half of the column belongs to the rod's branch, half to the burner's.
+   */
   private static void putStar(
       Map<Rung, Double> rungs, Solved solved, FlamePath path, int sample, double rodAmps) {
     double half = 0.5 * path.columnOhms();
     double rodColumn = half * rodAmps;
     double burnerColumn = -half * solved.currentAmps(Part.BURNER_SHEATH)[sample];
-    rungs.put(
-        Rung.ROD_SHEATH, at(solved, Point.ROD_SURFACE, Point.PLASMA, sample) - rodColumn);
+    rungs.put(Rung.ROD_SHEATH, at(solved, Point.ROD_SURFACE, Point.PLASMA, sample) - rodColumn);
     rungs.put(Rung.COLUMN, rodColumn + burnerColumn);
     rungs.put(
-        Rung.BURNER_SHEATH,
-        at(solved, Point.PLASMA, Point.BURNER_SURFACE, sample) - burnerColumn);
+        Rung.BURNER_SHEATH, at(solved, Point.PLASMA, Point.BURNER_SURFACE, sample) - burnerColumn);
   }
 
   private static boolean isStar(Solved solved) {

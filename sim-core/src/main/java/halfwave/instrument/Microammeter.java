@@ -35,10 +35,7 @@ public record Microammeter(double burdenOhms) {
 
   private Element burdened(Resistor connector) {
     return new Resistor(
-        Part.CONNECTOR,
-        connector.from(),
-        connector.to(),
-        connector.resistanceOhms() + burdenOhms);
+        Part.CONNECTOR, connector.from(), connector.to(), connector.resistanceOhms() + burdenOhms);
   }
 
   /** Reads the current that leaves the board. */
@@ -46,8 +43,7 @@ public record Microammeter(double burdenOhms) {
     SteadyState state = SteadyState.of(inSeries(circuit));
     if (state instanceof Solved solved) {
       return new MeterReading.Amps(
-          solved.currentMeanAmps(Part.CONNECTOR),
-          solved.currentAlternatingRmsAmps(Part.CONNECTOR));
+          solved.currentMeanAmps(Part.CONNECTOR), solved.currentAlternatingRmsAmps(Part.CONNECTOR));
     }
     return new MeterReading.None((SteadyState.Failed) state);
   }

@@ -7,8 +7,6 @@ import halfwave.bench.Design;
 import halfwave.bench.Ignition;
 import halfwave.bench.RodPosition;
 import halfwave.bench.SparkElectrode;
-import halfwave.circuit.LumpedCircuit.Lead;
-import halfwave.circuit.LumpedCircuit.Source;
 import halfwave.flame.BurnerDesign;
 import halfwave.flame.FlameCalibration;
 import halfwave.flame.Fuel;
@@ -22,7 +20,8 @@ import java.nio.file.Path;
 
 /**
  * The file of a bench, {@code "format": "halfwave-bench", "version": 1}. Its schema is {@code
- * docs/schemas/bench.schema.json}; {@link BenchText} writes it. Numbers are SI; {@code "open"} stands for infinite ohms.
+ * docs/schemas/bench.schema.json}; {@link BenchText} writes it. Numbers are SI; {@code "open"}
+ * stands for infinite ohms.
  */
 public final class BenchFile {
 
@@ -59,9 +58,7 @@ public final class BenchFile {
     return f.make(
         () ->
             new Bench(
-                f.get("name").text(),
-                design(f.get("design")),
-                condition(f.get("condition"))));
+                f.get("name").text(), design(f.get("design")), condition(f.get("condition"))));
   }
 
   private static Design design(JsonValue value) {
@@ -185,12 +182,7 @@ public final class BenchFile {
   private static RodPosition position(JsonValue value) {
     JsonFields f =
         value.fields(
-            "acrossMeters",
-            "upMeters",
-            "alongMeters",
-            "turnRadians",
-            "tiltRadians",
-            "bendRadians");
+            "acrossMeters", "upMeters", "alongMeters", "turnRadians", "tiltRadians", "bendRadians");
     return f.make(
         () ->
             new RodPosition(

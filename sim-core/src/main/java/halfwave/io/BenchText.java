@@ -24,7 +24,9 @@ public final class BenchText {
   /** The bench as the text of a file. */
   public static String of(Bench bench) {
     ObjectNode root = JsonNodeFactory.instance.objectNode();
-    root.put("format", BenchFile.FORMAT).put("version", BenchFile.VERSION).put("name", bench.name());
+    root.put("format", BenchFile.FORMAT)
+        .put("version", BenchFile.VERSION)
+        .put("name", bench.name());
     write(root.putObject("design"), bench.design());
     write(root.putObject("condition"), bench.condition());
     return root.toPrettyString() + "\n";

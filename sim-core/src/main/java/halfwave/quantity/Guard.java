@@ -3,8 +3,8 @@ package halfwave.quantity;
 import halfwave.quantity.RejectedValueException.Allowed;
 
 /**
- * Argument guards. Each returns its value, or throws {@link RejectedValueException}. All are written
- * positively, so that NaN is refused.
+ * Argument guards. Each returns its value, or throws {@link RejectedValueException}. All are
+ * written positively, so that NaN is refused.
  */
 public final class Guard {
 

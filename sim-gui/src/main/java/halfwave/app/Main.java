@@ -18,15 +18,10 @@ public final class Main {
    * @param args the command line
    */
   public static void main(String[] args) {
-    int status = args.length == 0 ? withoutArguments() : command(args);
+    int status = command(args);
     if (status != 0) {
       System.exit(status);
     }
-  }
-
-  /** What a bare start does. */
-  private static int withoutArguments() {
-    return command("--help");
   }
 
   private static int command(String... args) {

@@ -1,5 +1,11 @@
 package halfwave.cli;
 
+import halfwave.bench.ShippedBenches;
+import halfwave.display.BenchReport;
+import halfwave.explain.BenchAnswer;
+import halfwave.io.BenchAnswerJson;
+import halfwave.message.Message;
+import halfwave.message.MessageKey;
 import java.io.PrintWriter;
 import java.util.Locale;
 import java.util.ResourceBundle;
@@ -10,7 +16,7 @@ import picocli.CommandLine.Mixin;
 /** The root of all commands. */
 @Command(
     name = HalfwaveCommand.NAME,
-    subcommands = {CircuitCommand.class, SpiceCommand.class})
+    subcommands = {SolveCommand.class, CircuitCommand.class, SpiceCommand.class})
 public final class HalfwaveCommand implements Runnable {
 
   /** What a person types. */
@@ -31,10 +37,17 @@ public final class HalfwaveCommand implements Runnable {
     return language;
   }
 
-  /** Without a subcommand the help is the answer. */
+  /** Without a subcommand: the standard bench, and how to go on. */
   @Override
   public void run() {
-    standard.spec().commandLine().usage(standard.out());
+    BenchAnswer answer = BenchAnswer.of(ShippedBenches.standard());
+    if (standard.json()) {
+      standard.out().print(BenchAnswerJson.text(answer, standard.sentences()));
+    } else {
+      standard.out().print(BenchReport.text(answer, standard.sentences()));
+      standard.out().println();
+      standard.out().println(standard.sentences().text(Message.of(MessageKey.REPORT_GO_ON)));
+    }
   }
 
   /**

@@ -1,7 +1,13 @@
 package halfwave.cli;
 
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
+import halfwave.bench.Bench;
+import halfwave.bench.ShippedBenches;
+import halfwave.circuit.Solved;
 import halfwave.io.AtomicFile;
+import halfwave.io.BenchFile;
+import halfwave.io.JsonFile;
+import halfwave.io.JsonValue;
 import halfwave.io.LumpedCircuitFile;
 import halfwave.io.SpiceDeck;
 import halfwave.message.Argument;
@@ -10,6 +16,7 @@ import halfwave.message.MessageKey;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
@@ -17,7 +24,7 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
-/** Writes one circuit of a file as a deck for a circuit simulator. */
+/** Writes a bench, or one circuit of a file, as a deck for a circuit simulator. */
 @Command(name = "spice")
 final class SpiceCommand implements Callable<Integer> {
 
@@ -25,7 +32,7 @@ final class SpiceCommand implements Callable<Integer> {
 
   @Mixin private Standard standard = new Standard();
 
-  @Parameters(paramLabel = "FILE", descriptionKey = "file")
+  @Parameters(paramLabel = "FILE", descriptionKey = "bench-or-circuit")
   private @Nullable Path file;
 
   @Option(
@@ -39,8 +46,7 @@ final class SpiceCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    List<LumpedCircuitFile.Entry> entries = LumpedCircuitFile.read(Objects.requireNonNull(file));
-    String deck = SpiceDeck.of(CircuitSolver.solved(chosen(entries)));
+    String deck = SpiceDeck.of(solved(Objects.requireNonNull(file)));
     String answer = deck;
     if (output != null) {
       AtomicFile.write(output, deck);
@@ -56,6 +62,18 @@ final class SpiceCommand implements Callable<Integer> {
     }
     standard.out().print(answer);
     return 0;
+  }
+
+  /** The name of a shipped bench, a bench file, or a circuit file. */
+  private Solved solved(Path given) {
+    Optional<Bench> shipped = ShippedBenches.named(given.toString());
+    if (shipped.isPresent()) {
+      return CircuitSolver.solved(shipped.get());
+    }
+    JsonValue value = JsonFile.read(given);
+    return BenchFile.isBench(value)
+        ? CircuitSolver.solved(BenchFile.of(value))
+        : CircuitSolver.solved(chosen(LumpedCircuitFile.of(value)));
   }
 
   /** A file with several circuits needs to be told which, since a deck holds one. */
