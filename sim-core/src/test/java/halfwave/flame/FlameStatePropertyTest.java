@@ -8,16 +8,10 @@ import org.junit.jupiter.api.Test;
 class FlameStatePropertyTest {
 
   private static FlameSheets flame(double inches, double air) {
-    return new FlameCase(Fuel.NATURAL_GAS, BurnerDesign.inshot(Fuel.NATURAL_GAS)).at(inches, air);
-  }
-
-  private record FlameCase(Fuel fuel, BurnerDesign burner) {
-    FlameSheets at(double inches, double air) {
-      return FlameSheets.of(
-          Mixture.of(fuel, burner, inches * Fuel.INCH_OF_WATER_PASCALS, air),
-          burner,
-          FlameCalibration.DEFAULT);
-    }
+    BurnerDesign burner = BurnerDesign.inshot(Fuel.NATURAL_GAS);
+    double pascals = inches * Fuel.INCH_OF_WATER_PASCALS;
+    return FlameSheets.of(
+        Mixture.of(Fuel.NATURAL_GAS, burner, pascals, air), burner, FlameCalibration.DEFAULT);
   }
 
   @Test

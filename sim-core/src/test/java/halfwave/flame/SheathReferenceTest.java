@@ -76,10 +76,8 @@ class SheathReferenceTest {
 
   @Test
   void thinSheathCoefficients() {
-    // Thin-sheath limit of one closed form: onto a strip of a cylinder in potential flow at angle θ
-    // from the front flow n·U·2a·sin θ and thickness V = (2/3)·E·d ...; the numbers are the
-    // model's,
-    // closed form; the sphere's 12.13 also seen: manuscript.isc.ac inventory 1421607.
+    // closed form, quoted to four digits; the sphere's 12.13 also seen: propane/air flame probe
+    // study, manuscript.isc.ac inventory 1421607
     ThinSheath law = new ThinSheath(1e16, 3, 1.6e-3, A, 0.01);
     double em = 8.8541878128e-12 * 1.6e-3;
     double neu = 1e16 * 1.602176634e-19 * 3;
