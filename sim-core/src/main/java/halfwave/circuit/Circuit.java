@@ -30,8 +30,6 @@ public record Circuit(double openCircuitRmsVolts, double sourceHertz, List<Eleme
   /** This circuit without the elements of that part. */
   public Circuit without(Part part) {
     return new Circuit(
-        openCircuitRmsVolts,
-        sourceHertz,
-        elements.stream().filter(e -> e.part() != part).toList());
+        openCircuitRmsVolts, sourceHertz, elements.stream().filter(e -> e.part() != part).toList());
   }
 }

@@ -13,8 +13,8 @@ import org.apache.commons.math3.util.FastMath;
  * </pre>
  *
  * <p>With z = λh: keep = e⁻ᶻ, late = h·(1 − φ)/z, early = h·φ − late, φ = (1 − e⁻ᶻ)/z (first-order
- * hold; Franklin, Powell and Workman, Digital Control of Dynamic Systems, ch. 6; from memory). Stiff
- * modes need no small step, slow ones no waiting.
+ * hold; Franklin, Powell and Workman, Digital Control of Dynamic Systems, ch. 6; from memory).
+ * Stiff modes need no small step, slow ones no waiting.
  */
 final class Grid {
 

@@ -138,8 +138,7 @@ public record LumpedCircuit(
   /** The same as points and elements, open for meters and jumpers. */
   public Circuit circuit() {
     List<Element> all = new ArrayList<>();
-    all.add(
-        new Resistor(Part.SOURCE_RESISTANCE, Point.EMF, Point.FEED, source.resistanceOhms()));
+    all.add(new Resistor(Part.SOURCE_RESISTANCE, Point.EMF, Point.FEED, source.resistanceOhms()));
     all.add(
         source.couplingFarads() == null
             ? new Resistor(Part.COUPLING, Point.FEED, Point.TERMINAL, 0)
@@ -155,8 +154,7 @@ public record LumpedCircuit(
       all.add(new Capacitor(Part.CABLE, Point.LEAD, Point.CHASSIS, lead.capacitanceFarads()));
     }
     all.add(new Resistor(Part.LEAD, Point.LEAD, Point.ROD, lead.resistanceOhms()));
-    addFilm(
-        all, rodFilm, Part.ROD_FILM, Part.ROD_FILM_CAPACITANCE, Point.ROD, Point.ROD_SURFACE);
+    addFilm(all, rodFilm, Part.ROD_FILM, Part.ROD_FILM_CAPACITANCE, Point.ROD, Point.ROD_SURFACE);
     if (flame != null) {
       all.add(new Conductor(Part.FLAME, Point.ROD_SURFACE, Point.BURNER_SURFACE, flame));
     }

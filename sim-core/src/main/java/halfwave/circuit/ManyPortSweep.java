@@ -13,11 +13,12 @@ import org.jspecify.annotations.Nullable;
  * flame alone. At each sample the port voltages v and the free potentials φ solve
  *
  * <pre>
- * v − Z·i(v) − B·φ = emf,   Bᵀ·i(v) = 0
+ * v − Z·i − B·φ = emf,   Bᵀ·i = 0,   i = law(v)
  * </pre>
  *
  * <p>by Newton with halved steps. The equations are those of a convex minimum (every law rises), so
- * a step that is short enough always helps.
+ * a step that is short enough always helps. The unknown of a port is not v, in which a law may rise
+ * as steeply as a square root, but {@code e = v + series·i} with a resistance lent to the law.
  */
 final class ManyPortSweep extends Sweep {
 
@@ -28,13 +29,21 @@ final class ManyPortSweep extends Sweep {
   private final int unknowns;
   private final double[][] sourceParts;
 
+  /** Resistance lent to each law (Ω): about what the port sees, so that Newton sees a mild law. */
+  private final double[] series;
+
+  private static final double LEAST_SERIES_OHMS = 1e5;
+
   ManyPortSweep(Reduction reduction, Grid grid) {
     super(reduction, grid);
     conductors = reduction.topology.ports;
     ports = reduction.ports;
     unknowns = ports + reduction.topology.free;
     sourceParts = new double[ports][];
+    series = new double[ports];
+    double[][] z = impedance(true);
     for (int k = 0; k < ports; k++) {
+      series[k] = Math.max(LEAST_SERIES_OHMS, -z[k][k]);
       sourceParts[k] = grid.sourcePart(reduction.portVoltage[k], reduction.sourcePeakVolts);
     }
   }
@@ -50,7 +59,7 @@ final class ManyPortSweep extends Sweep {
         s[m][l] = m == l ? 1 : 0;
       }
     }
-    double[] v = new double[unknowns];
+    double[] x = new double[unknowns];
     for (int n = 0; n <= grid.samples; n++) {
       int sample = n == grid.samples ? 0 : n;
       double[][] z = impedance(n > 0);
@@ -81,12 +90,12 @@ final class ManyPortSweep extends Sweep {
           }
         }
       }
-      Part trouble = solve(v, emf, z);
+      Part trouble = solve(x, emf, z);
       if (trouble != null) {
         return trouble;
       }
-      double[] i = currents(v);
-      di = sensitivities(v, z, demf);
+      double[] i = currents(x);
+      di = sensitivities(x, z, demf);
       for (int m = 0; m < modes; m++) {
         for (int k = 0; k < ports; k++) {
           double late = n > 0 ? grid.late[m] * reduction.drive[m][k] : 0;
@@ -99,7 +108,7 @@ final class ManyPortSweep extends Sweep {
       }
       if (n < grid.samples) {
         for (int k = 0; k < unknowns; k++) {
-          port[k][n] = k < ports ? i[k] : v[k];
+          port[k][n] = k < ports ? i[k] : x[k];
         }
       }
     }
@@ -121,21 +130,26 @@ final class ManyPortSweep extends Sweep {
     return z;
   }
 
-  private double[] currents(double[] v) {
+  private double[] currents(double[] x) {
     double[] i = new double[ports];
     for (int k = 0; k < ports; k++) {
-      i[k] = conductors.get(k).law().currentAmps(v[k]);
+      i[k] = conductors.get(k).law().currentInSeriesAmps(x[k], series[k]);
     }
     return i;
   }
 
-  private double[] residual(double[] v, double[] emf, double[][] z) {
-    double[] i = currents(v);
+  private double slope(int k, double[] x) {
+    ConductionLaw law = conductors.get(k).law();
+    return law.seriesSlopeSiemens(x[k], law.currentInSeriesAmps(x[k], series[k]), series[k]);
+  }
+
+  private double[] residual(double[] x, double[] emf, double[][] z) {
+    double[] i = currents(x);
     double[] f = new double[unknowns];
     for (int k = 0; k < ports; k++) {
-      f[k] = v[k] - emf[k];
+      f[k] = x[k] - series[k] * i[k] - emf[k];
       for (int l = 0; l < unknowns; l++) {
-        f[k] -= z[k][l] * (l < ports ? i[l] : v[l]);
+        f[k] -= z[k][l] * (l < ports ? i[l] : x[l]);
       }
     }
     for (int j = ports; j < unknowns; j++) {
@@ -149,12 +163,12 @@ final class ManyPortSweep extends Sweep {
   /** Weighs the current constraint (A) against the voltage equations (V). */
   private static final double CONSTRAINT_OHMS = 1e7;
 
-  private LUDecomposition jacobian(double[] v, double[][] z) {
+  private LUDecomposition jacobian(double[] x, double[][] z) {
     double[][] j = new double[unknowns][unknowns];
     for (int k = 0; k < ports; k++) {
-      double g = conductors.get(k).law().differentialSiemens(v[k]);
+      double g = slope(k, x);
       for (int row = 0; row < ports; row++) {
-        j[row][k] = (row == k ? 1 : 0) - z[row][k] * g;
+        j[row][k] = (row == k ? 1 - series[k] * g : 0) - z[row][k] * g;
       }
       for (int col = ports; col < unknowns; col++) {
         j[k][col] = -z[k][col];
@@ -164,26 +178,26 @@ final class ManyPortSweep extends Sweep {
     return new LUDecomposition(new Array2DRowRealMatrix(j, false), 1e-300);
   }
 
-  private @Nullable Part solve(double[] v, double[] emf, double[][] z) {
+  private @Nullable Part solve(double[] x, double[] emf, double[][] z) {
     double scale = 1e-3;
     for (double e : emf) {
       scale = Math.max(scale, Math.abs(e));
     }
-    double[] f = residual(v, emf, z);
+    double[] f = residual(x, emf, z);
     for (int iteration = 0; iteration < MOST_ITERATIONS; iteration++) {
       if (largest(f) <= 1e-11 * scale) {
         return null;
       }
-      LUDecomposition lu = jacobian(v, z);
+      LUDecomposition lu = jacobian(x, z);
       if (!lu.getSolver().isNonSingular()) {
         break;
       }
       RealVector step = lu.getSolver().solve(new ArrayRealVector(f, false));
       double part = 1;
-      double[] next = v;
+      double[] next = x;
       double[] fNext = f;
       for (int halving = 0; halving < 40; halving++) {
-        next = v.clone();
+        next = x.clone();
         for (int k = 0; k < unknowns; k++) {
           next[k] -= part * step.getEntry(k);
         }
@@ -194,7 +208,7 @@ final class ManyPortSweep extends Sweep {
         part /= 2;
       }
       double moved = part * step.getLInfNorm();
-      System.arraycopy(next, 0, v, 0, unknowns);
+      System.arraycopy(next, 0, x, 0, unknowns);
       f = fNext;
       if (moved <= 1e-13 * scale) {
         return null;
@@ -203,11 +217,11 @@ final class ManyPortSweep extends Sweep {
     return worst(f);
   }
 
-  private double[][] sensitivities(double[] v, double[][] z, double[][] demf) {
+  private double[][] sensitivities(double[] x, double[][] z, double[][] demf) {
     int modes = reduction.modes;
     double[][] di = new double[ports][modes];
     if (modes > 0) {
-      LUDecomposition lu = jacobian(v, z);
+      LUDecomposition lu = jacobian(x, z);
       for (int l = 0; l < modes; l++) {
         double[] right = new double[unknowns];
         for (int k = 0; k < ports; k++) {
@@ -215,7 +229,7 @@ final class ManyPortSweep extends Sweep {
         }
         RealVector dv = lu.getSolver().solve(new ArrayRealVector(right, false));
         for (int k = 0; k < ports; k++) {
-          di[k][l] = conductors.get(k).law().differentialSiemens(v[k]) * dv.getEntry(k);
+          di[k][l] = slope(k, x) * dv.getEntry(k);
         }
       }
     }
@@ -234,16 +248,16 @@ final class ManyPortSweep extends Sweep {
 
   private static double largest(double[] f) {
     double most = 0;
-    for (double x : f) {
-      most = Math.max(most, Math.abs(x));
+    for (double part : f) {
+      most = Math.max(most, Math.abs(part));
     }
     return most;
   }
 
   private static double norm(double[] f) {
     double sum = 0;
-    for (double x : f) {
-      sum += x * x;
+    for (double part : f) {
+      sum += part * part;
     }
     return sum;
   }

@@ -70,7 +70,7 @@ final class Reduction {
       double lambda = decayPerSecond[m];
       double omega = omegaRadiansPerSecond;
       sine[m] = (lambda * s + omega * omega * sPrime) / (omega * omega + lambda * lambda);
-      cosine[m] = (lambda * sine[m] - s) / omega;
+      cosine[m] = omega * (lambda * sPrime - s) / (omega * omega + lambda * lambda);
     }
     for (int n = 0; n < Topology.POINTS; n++) {
       potential[n] = signal(voltage[topology.merged.root(n)], w, sine, cosine);
@@ -78,7 +78,8 @@ final class Reduction {
     portVoltage = new Signal[ports];
     for (int k = 0; k < ports; k++) {
       Conductor c = topology.ports.get(k);
-      portVoltage[k] = voltage(c.from(), c.to());
+      Signal v = voltage(c.from(), c.to());
+      portVoltage[k] = topology.cutOff(c) ? v.withoutSource() : v;
     }
   }
 
@@ -96,6 +97,19 @@ final class Reduction {
     double[] perPort = new double[ports + topology.free];
     System.arraycopy(columns, modes + 1, perPort, 0, perPort.length);
     return new Signal(perMode, perPort, s, c);
+  }
+
+  /** The largest square of a mode's drive, as the scale of them all. */
+  double largestDriveSquare() {
+    double most = 0;
+    for (double[] row : drive) {
+      double square = 0;
+      for (double d : row) {
+        square += d * d;
+      }
+      most = Math.max(most, square);
+    }
+    return most;
   }
 
   Signal voltage(Point from, Point to) {

@@ -2,8 +2,11 @@ package halfwave.circuit;
 
 import org.apache.commons.math3.linear.Array2DRowRealMatrix;
 import org.apache.commons.math3.linear.ArrayRealVector;
+import org.apache.commons.math3.linear.DecompositionSolver;
 import org.apache.commons.math3.linear.LUDecomposition;
+import org.apache.commons.math3.linear.RealMatrix;
 import org.apache.commons.math3.linear.RealVector;
+import org.apache.commons.math3.linear.SingularValueDecomposition;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -15,13 +18,24 @@ final class Shooting {
 
   private static final int MOST_ITERATIONS = 60;
 
-  /** How well a period must close, relative to the source's peak. */
-  private static final double CLOSURE = 1e-7;
+  /** How well a period must close, relative to the source's peak: equal electrodes, no DC. */
+  private static final double CLOSURE = 1e-11;
+
+  /** What is accepted where rounding allows no better. */
+  private static final double ROUGH_CLOSURE = 1e-7;
 
   /** A coarse walk first: it is four times cheaper, and its end is a good start. */
   private static final int COARSE_SAMPLES = SteadyState.STANDARD_SAMPLES / 4;
 
   private static final double COARSE_CLOSURE = 1e-4;
+
+  /**
+   * Full steps before halving: on the way to a slow capacitor's charge one often widens the gap.
+   */
+  private static final int FREE_ITERATIONS = 25;
+
+  /** Below this a direction of 1 − (end from start) is rounding. */
+  private static final double SINGULAR = 1e-13;
 
   private final Reduction reduction;
   private final Grid grid;
@@ -60,21 +74,23 @@ final class Shooting {
   private boolean close(double[] from, double closure) {
     start = from.clone();
     double allowed = closure * reduction.sourcePeakVolts + 1e-300;
+    double stalled = ROUGH_CLOSURE * reduction.sourcePeakVolts;
     double smallest = Double.POSITIVE_INFINITY;
     double[] lastStart = start;
     double[] step = new double[start.length];
     for (iterations = 1; iterations <= MOST_ITERATIONS; iterations++) {
+      sweep.frozen = iterations > FREE_ITERATIONS / 2;
       trouble = sweep.run(start);
       if (trouble != null) {
         return false;
       }
       double[] gap = gap();
       double opening = openingVolts(gap);
-      if (opening <= allowed) {
+      if (opening <= allowed || (opening <= stalled && opening >= smallest)) {
         return true;
       }
-      if (opening < smallest) {
-        smallest = opening;
+      if (opening < smallest || iterations <= FREE_ITERATIONS) {
+        smallest = Math.min(opening, smallest);
         lastStart = start;
         step = newtonStep(gap);
       } else {
@@ -113,7 +129,8 @@ final class Shooting {
   private double[] newtonStep(double[] gap) {
     int modes = gap.length;
     if (modes == 1) {
-      return new double[] {gap[0] / (1 - sweep.monodromy[0][0])};
+      double one = 1 - sweep.monodromy[0][0];
+      return new double[] {Math.abs(one) > SINGULAR ? gap[0] / one : 0};
     }
     double[][] a = new double[modes][modes];
     for (int m = 0; m < modes; m++) {
@@ -121,11 +138,24 @@ final class Shooting {
         a[m][l] = (m == l ? 1 : 0) - sweep.monodromy[m][l];
       }
     }
-    RealVector step =
-        new LUDecomposition(new Array2DRowRealMatrix(a, false), 1e-300)
-            .getSolver()
-            .solve(new ArrayRealVector(gap, false));
-    return step.toArray();
+    RealMatrix matrix = new Array2DRowRealMatrix(a, false);
+    RealVector right = new ArrayRealVector(gap, false);
+    DecompositionSolver lu = new LUDecomposition(matrix, SINGULAR).getSolver();
+    return (lu.isNonSingular() ? lu.solve(right) : shortest(matrix, right)).toArray();
+  }
+
+  /** Charges without a leak that no port tells apart stay as they are: the shortest step. */
+  private static RealVector shortest(RealMatrix matrix, RealVector right) {
+    SingularValueDecomposition svd = new SingularValueDecomposition(matrix);
+    RealVector step = new ArrayRealVector(right.getDimension());
+    double[] values = svd.getSingularValues();
+    for (int m = 0; m < values.length; m++) {
+      if (values[m] > SINGULAR) {
+        double along = svd.getU().getColumnVector(m).dotProduct(right) / values[m];
+        step = step.add(svd.getV().getColumnVector(m).mapMultiply(along));
+      }
+    }
+    return step;
   }
 
   private Solved solved() {
@@ -149,7 +179,28 @@ final class Shooting {
         mean[0] += sweep.extraMeanAmps;
       }
     }
-    return new Solved(reduction, grid, sweep.port, sweep.mode, mean, meanSquare, meanSine);
+    Solved solved = new Solved(reduction, grid, sweep.port, sweep.mode, mean, meanSquare, meanSine);
+    for (int m = 0; m < reduction.modes; m++) {
+      keepCharge(m, solved, mean);
+    }
+    return solved;
+  }
+
+  /** A capacitor without leak gains no charge over a period: that, exactly, fixes a mean. */
+  private void keepCharge(int m, Solved solved, double[] mean) {
+    if (!solved.decays(m)) {
+      double[] drive = reduction.drive[m];
+      double gained = -reduction.decayPerSecond[m] * solved.modeMean(m);
+      double square = 0;
+      for (int k = 0; k < drive.length; k++) {
+        gained += drive[k] * mean[k];
+        square += drive[k] * drive[k];
+      }
+      // a mode that the ports do not reach has a drive of nothing but rounding
+      for (int k = 0; square > 1e-18 * reduction.largestDriveSquare() && k < drive.length; k++) {
+        mean[k] -= drive[k] * gained / square;
+      }
+    }
   }
 
   /**

@@ -8,9 +8,13 @@ final class SinglePortSweep extends Sweep {
   private final ConductionLaw law;
   private final double[] sourcePart;
 
+  /** Steps near enough to zero for the current to bend. */
+  private final boolean[] bentAt;
+
   SinglePortSweep(Reduction reduction, Grid grid) {
     super(reduction, grid);
     law = reduction.topology.ports.get(0).law();
+    bentAt = new boolean[grid.samples];
     sourcePart = grid.sourcePart(reduction.portVoltage[0], reduction.sourcePeakVolts);
   }
 
@@ -23,10 +27,12 @@ final class SinglePortSweep extends Sweep {
     double[] early = new double[modes];
     double[] late = new double[modes];
     double stepOhms = ohms;
+    double kick = 0;
     for (int m = 0; m < modes; m++) {
       early[m] = grid.early[m] * reduction.drive[m][0];
       late[m] = grid.late[m] * reduction.drive[m][0];
       stepOhms -= gain[m] * late[m];
+      kick += gain[m] * (early[m] + late[m]);
     }
     double[] y = start.clone();
     double[][] s = monodromy;
@@ -59,9 +65,20 @@ final class SinglePortSweep extends Sweep {
       i = law.currentInSeriesAmps(emf, stepOhms);
       slope = law.seriesSlopeSiemens(emf, i, stepOhms);
       open = emf + (ohms - stepOhms) * i;
-      boolean bent = Math.min(Math.abs(open0), Math.abs(open)) < 3 * Math.abs(open - open0);
+      if (!frozen) {
+        bentAt[n - 1] = Math.min(Math.abs(open0), Math.abs(open)) < 3 * Math.abs(open - open0);
+      }
+      boolean bent = bentAt[n - 1];
       Bend bend = bent ? bend(open0, i0, open, i, ohms) : Bend.NONE;
       extraMeanAmps += bend.amps / grid.samples;
+      double firstSlope = slope;
+      if (bent) {
+        // solved once more with the bend, so that current and modes fit at every sample alike
+        emf += kick * bend.amps;
+        i = law.currentInSeriesAmps(emf, stepOhms);
+        slope = law.seriesSlopeSiemens(emf, i, stepOhms);
+        open = emf + (ohms - stepOhms) * i;
+      }
       for (int m = 0; m < modes; m++) {
         y[m] += late[m] * i + (early[m] + late[m]) * bend.amps;
         mode[m][n] = y[m];
@@ -72,12 +89,16 @@ final class SinglePortSweep extends Sweep {
           s[m][l] = keep[m] * s[m][l] + early[m] * di[l];
           demf += gain[m] * s[m][l];
         }
-        double di0 = di[l];
-        double dOpen0 = dOpen[l];
+        double dBend = 0;
+        if (bent) {
+          double di1 = firstSlope * demf;
+          double dOpen1 = demf + (ohms - stepOhms) * di1;
+          dBend =
+              bend.perOpen0 * dOpen[l] + bend.perOpen1 * dOpen1 - bend.perLine * (di[l] + di1) / 2;
+          demf += kick * dBend;
+        }
         di[l] = slope * demf;
         dOpen[l] = demf + (ohms - stepOhms) * di[l];
-        double dBend =
-            bend.perOpen0 * dOpen0 + bend.perOpen1 * dOpen[l] - bend.perLine * (di0 + di[l]) / 2;
         for (int m = 0; m < modes; m++) {
           s[m][l] += late[m] * di[l] + (early[m] + late[m]) * dBend;
         }
@@ -108,22 +129,30 @@ final class SinglePortSweep extends Sweep {
 
   /**
    * What a straight line between two samples misses of the mean current where it rises as a square
-   * root. The open-circuit voltage of the port is nearly linear in time there; in a step that
-   * crosses zero, Simpson's rule in u with emf = end·u² is exact both for a square root and for a
-   * straight line; beside it, Simpson's rule in time serves.
+   * root. The open-circuit voltage of the port is nearly linear in time there; Simpson's rule in u
+   * with emf = end·u² is exact both for a square root and for a straight line.
    */
   private Bend bend(double open0, double i0, double open1, double i1, double ohms) {
-    double line = 0.5 * (i0 + i1);
-    if (open0 * open1 < 0) {
-      double rise1 = open1 * (2 * law.currentInSeriesAmps(open1 / 4, ohms) + i1) / 3;
-      double rise0 = open0 * (2 * law.currentInSeriesAmps(open0 / 4, ohms) + i0) / 3;
-      double span = open1 - open0;
-      double mean = (rise1 - rise0) / span;
-      return new Bend(mean - line, (mean - i0) / span, (i1 - mean) / span, 1);
+    double span = open1 - open0;
+    if (span == 0) {
+      return Bend.NONE;
     }
-    double middle = 0.5 * (open0 + open1);
-    double i = law.currentInSeriesAmps(middle, ohms);
-    double half = law.seriesSlopeSiemens(middle, i, ohms) / 3;
-    return new Bend(2 * (i - line) / 3, half, half, 2.0 / 3);
+    double mean;
+    if (open0 * open1 < 0) {
+      mean = (rise(0, 0, open1, i1, ohms) - rise(0, 0, open0, i0, ohms)) / span;
+    } else if (Math.abs(open0) < Math.abs(open1)) {
+      mean = rise(open0, i0, open1, i1, ohms) / span;
+    } else {
+      mean = -rise(open1, i1, open0, i0, ohms) / span;
+    }
+    return new Bend(mean - 0.5 * (i0 + i1), (mean - i0) / span, (i1 - mean) / span, 1);
+  }
+
+  /** Integral of the current over the voltage from near zero to far of it. */
+  private double rise(double near, double iNear, double far, double iFar, double ohms) {
+    double u = Math.sqrt(near / far);
+    double middle = 0.5 * (1 + u);
+    double i = law.currentInSeriesAmps(far * middle * middle, ohms);
+    return far * (1 - u) * (u * iNear + 4 * middle * i + iFar) / 3;
   }
 }

@@ -7,8 +7,8 @@ import java.util.Arrays;
  * and its means.
  *
  * <p>Words: "mean" is the mean over the period (DC), signed; "alternating rms" is the rms with the
- * mean removed (AC). Waveforms start where the source rises through zero and have
- * {@link #sampleCount()} equal steps.
+ * mean removed (AC). Waveforms start where the source rises through zero and have {@link
+ * #sampleCount()} equal steps.
  */
 public final class Solved implements SteadyState {
 
@@ -38,6 +38,24 @@ public final class Solved implements SteadyState {
     this.portMean = portMean;
     this.meanSquare = meanSquare;
     this.meanSine = meanSine;
+  }
+
+  Reduction reduction() {
+    return reduction;
+  }
+
+  Grid grid() {
+    return grid;
+  }
+
+  /** Port currents, then free potentials, at each sample. */
+  double[][] port() {
+    return port;
+  }
+
+  /** Their means. */
+  double[] portMean() {
+    return portMean;
   }
 
   /** The circuit that was solved. */
@@ -129,10 +147,15 @@ public final class Solved implements SteadyState {
     return sum;
   }
 
+  /** Whether the mode decays within reach of a period; else its charge is constant. */
+  boolean decays(int m) {
+    return reduction.decayPerSecond[m] * grid.stepSeconds * grid.samples >= NO_DECAY;
+  }
+
   /** From the mode's own equation: λ·⟨y⟩ = drive·⟨i⟩ over a closed period. */
-  private double modeMean(int m) {
+  double modeMean(int m) {
     double lambda = reduction.decayPerSecond[m];
-    if (lambda * grid.stepSeconds * grid.samples < NO_DECAY) {
+    if (!decays(m)) {
       return Arrays.stream(mode[m]).limit(grid.samples).sum() / grid.samples;
     }
     double sum = 0;

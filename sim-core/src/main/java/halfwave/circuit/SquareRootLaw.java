@@ -7,8 +7,7 @@ import halfwave.quantity.Guard;
  * collects ions as the square root of its sheath voltage, with one ohmic column in series.
  *
  * <p>{@code |v| = |I|·R + (I/k)²}, k the burner's coefficient for v &gt; 0 (the burner is the
- * cathode), the rod's for v &lt; 0. The inverse is closed:
- * {@code I = 2v / (R + √(R² + 4|v|/k²))}.
+ * cathode), the rod's for v &lt; 0. The inverse is closed: {@code I = 2v / (R + √(R² + 4|v|/k²))}.
  *
  * @param rodIonAmpsPerRootVolt coefficient with the rod as cathode (A/√V); above zero
  * @param burnerIonAmpsPerRootVolt coefficient with the burner as cathode (A/√V); above zero

@@ -18,6 +18,9 @@ abstract class Sweep {
   /** What the mean of the port current is above the mean of its samples (A). */
   double extraMeanAmps;
 
+  /** Keep the choice of formula at every step as in the last walk: then the map has no jumps. */
+  boolean frozen;
+
   /** d(end state)/d(start state). */
   final double[][] monodromy;
 

@@ -9,10 +9,11 @@ import java.util.List;
 /**
  * How the points of a circuit hang together, before any number is solved.
  *
- * <p>Zero ohms merge points. Capacitors join points into components whose inner voltages are states;
- * resistors join components into islands. An island that reaches neither common nor source floats:
- * its potential is free, and the currents of the conductors that touch it must sum to zero. Where a
- * whole cluster of islands floats, one of them is pinned, since only differences have a meaning.
+ * <p>Zero ohms merge points. Capacitors join points into components whose inner voltages are
+ * states; resistors join components into islands. An island that reaches neither common nor source
+ * floats: its potential is free, and the currents of the conductors that touch it must sum to zero.
+ * Where a whole cluster of islands floats, one of them is pinned, since only differences have a
+ * meaning.
  */
 final class Topology {
 
@@ -46,6 +47,9 @@ final class Topology {
   /** Island of each component root; index 0 is the island of common and source. */
   private final Forest islands = new Forest(POINTS + 1);
 
+  /** Points that hang together by resistors and capacitors; common and source count as one. */
+  private final Forest linear = new Forest(POINTS);
+
   /** Conductors whose two ends are not merged; only these carry current. */
   final List<Conductor> ports;
 
@@ -56,6 +60,7 @@ final class Topology {
         merged.join(r.from().ordinal(), r.to().ordinal());
       }
     }
+    mergeDeadEnds(elements);
     ports =
         elements.stream()
             .filter(e -> e instanceof Conductor && !shorted(e))
@@ -71,6 +76,43 @@ final class Topology {
     free = findFreePotentials();
   }
 
+  /**
+   * A conductor that alone leads to what nothing else reaches carries no current and, its law being
+   * zero only there, no voltage: its ends are one point. Repeated, since one dead end makes
+   * another.
+   */
+  private void mergeDeadEnds(List<Element> elements) {
+    linear.join(Point.COMMON.ordinal(), Point.EMF.ordinal());
+    for (Element e : elements) {
+      if ((e instanceof Resistor r && r.resistanceOhms() < Double.POSITIVE_INFINITY)
+          || (e instanceof Capacitor c && c.capacitanceFarads() > 0)) {
+        linear.join(e.from().ordinal(), e.to().ordinal());
+      }
+    }
+    boolean found = true;
+    while (found) {
+      found = false;
+      int[] touching = new int[POINTS];
+      for (Element e : elements) {
+        if (e instanceof Conductor && !linear.together(e.from().ordinal(), e.to().ordinal())) {
+          touching[linear.root(e.from().ordinal())]++;
+          touching[linear.root(e.to().ordinal())]++;
+        }
+      }
+      touching[linear.root(Point.COMMON.ordinal())] = POINTS;
+      for (Element e : elements) {
+        int a = linear.root(e.from().ordinal());
+        int b = linear.root(e.to().ordinal());
+        if (e instanceof Conductor && a != b && (touching[a] == 1 || touching[b] == 1)) {
+          merged.join(e.from().ordinal(), e.to().ordinal());
+          linear.join(a, b);
+          found = true;
+          break;
+        }
+      }
+    }
+  }
+
   int node(Point point) {
     return merged.root(point.ordinal());
   }
@@ -81,6 +123,13 @@ final class Topology {
 
   boolean sourceShorted() {
     return node(Point.COMMON) == node(Point.EMF);
+  }
+
+  /** Whether both ends belong to one piece that the source does not reach: no rounding, nothing. */
+  boolean cutOff(Conductor port) {
+    int from = port.from().ordinal();
+    return linear.together(from, port.to().ordinal())
+        && !linear.together(from, Point.COMMON.ordinal());
   }
 
   private int growComponents(List<Element> capacitors) {
@@ -169,7 +218,9 @@ final class Topology {
     return count;
   }
 
-  /** Whether the conductor enters (+1), leaves (−1) or misses (0) the island of free potential j. */
+  /**
+   * Whether the conductor enters (+1), leaves (−1) or misses (0) the island of free potential j.
+   */
   int incidence(Conductor port, int j) {
     return at(port.from(), j) - at(port.to(), j);
   }

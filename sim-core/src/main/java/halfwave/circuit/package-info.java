@@ -15,8 +15,8 @@
  * volts are open-circuit rms.
  *
  * <p>Method, in the order of the files: {@code Topology} (what hangs together), {@code Reduction}
- * (everything linear, once), {@code Grid} (exact steps), {@code Sweep} (one walk through the period),
- * {@code Shooting} (the walk that closes), {@code Solved} (readings).
+ * (everything linear, once), {@code Grid} (exact steps), {@code Sweep} (one walk through the
+ * period), {@code Shooting} (the walk that closes), {@code Solved} (readings).
  */
 @NullMarked
 package halfwave.circuit;
