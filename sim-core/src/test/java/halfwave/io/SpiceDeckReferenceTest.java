@@ -4,6 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
+import halfwave.bench.ShippedBenches;
+import halfwave.bench.Stages;
 import halfwave.circuit.Circuit;
 import halfwave.circuit.ConductionLaw;
 import halfwave.circuit.LumpedCircuit;
@@ -69,8 +71,12 @@ class SpiceDeckReferenceTest {
         IntStream.range(0, entries.size())
             .mapToObj(k -> Arguments.of("row " + k, entries.get(k).circuit().circuit()));
     double open = Double.POSITIVE_INFINITY;
+    // the flame laws of benches are no square roots; their table stands in the deck
+    Stream<Arguments> benches =
+        ShippedBenches.all().stream()
+            .map(bench -> Arguments.of("bench " + bench.name(), new Stages().circuit(bench)));
     return Stream.concat(
-        rows,
+        Stream.concat(rows, benches),
         Stream.of(
             Arguments.of("no column", circuit(new SquareRootLaw(2e-7, 2e-6, 0), 100, null)),
             Arguments.of("another law", circuit(new Arctangent(), 100, null)),

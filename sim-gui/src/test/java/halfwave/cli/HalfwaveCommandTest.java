@@ -23,13 +23,12 @@ import picocli.CommandLine.Model.ArgSpec;
 class HalfwaveCommandTest {
 
   @Test
-  void helpIsTheAnswerToNothing() {
-    CommandRun run = CommandRun.of();
+  void helpNamesCommandsAndCaution() {
+    CommandRun run = CommandRun.of("--help");
 
     assertThat(run.status()).isZero();
     assertThat(run.err()).isEmpty();
     assertThat(run.out()).contains("Usage: halfwave", "circuit", "spice", "turn off gas");
-    assertThat(CommandRun.of("--help")).isEqualTo(run);
   }
 
   @Test
@@ -98,8 +97,7 @@ class HalfwaveCommandTest {
             + " halfwave circuit --help shows",
         "nonsense|halfwave: argument nonsense is not known: allowed is what halfwave --help shows",
         "circuit --language fr a|halfwave circuit: --language = fr: allowed is one of en, es",
-        "spice a -o|halfwave spice: --output is missing: allowed is what halfwave spice --help shows",
-        "circuit|halfwave circuit: FILE is missing: allowed is what halfwave circuit --help shows"
+        "spice a -o|halfwave spice: --output is missing: allowed is what halfwave spice --help shows"
       })
   void badUsageIsOneLine(String args, String line) {
     CircuitCommandTest.refused(CommandRun.of(args.split(" ")), line);
