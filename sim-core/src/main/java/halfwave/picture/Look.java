@@ -1,0 +1,91 @@
+package halfwave.picture;
+
+import java.awt.BasicStroke;
+import java.awt.Color;
+import java.awt.Font;
+import java.awt.Graphics2D;
+import java.awt.RenderingHints;
+import java.awt.Stroke;
+import java.awt.TexturePaint;
+import java.awt.font.GlyphVector;
+import java.awt.geom.Line2D;
+import java.awt.geom.Rectangle2D;
+import java.awt.image.BufferedImage;
+
+/** Colours, type and strokes of the light look: what every picture on paper is made of. */
+final class Look {
+
+  static final Color GROUND = new Color(0xF4F1EA);
+  static final Color SHEET = new Color(0xFBFAF6);
+  static final Color INK = new Color(0x1F2A33);
+  static final Color SOFT_INK = new Color(0x5A6670);
+  static final Color HAIRLINE = new Color(0xCFC8BA);
+  static final Color ACCENT = new Color(0x0B6E69);
+  static final Color MICROAMPS = new Color(0xB4530A);
+
+  /** Large enough for the back of a class on a picture of 600 units height. */
+  static final Font TITLE = font(Font.BOLD, 24);
+
+  static final Font BODY = font(Font.PLAIN, 19);
+  static final Font BODY_STRONG = font(Font.BOLD, 19);
+  static final Font NOTE = font(Font.PLAIN, 17);
+
+  private static final int TILE = 8;
+
+  private Look() {}
+
+  /** Inter where it is installed; elsewhere the system's plain sans serif stands in by itself. */
+  private static Font font(int style, int size) {
+    Font wanted = new Font("Inter", style, size);
+    return wanted.getFamily().equals("Inter") ? wanted : new Font(Font.SANS_SERIF, style, size);
+  }
+
+  static Stroke solid(float width) {
+    return new BasicStroke(width, BasicStroke.CAP_ROUND, BasicStroke.JOIN_ROUND);
+  }
+
+  static Stroke dashed(float width) {
+    return new BasicStroke(
+        width, BasicStroke.CAP_BUTT, BasicStroke.JOIN_ROUND, 1, new float[] {9, 6}, 0);
+  }
+
+  static Color mixed(Color from, Color to, double share) {
+    double s = Math.max(0, Math.min(1, share));
+    return new Color(
+        (int) Math.round(from.getRed() + s * (to.getRed() - from.getRed())),
+        (int) Math.round(from.getGreen() + s * (to.getGreen() - from.getGreen())),
+        (int) Math.round(from.getBlue() + s * (to.getBlue() - from.getBlue())));
+  }
+
+  /** That ground, ruled with slanted lines. */
+  static TexturePaint hatched(Color ground, Color line) {
+    int fine = 4 * TILE;
+    BufferedImage tile = new BufferedImage(fine, fine, BufferedImage.TYPE_INT_ARGB);
+    Graphics2D g = tile.createGraphics();
+    g.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
+    g.setColor(ground);
+    g.fillRect(0, 0, fine, fine);
+    g.setColor(line);
+    g.setStroke(new BasicStroke(4));
+    for (int k = -1; k <= 1; k++) {
+      g.draw(new Line2D.Double(k * fine - 4, fine + 4, k * fine + fine + 4, -4));
+    }
+    g.dispose();
+    return new TexturePaint(tile, new Rectangle2D.Double(0, 0, TILE, TILE));
+  }
+
+  /** Words that stay readable on any ground; the place is the left end of their base line. */
+  static void words(Graphics2D g, String text, Font font, Color ink, double x, double y) {
+    GlyphVector glyphs = font.createGlyphVector(g.getFontRenderContext(), text);
+    var outline = glyphs.getOutline((float) x, (float) y);
+    g.setStroke(new BasicStroke(5, BasicStroke.CAP_ROUND, BasicStroke.JOIN_ROUND));
+    g.setColor(SHEET);
+    g.draw(outline);
+    g.setColor(ink);
+    g.fill(outline);
+  }
+
+  static double width(Graphics2D g, String text, Font font) {
+    return font.getStringBounds(text, g.getFontRenderContext()).getWidth();
+  }
+}
