@@ -61,7 +61,8 @@ public interface ConductionLaw {
       }
       v = next;
     }
-    return currentAmps(v);
+    // of two ways to the current, the one that a rounding of v disturbs less
+    return seriesOhms * differentialSiemens(v) > 1 ? (emfVolts - v) / seriesOhms : currentAmps(v);
   }
 
   /**

@@ -1,0 +1,85 @@
+package halfwave.circuit;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import halfwave.io.SpiceDeck;
+import java.util.List;
+import java.util.SplittableRandom;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+import org.assertj.core.api.SoftAssertions;
+import org.junit.jupiter.api.Assumptions;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+
+/**
+ * Random circuits against ngspice (a general-purpose circuit simulator), which starts in our steady
+ * state and runs 20 periods: the state must stay, and the five values of the last period agree.
+ */
+class NgspiceReferenceTest {
+
+  private static final int COUNT = Boolean.getBoolean("halfwave.deep") ? 300 : 50;
+
+  /** More than needed: ngspice itself gives up a time step in a few of the extreme circuits. */
+  private static final int DRAWN = COUNT * 13 / 10;
+
+  private record Run(LumpedCircuit circuit, double[] ours, double[] first, double[] last) {}
+
+  @BeforeAll
+  static void needsNgspice() {
+    boolean present = Ngspice.present();
+    if (Boolean.getBoolean("halfwave.requireTools")) {
+      assertThat(present).as("ngspice is required (halfwave.requireTools) and missing").isTrue();
+    }
+    if (!present) {
+      Assumptions.abort("ngspice is not installed: " + NgspiceReferenceTest.class.getSimpleName());
+    }
+  }
+
+  @Test
+  void randomCircuitsStayInOurSteadyStateAndAgree() {
+    RandomCircuits random = new RandomCircuits(new SplittableRandom(50));
+    List<LumpedCircuit> circuits = IntStream.range(0, DRAWN).mapToObj(k -> random.any()).toList();
+    assertThat(circuits).anyMatch(c -> c.source().couplingFarads() != null);
+    assertThat(circuits).anyMatch(NgspiceReferenceTest::hasEqualElectrodes);
+    assertThat(circuits).anyMatch(c -> Double.isInfinite(c.lead().resistanceOhms()));
+    assertThat(circuits).anyMatch(c -> c.lead().resistanceOhms() == 0);
+    List<Run> runs = circuits.parallelStream().flatMap(NgspiceReferenceTest::run).toList();
+    assertThat(runs).as("circuits that ngspice finished").hasSizeGreaterThanOrEqualTo(COUNT);
+    SoftAssertions soft = new SoftAssertions();
+    for (Run run : runs) {
+      for (int k = 0; k < 5; k++) {
+        double allowed = OracleCircuits.tolerance(k, run.last[k], run.circuit);
+        String name = OracleCircuits.NAMES.get(k);
+        soft.assertThat(run.ours[k])
+            .as("%s of %s", name, run.circuit)
+            .isCloseTo(run.last[k], within(allowed));
+        soft.assertThat(run.first[k])
+            .as("first period's %s of %s", name, run.circuit)
+            .isCloseTo(run.last[k], within(allowed));
+      }
+    }
+    soft.assertAll();
+  }
+
+  private static boolean hasEqualElectrodes(LumpedCircuit c) {
+    return c.flame() instanceof SquareRootLaw law
+        && law.rodIonAmpsPerRootVolt() == law.burnerIonAmpsPerRootVolt();
+  }
+
+  private static Stream<Run> run(LumpedCircuit circuit) {
+    Solved solved = OracleCircuits.solved(circuit.circuit());
+    String deck = SpiceDeck.of(solved);
+    try {
+      return Stream.of(
+          new Run(
+              circuit,
+              OracleCircuits.five(LumpedCircuit.Readings.of(solved)),
+              Ngspice.five(Ngspice.firstPeriod(deck, circuit.source().frequencyHertz())),
+              Ngspice.five(deck)));
+    } catch (Ngspice.GaveUp gaveUp) {
+      return Stream.empty();
+    }
+  }
+}
