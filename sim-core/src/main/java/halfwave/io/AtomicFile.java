@@ -31,6 +31,24 @@ public final class AtomicFile {
   }
 
   /**
+   * Refuses a target that cannot be written, before any work is spent on its content.
+   *
+   * @param target the file, new or to be replaced
+   * @throws BadInputException if it cannot be written there as things stand now
+   */
+  public static void check(Path target) {
+    if (Files.isDirectory(target)) {
+      throw refused(target, MessageKey.ALLOWED_FILE_NOT_FOLDER);
+    }
+    // a rename would put a plain file in the place of a device or pipe
+    boolean other = Files.exists(target) && !Files.isRegularFile(target);
+    Path folder = target.toAbsolutePath().getParent();
+    if (other || folder == null || !Files.isDirectory(folder)) {
+      throw refused(target, MessageKey.ALLOWED_WRITABLE_FILE);
+    }
+  }
+
+  /**
    * Writes bytes.
    *
    * @param target the file, new or to be replaced
@@ -38,13 +56,7 @@ public final class AtomicFile {
    * @throws BadInputException if it cannot be written there; what stood there is untouched
    */
   public static void write(Path target, byte[] bytes) {
-    if (Files.isDirectory(target)) {
-      throw refused(target, MessageKey.ALLOWED_FILE_NOT_FOLDER);
-    }
-    if (Files.exists(target) && !Files.isRegularFile(target)) {
-      // a rename would put a plain file in the place of a device or pipe
-      throw refused(target, MessageKey.ALLOWED_WRITABLE_FILE);
-    }
+    check(target);
     try {
       // a link stays a link
       Path real = Files.isSymbolicLink(target) ? target.toRealPath() : target.toAbsolutePath();

@@ -16,7 +16,13 @@ import picocli.CommandLine.Mixin;
 /** The root of all commands. */
 @Command(
     name = HalfwaveCommand.NAME,
-    subcommands = {SolveCommand.class, CircuitCommand.class, SpiceCommand.class})
+    subcommands = {
+      SolveCommand.class,
+      CircuitCommand.class,
+      SpiceCommand.class,
+      SweepCommand.class,
+      BenchesCommand.class
+    })
 public final class HalfwaveCommand implements Runnable {
 
   /** What a person types. */

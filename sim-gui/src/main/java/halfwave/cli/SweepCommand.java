@@ -1,0 +1,97 @@
+package halfwave.cli;
+
+import halfwave.bench.Bench;
+import halfwave.explain.Axis;
+import halfwave.explain.Sweep;
+import halfwave.io.AtomicFile;
+import halfwave.io.SweepCsv;
+import halfwave.io.SweepJson;
+import halfwave.message.Argument;
+import halfwave.message.Message;
+import halfwave.message.MessageKey;
+import halfwave.picture.SweepChart;
+import halfwave.quantity.RejectedValueException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Objects;
+import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** Takes one or two parameters of a bench through a range. */
+@Command(name = "sweep")
+final class SweepCommand implements Callable<Integer> {
+
+  @Mixin private Standard standard = new Standard();
+
+  @Parameters(paramLabel = "BENCH", descriptionKey = "bench")
+  private @Nullable String bench;
+
+  @Option(
+      names = AxisOption.OPTION,
+      required = true,
+      paramLabel = "NAME=FROM:TO:COUNT[:log]",
+      descriptionKey = "vary")
+  private List<String> vary = new ArrayList<>();
+
+  @Option(names = "--csv", paramLabel = "FILE", descriptionKey = "csv")
+  private @Nullable Path csv;
+
+  @Option(names = "--png", paramLabel = "FILE", descriptionKey = "png")
+  private @Nullable Path png;
+
+  @Override
+  public Integer call() {
+    AxisOption option = new AxisOption(standard.spec().qualifiedName());
+    Bench chosen = BenchArgument.resolve(Objects.requireNonNull(bench));
+    List<Axis> axes = vary.stream().map(option::axis).toList();
+    checkTargets(option);
+    Sweep sweep = sweep(option, chosen, axes);
+    // drawn before anything is written: a failure leaves no half of an answer
+    byte[] picture = png == null ? new byte[0] : SweepChart.png(sweep, standard.sentences());
+    if (csv != null) {
+      AtomicFile.write(csv, SweepCsv.of(sweep).getBytes(StandardCharsets.UTF_8));
+    }
+    if (png != null) {
+      AtomicFile.write(png, picture);
+    }
+    if (standard.json()) {
+      standard.out().print(SweepJson.of(sweep));
+    } else if (csv == null && png == null) {
+      standard
+          .out()
+          .print(SweepText.of(sweep, standard.sentences(), standard.spec().resourceBundle()));
+    }
+    return 0;
+  }
+
+  private void checkTargets(AxisOption option) {
+    if (csv != null) {
+      AtomicFile.check(csv);
+    }
+    if (png != null) {
+      AtomicFile.check(png);
+      if (csv != null
+          && png.toAbsolutePath().normalize().equals(csv.toAbsolutePath().normalize())) {
+        throw option.refused("--png", png.toString(), Message.of(MessageKey.ALLOWED_CONSISTENT));
+      }
+    }
+  }
+
+  private Sweep sweep(AxisOption option, Bench chosen, List<Axis> axes) {
+    Progress progress = new Progress(standard);
+    try {
+      return Sweep.of(chosen, axes, progress).orElseThrow();
+    } catch (RejectedValueException e) {
+      Message allowed = Message.of(MessageKey.ALLOWED_AXES, Argument.count(Sweep.MOST_ROWS));
+      throw option.refused(AxisOption.OPTION, String.join(" ", vary), allowed);
+    } finally {
+      progress.end();
+    }
+  }
+}
