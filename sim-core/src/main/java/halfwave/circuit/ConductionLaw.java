@@ -27,7 +27,8 @@ public interface ConductionLaw {
    * Current when the law stands in series with a source: solves {@code I = law(emf − I·R)}.
    *
    * <p>Newton on the voltage, kept inside a shrinking bracket, because undamped Newton cycles on a
-   * law that saturates.
+   * law that saturates; the bracket is halved where a step has not halved the excess, because on a
+   * law that bends both ways even a bracketed Newton can go to and fro between two places.
    *
    * @param emfVolts open-circuit voltage (V); finite
    * @param seriesOhms series resistance R (Ω); zero or above, finite
@@ -43,6 +44,7 @@ public interface ConductionLaw {
     double low = Math.min(0, emfVolts);
     double high = Math.max(0, emfVolts);
     double v = 0.5 * emfVolts;
+    double before = Double.POSITIVE_INFINITY;
     for (int k = 0; k < 200; k++) {
       double excess = v - emfVolts + seriesOhms * currentAmps(v);
       if (excess > 0) {
@@ -52,9 +54,10 @@ public interface ConductionLaw {
       }
       double step = excess / (1 + seriesOhms * differentialSiemens(v));
       double next = v - step;
-      if (!(next > low && next < high)) {
+      if (!(next > low && next < high && Math.abs(excess) < 0.5 * before)) {
         next = 0.5 * (low + high);
       }
+      before = Math.abs(excess);
       if (Math.abs(next - v) <= 1e-12 * Math.abs(emfVolts)) {
         v = next;
         break;

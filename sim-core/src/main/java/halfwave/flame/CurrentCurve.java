@@ -162,7 +162,8 @@ public final class CurrentCurve {
   /**
    * Solves {@code s² + r·I(s) = emf} by Newton inside a bracket. Convergence is quadratic, so after
    * a step below 3e-6 of s the error is below 1e-10; the last step is applied to the current along
-   * its tangent.
+   * its tangent. Where a step has not halved the excess the bracket is halved instead: on a table
+   * that bends both ways Newton alone can go to and fro between two places for ever.
    */
   private double solvedAmps(double emf, double r) {
     double low = 0;
@@ -170,6 +171,7 @@ public final class CurrentCurve {
     double rk = r * typicalAmpsPerRootVolt;
     double s = emf == 0 ? 0 : 2 * emf / (rk + Math.sqrt(rk * rk + 4 * emf));
     double amps = 0;
+    double before = Double.POSITIVE_INFINITY;
     for (int k = 0; k < 100 && s > 0; k++) {
       double place = s * PER_STEP;
       int cell = Math.min((int) place, INTERVALS);
@@ -192,7 +194,9 @@ public final class CurrentCurve {
         low = s;
       }
       double next = s + step;
-      s = next > low && next < high ? next : 0.5 * (low + Math.min(high, Math.sqrt(emf)));
+      boolean good = next > low && next < high && Math.abs(excess) < 0.5 * before;
+      before = Math.abs(excess);
+      s = good ? next : 0.5 * (low + Math.min(high, Math.sqrt(emf)));
     }
     return amps;
   }

@@ -52,6 +52,26 @@ class CurrentCurvePropertyTest {
     }
   }
 
+  /** A table that bends both ways behind megohms: Newton alone swings between two places. */
+  @Test
+  void currentInSeriesIsSolvedEverywhere() {
+    double[] amps = new double[CurrentCurve.INTERVALS + 1];
+    amps[1] = 1.3e-8;
+    amps[2] = 1.3e-7;
+    for (int k = 3; k < amps.length; k++) {
+      amps[k] = amps[k - 1] + 7e-8;
+    }
+    CurrentCurve curve = CurrentCurve.of(amps, 0, 0);
+    for (double ohms : new double[] {1e5, 1e7, 2e8, 1e9}) {
+      for (double emf = 0.05; emf < 300; emf *= 1.0005) {
+        double solved = curve.currentInSeriesAmps(emf, ohms);
+        double volts = emf - solved * ohms;
+        // a step below 3e-6 of the root leaves 1e-10, and the volts are a difference of large ones
+        assertThat(curve.voltsAt(solved)).isCloseTo(volts, within(1e-8 * emf));
+      }
+    }
+  }
+
   private static CurrentCurve table(DoubleUnaryOperator law) {
     double[] amps = new double[CurrentCurve.INTERVALS + 1];
     for (int k = 1; k < amps.length; k++) {
