@@ -22,7 +22,7 @@ public record Bench(String name, Design design, Condition condition) {
         new BurnerMetal(design.burner())
             .clearanceMeters(condition.rodPosition().place(design.rod()));
     if (clearance < 0) {
-      throw rejected("rod", "inside the burner tube", Allowed.CLEAR_OF_BURNER);
+      throw rejected("design.rod.path", "inside the burner tube", Allowed.CLEAR_OF_BURNER);
     }
   }
 

@@ -23,6 +23,9 @@ public final class BenchReport {
   /** Below this a rung is not worth a line of its own figures (V). */
   private static final double SMALLEST_VOLTS = 1e-3;
 
+  /** Below this a reading is rounding, not voltage or current (V or A). */
+  private static final double NOTHING = 1e-12;
+
   private final Sentences sentences;
   private final StringBuilder page = new StringBuilder();
 
@@ -83,11 +86,15 @@ public final class BenchReport {
   }
 
   private String dc(double si, Dimension dimension) {
-    return say(Message.of(MessageKey.REPORT_DC, Argument.quantity(si, dimension)));
+    return say(Message.of(MessageKey.REPORT_DC, Argument.quantity(some(si), dimension)));
   }
 
   private String ac(double si, Dimension dimension) {
-    return say(Message.of(MessageKey.REPORT_AC, Argument.quantity(si, dimension)));
+    return say(Message.of(MessageKey.REPORT_AC, Argument.quantity(some(si), dimension)));
+  }
+
+  private static double some(double si) {
+    return Math.abs(si) < NOTHING ? 0 : si;
   }
 
   private void ladder(BenchAnswer answer) {
@@ -154,8 +161,8 @@ public final class BenchReport {
   private static List<String> wrapped(String text, int width) {
     List<String> lines = new ArrayList<>();
     StringBuilder line = new StringBuilder();
-    // a number stays with its unit: only the plain space breaks
-    for (String word : text.split(" ", -1)) {
+    // a number stays with its unit
+    for (String word : text.split("(?<!\\d) ", -1)) {
       if (line.length() > 0 && line.length() + 1 + word.length() > width) {
         lines.add(line.toString());
         line.setLength(0);
