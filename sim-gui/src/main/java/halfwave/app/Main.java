@@ -18,6 +18,10 @@ public final class Main {
    * @param args the command line
    */
   public static void main(String[] args) {
+    if (args.length > 0) {
+      // a command opens no window, and must draw where the display that is named does not answer
+      System.setProperty("java.awt.headless", "true");
+    }
     int status = command(args);
     if (status != 0) {
       System.exit(status);
