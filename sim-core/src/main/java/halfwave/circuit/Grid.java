@@ -74,8 +74,14 @@ final class Grid {
 
   private static final double[][] STANDARD = newCircle(SteadyState.STANDARD_SAMPLES);
 
+  private static final double[][] COARSE = newCircle(Shooting.COARSE_SAMPLES);
+
   private static double[][] circle(int samples) {
-    return samples == SteadyState.STANDARD_SAMPLES ? STANDARD : newCircle(samples);
+    return switch (samples) {
+      case SteadyState.STANDARD_SAMPLES -> STANDARD;
+      case Shooting.COARSE_SAMPLES -> COARSE;
+      default -> newCircle(samples);
+    };
   }
 
   /** Antisymmetric to the last bit between the half-cycles, so that equal electrodes give no DC. */

@@ -25,7 +25,7 @@ final class Shooting {
   private static final double ROUGH_CLOSURE = 1e-7;
 
   /** A coarse walk first: it is four times cheaper, and its end is a good start. */
-  private static final int COARSE_SAMPLES = SteadyState.STANDARD_SAMPLES / 4;
+  static final int COARSE_SAMPLES = SteadyState.STANDARD_SAMPLES / 4;
 
   private static final double COARSE_CLOSURE = 1e-4;
 
