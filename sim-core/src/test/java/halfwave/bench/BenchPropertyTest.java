@@ -1,0 +1,249 @@
+package halfwave.bench;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import halfwave.circuit.Circuit;
+import halfwave.circuit.Element;
+import halfwave.circuit.Element.Capacitor;
+import halfwave.circuit.Element.Conductor;
+import halfwave.circuit.Element.Resistor;
+import halfwave.circuit.Part;
+import halfwave.circuit.Point;
+import halfwave.circuit.PowerBalance;
+import halfwave.circuit.Solved;
+import halfwave.circuit.SteadyState;
+import halfwave.instrument.MeterReading;
+import halfwave.instrument.MeterReading.Amps;
+import halfwave.instrument.MeterReading.Volts;
+import halfwave.quantity.RejectedValueException;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.SplittableRandom;
+import java.util.function.Consumer;
+import java.util.function.Supplier;
+import org.junit.jupiter.api.Test;
+
+/** What holds for every bench, on seeded random ones; ten times as many with halfwave.deep. */
+class BenchPropertyTest {
+
+  private static final int DEEPER = Boolean.getBoolean("halfwave.deep") ? 10 : 1;
+  private static final int COUNT = 10_000 * DEEPER;
+
+  /** The star of three electrodes costs many times a single path. */
+  private static final int STARS = 100 * DEEPER;
+
+  private static RandomBenches benches(long seed) {
+    return new RandomBenches(new SplittableRandom(seed));
+  }
+
+  /** Draws that many benches; a rod in the burner's tube is the only reason to refuse one. */
+  private static void each(int count, Supplier<Bench> draw, Consumer<Bench> check) {
+    int refused = 0;
+    for (int k = 0; k < count; ) {
+      try {
+        Bench bench = draw.get();
+        k++;
+        check.accept(bench);
+      } catch (RejectedValueException e) {
+        assertThat(e.allowed()).isEqualTo(RejectedValueException.Allowed.CLEAR_OF_BURNER);
+        refused++;
+      }
+    }
+    // the rod stands 15 mm off and is moved by 15 mm at most, mostly
+    assertThat(refused).isLessThan(count);
+  }
+
+  /**
+   * The steady state. Nothing but a film that takes many periods to settle may keep the iteration
+   * from closing. Known shortfall of the solver, about one of these random benches in 1000.
+   */
+  private static Optional<Solved> answer(Circuit circuit) {
+    SteadyState state = SteadyState.of(circuit);
+    boolean solved = state instanceof Solved;
+    assertThat(solved || filmSeconds(circuit) > 0.5).as("%s of %s", state, circuit).isTrue();
+    return solved ? Optional.of((Solved) state) : Optional.empty();
+  }
+
+  /** Time constant of the slower film, rod's or burner's (s). */
+  private static double filmSeconds(Circuit circuit) {
+    return Math.max(
+        ohms(circuit, Part.ROD_FILM) * farads(circuit, Part.ROD_FILM_CAPACITANCE),
+        ohms(circuit, Part.BURNER_FILM) * farads(circuit, Part.BURNER_FILM_CAPACITANCE));
+  }
+
+  private static double ohms(Circuit circuit, Part part) {
+    return circuit.elements().stream()
+        .filter(e -> e.part() == part && e instanceof Resistor)
+        .mapToDouble(e -> ((Resistor) e).resistanceOhms())
+        .sum();
+  }
+
+  private static double farads(Circuit circuit, Part part) {
+    return circuit.elements().stream()
+        .filter(e -> e.part() == part && e instanceof Capacitor)
+        .mapToDouble(e -> ((Capacitor) e).capacitanceFarads())
+        .sum();
+  }
+
+  @Test
+  void everyBenchHasAnAnswer() {
+    int[] unsolved = {0};
+    Stages stages = new Stages();
+    each(
+        COUNT,
+        benches(1)::any,
+        bench ->
+            answer(stages.circuit(bench))
+                .ifPresentOrElse(s -> balances(bench, s), () -> unsolved[0]++));
+    assertThat(unsolved[0]).isLessThan(COUNT / 400);
+  }
+
+  @Test
+  void everyBenchWithASparkElectrodeHasAnAnswer() {
+    Stages stages = new Stages();
+    each(
+        STARS,
+        benches(2)::withSpark,
+        bench -> answer(stages.circuit(bench)).ifPresent(s -> balances(bench, s)));
+  }
+
+  private static void balances(Bench bench, Solved s) {
+    double sum = 0;
+    for (Element e : s.circuit().elements()) {
+      sum += s.currentMeanAmps(e.part()) + s.currentAlternatingRmsAmps(e.part());
+      sum += s.voltageMeanVolts(e.from(), e.to());
+      sum += s.voltageAlternatingRmsVolts(e.from(), e.to());
+    }
+    assertThat(sum).as("%s", bench).isFinite();
+    charge(bench, s);
+    power(bench, s);
+  }
+
+  /** Capacitors keep no charge over a period: what enters leaves. */
+  private static void charge(Bench bench, Solved s) {
+    // rounding of potentials up to 325 V across the least resistance, 0.05 ohm, is 1e-12 A
+    double rounding = 1e-11;
+    assertThat(s.currentMeanAmps(Part.CONNECTOR))
+        .as("board of %s", bench)
+        .isCloseTo(
+            s.currentMeanAmps(Part.LEAD) + s.currentMeanAmps(Part.INSULATION), within(rounding));
+    // the winding of a spark electrode is a jumper too, and carries what that electrode takes
+    double flame =
+        s.currentMeanAmps(Part.FLAME)
+            + s.currentMeanAmps(Part.ROD_SHEATH)
+            + s.currentMeanAmps(Part.PROBE_SHEATH);
+    assertThat(s.currentMeanAmps(Part.LEAD))
+        .as("rod of %s", bench)
+        .isCloseTo(flame + s.currentMeanAmps(Part.JUMPER), within(rounding));
+    assertThat(
+            s.currentMeanAmps(Part.ROD_SHEATH)
+                + s.currentMeanAmps(Part.PROBE_SHEATH)
+                + s.currentMeanAmps(Part.BURNER_SHEATH))
+        .as("plasma of %s", bench)
+        .isCloseTo(0, within(rounding));
+  }
+
+  /**
+   * No element but the source gives power, and the sum is nothing: to 1e-9 of the source's, and to
+   * the rounding of its volts across the least resistance (two doubles' last digits, V²·4.4e-16/R).
+   */
+  private static void power(Bench bench, Solved s) {
+    PowerBalance balance = PowerBalance.of(s);
+    double volts = s.circuit().openCircuitRmsVolts();
+    double rounding =
+        1e-9 * Math.abs(balance.sourceWatts())
+            + 4.4e-16 * volts * volts / leastOhms(s.circuit())
+            + 1e-18;
+    assertThat(balance.residualWatts()).as("%s", bench).isCloseTo(0, within(rounding));
+    for (Element e : s.circuit().elements()) {
+      // a conductor's waveform between 128 samples is a sum of harmonics, not its law's: 1e-5
+      double least = e instanceof Conductor ? 1e-5 * balance.sourceWatts() + rounding : rounding;
+      assertThat(balance.watts(e.part())).as("%s of %s", e.part(), bench).isGreaterThan(-least);
+    }
+  }
+
+  private static double leastOhms(Circuit circuit) {
+    return circuit.elements().stream()
+        .filter(e -> e instanceof Resistor r && r.resistanceOhms() > 0)
+        .mapToDouble(e -> ((Resistor) e).resistanceOhms())
+        .min()
+        .orElseThrow();
+  }
+
+  @Test
+  void aBrokenLoopCarriesNothing() {
+    Stages stages = new Stages();
+    double open = Double.POSITIVE_INFINITY;
+    Consumer<Bench> check =
+        bench -> {
+          silent(stages, bench.with(bench.condition().withConnector(open)));
+          silent(stages, bench.with(bench.condition().withGroundExtra(open)));
+        };
+    each(COUNT / 10, benches(3)::any, check);
+    each(STARS / 10, benches(4)::withSpark, check);
+  }
+
+  private static void silent(Stages stages, Bench bench) {
+    for (Part part : List.of(Part.FLAME, Part.ROD_SHEATH, Part.BURNER_SHEATH)) {
+      double sum =
+          answer(stages.circuit(bench))
+              .map(s -> Math.abs(s.currentMeanAmps(part)) + s.currentAlternatingRmsAmps(part))
+              .orElse(0.0);
+      // rounding of the source's 230 V, 1e-13, over the flame's least 100 kilohm
+      assertThat(sum).as("%s", bench).isCloseTo(0, within(1e-15));
+    }
+  }
+
+  /** A cache full of other benches changes no bit. */
+  @Test
+  void answersDoNotDependOnWhatWasAskedBefore() {
+    Stages used = new Stages();
+    each(
+        COUNT / 10,
+        benches(5)::any,
+        bench -> {
+          List<Double> first = numbers(used, bench);
+          assertThat(first).as("%s", bench).isEqualTo(numbers(new Stages(), bench));
+          assertThat(first).as("%s", bench).isEqualTo(numbers(used, bench));
+        });
+  }
+
+  private static List<Double> numbers(Stages stages, Bench bench) {
+    return answer(stages.circuit(bench)).map(BenchPropertyTest::numbers).orElse(List.of());
+  }
+
+  private static List<Double> numbers(Solved s) {
+    List<Double> n = new ArrayList<>();
+    for (Element e : s.circuit().elements()) {
+      n.add(s.currentMeanAmps(e.part()));
+      n.add(s.currentAlternatingRmsAmps(e.part()));
+    }
+    n.add(s.voltageMeanVolts(Point.TERMINAL, Point.COMMON));
+    n.add(s.voltageAlternatingRmsVolts(Point.TERMINAL, Point.COMMON));
+    return n;
+  }
+
+  /** Every hook-up of a technician, a wire in the flame among them, has a finite reading. */
+  @Test
+  void everyMeterReads() {
+    Stages stages = new Stages();
+    each(COUNT / 100, benches(6)::any, bench -> reads(bench, Readings.of(stages, bench)));
+    each(STARS / 10, benches(7)::withSpark, bench -> reads(bench, Readings.of(stages, bench)));
+  }
+
+  private static void reads(Bench bench, Readings r) {
+    for (MeterReading reading : List.of(r.series(), r.seriesWithVoltmeter())) {
+      assertThat(reading).as("%s", bench).isInstanceOf(Amps.class);
+      Amps amps = (Amps) reading;
+      assertThat(amps.meanAmps() + amps.alternatingRmsAmps()).as("%s", bench).isFinite();
+    }
+    for (MeterReading reading :
+        List.of(r.terminal(), r.terminalLeadOff(), r.terminalFlameOut(), r.probe())) {
+      assertThat(reading).as("%s", bench).isInstanceOf(Volts.class);
+      Volts volts = (Volts) reading;
+      assertThat(volts.meanVolts() + volts.alternatingRmsVolts()).as("%s", bench).isFinite();
+    }
+  }
+}
