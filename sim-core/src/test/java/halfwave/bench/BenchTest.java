@@ -49,12 +49,15 @@ class BenchTest {
 
   @Test
   void rodInsideTheTubeIsRefused() {
-    refused(() -> shifted(0, 0, -16e-3), "rod", Allowed.CLEAR_OF_BURNER);
+    refused(() -> shifted(0, 0, -16e-3), "design.rod.path", Allowed.CLEAR_OF_BURNER);
     RodPosition swungIn = new RodPosition(0, 0, 0, -0.7, 0, 0);
-    refused(() -> STANDARD.with(HEALTHY.withRodPosition(swungIn)), "rod", Allowed.CLEAR_OF_BURNER);
+    refused(
+        () -> STANDARD.with(HEALTHY.withRodPosition(swungIn)),
+        "design.rod.path",
+        Allowed.CLEAR_OF_BURNER);
     refused(
         () -> shifted(0, 0, -14.9e-3).with(STANDARD.design().withRod(below())),
-        "rod",
+        "design.rod.path",
         Allowed.CLEAR_OF_BURNER);
   }
 
