@@ -2,6 +2,7 @@ package halfwave.picture;
 
 import java.awt.Color;
 import java.awt.Graphics2D;
+import java.awt.geom.AffineTransform;
 import java.awt.geom.Line2D;
 import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
@@ -71,14 +72,15 @@ final class CurveWords extends AbstractXYAnnotation {
     marks(g, area, domain);
     List<Line2D> lines = lines(area, domain, range);
     for (Word gap : gaps) {
-      double width = Look.width(g, gap.text, Look.NOTE);
-      double x = domain.valueToJava2D(gap.place, area, RectangleEdge.BOTTOM) - width / 2;
-      double left = Math.max(area.getMinX() + 6, Math.min(area.getMaxX() - width - 6, x));
-      double line = area.getCenterY();
-      while (line > area.getMinY() + 80 && covers(lines, left, line, width)) {
-        line -= 20;
-      }
-      Look.words(g, gap.text, Look.NOTE, gap.ink, left, line);
+      double x = domain.valueToJava2D(gap.place, area, RectangleEdge.BOTTOM);
+      double length = Look.width(g, gap.text, Look.NOTE);
+      // upright, since no reading is often a narrow band
+      AffineTransform level = g.getTransform();
+      g.rotate(-Math.PI / 2, x, area.getCenterY());
+      Look.words(g, gap.text, Look.NOTE, gap.ink, x - length / 2, area.getCenterY() + 6);
+      g.setTransform(level);
+      lines.add(
+          new Line2D.Double(x, area.getCenterY() - length / 2, x, area.getCenterY() + length / 2));
     }
     if (!reversed.isEmpty()) {
       double width = Look.width(g, reversed, Look.NOTE);
