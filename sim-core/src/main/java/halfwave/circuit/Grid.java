@@ -88,7 +88,7 @@ final class Grid {
   private static double[][] newCircle(int samples) {
     double[][] c = new double[4][samples];
     int half = samples / 2;
-    int points = Math.max(8, samples / 8);
+    int points = Math.min(48, Math.max(8, samples / 8));
     GaussIntegrator gauss = new GaussIntegratorFactory().legendre(points, 0, 1);
     c[2] = new double[points];
     c[3] = new double[points];

@@ -16,7 +16,7 @@ import org.jspecify.annotations.Nullable;
  */
 final class Shooting {
 
-  private static final int MOST_ITERATIONS = 60;
+  private static final int MOST_ITERATIONS = 120;
 
   /** How well a period must close, relative to the source's peak: equal electrodes, no DC. */
   private static final double CLOSURE = 1e-11;
@@ -29,10 +29,8 @@ final class Shooting {
 
   private static final double COARSE_CLOSURE = 1e-4;
 
-  /**
-   * Full steps before halving: on the way to a slow capacitor's charge one often widens the gap.
-   */
-  private static final int FREE_ITERATIONS = 25;
+  /** Full steps before the bracket: on the way to a slow capacitor's charge a gap may widen. */
+  private static final int FREE_ITERATIONS = 12;
 
   /** Below this a direction of 1 − (end from start) is rounding. */
   private static final double SINGULAR = 1e-13;
@@ -50,6 +48,9 @@ final class Shooting {
   }
 
   static SteadyState solve(Reduction reduction, int samples) {
+    if (reduction.modes == 0 && reduction.ports == 1 && reduction.topology.free == 0) {
+      return QuarterWave.solve(reduction, new Grid(reduction, samples));
+    }
     Shooting fine = new Shooting(reduction, new Grid(reduction, samples));
     if (reduction.ports == 0) {
       return fine.solved();
@@ -76,10 +77,11 @@ final class Shooting {
     double allowed = closure * reduction.sourcePeakVolts + 1e-300;
     double stalled = ROUGH_CLOSURE * reduction.sourcePeakVolts;
     double smallest = Double.POSITIVE_INFINITY;
-    double[] lastStart = start;
-    double[] step = new double[start.length];
+    int slow = slowestMode();
+    double low = Double.NEGATIVE_INFINITY;
+    double high = Double.POSITIVE_INFINITY;
     for (iterations = 1; iterations <= MOST_ITERATIONS; iterations++) {
-      sweep.frozen = iterations > FREE_ITERATIONS / 2;
+      sweep.frozen = iterations > FREE_ITERATIONS;
       trouble = sweep.run(start);
       if (trouble != null) {
         return false;
@@ -89,22 +91,44 @@ final class Shooting {
       if (opening <= allowed || (opening <= stalled && opening >= smallest)) {
         return true;
       }
-      if (opening < smallest || iterations <= FREE_ITERATIONS) {
-        smallest = Math.min(opening, smallest);
-        lastStart = start;
-        step = newtonStep(gap);
-      } else {
-        // the step overshot: take half of it from where it began
-        for (int m = 0; m < step.length; m++) {
-          step[m] /= 2;
+      smallest = Math.min(opening, smallest);
+      double[] step = newtonStep(gap);
+      double share = 1;
+      if (iterations > FREE_ITERATIONS) {
+        // the more charge a slow capacitor holds, the less it gains: that brackets its charge
+        if (gap[slow] > 0) {
+          low = Math.max(low, start[slow]);
+        } else {
+          high = Math.min(high, start[slow]);
+        }
+        double target = start[slow] + step[slow];
+        if (low < high && !(target > low && target < high)) {
+          share = (0.5 * (low + high) - start[slow]) / step[slow];
+        }
+        if (!(low < high && share > 1e-9 && share <= 1)) {
+          // the faster modes had not settled and the bracket was none
+          low = Double.NEGATIVE_INFINITY;
+          high = Double.POSITIVE_INFINITY;
+          share = 1;
         }
       }
-      start = lastStart.clone();
+      start = start.clone();
       for (int m = 0; m < step.length; m++) {
-        start[m] += step[m];
+        start[m] += share * step[m];
       }
     }
     return false;
+  }
+
+  /** The mode with the smallest decay among those that the ports drive. */
+  private int slowestMode() {
+    int slowest = 0;
+    for (int m = 1; m < reduction.modes; m++) {
+      if (reduction.decayPerSecond[m] < reduction.decayPerSecond[slowest]) {
+        slowest = m;
+      }
+    }
+    return slowest;
   }
 
   private double[] gap() {
@@ -167,19 +191,10 @@ final class Shooting {
       }
       mean[k] /= grid.samples;
     }
-    double meanSquare = Double.NaN;
-    double meanSine = Double.NaN;
-    if (ports == 1 && reduction.topology.free == 0) {
-      if (reduction.modes == 0) {
-        double[] moments = quarterWave();
-        mean[0] = moments[0];
-        meanSquare = moments[1];
-        meanSine = moments[2];
-      } else {
-        mean[0] += sweep.extraMeanAmps;
-      }
+    if (ports > 0) {
+      mean[0] += sweep.extraMeanAmps;
     }
-    Solved solved = new Solved(reduction, grid, sweep.port, sweep.mode, mean, meanSquare, meanSine);
+    Solved solved = new Solved(reduction, grid, () -> sweep, mean, Double.NaN, Double.NaN);
     for (int m = 0; m < reduction.modes; m++) {
       keepCharge(m, solved, mean);
     }
@@ -201,27 +216,5 @@ final class Shooting {
         mean[k] -= drive[k] * gained / square;
       }
     }
-  }
-
-  /**
-   * Moments of the current without capacitors: ⟨i⟩, ⟨i²⟩, ⟨i·sin ωt⟩. Each half-cycle is symmetric
-   * about its crest, and θ = (π/2)·u² makes the square-root start of the current smooth.
-   */
-  private double[] quarterWave() {
-    ConductionLaw law = reduction.topology.ports.get(0).law();
-    double peak = reduction.sourcePeakVolts * reduction.portVoltage[0].sine();
-    double ohms = -reduction.portVoltage[0].perPort()[0];
-    int points = grid.quarterSine.length;
-    double[] moments = new double[3];
-    for (int j = 0; j < points; j++) {
-      double sine = grid.quarterSine[j];
-      double weight = grid.quarterWeight[j];
-      double with = law.currentInSeriesAmps(peak * sine, ohms);
-      double against = law.currentInSeriesAmps(-peak * sine, ohms);
-      moments[0] += weight * (with + against);
-      moments[1] += weight * (with * with + against * against);
-      moments[2] += weight * (with - against) * sine;
-    }
-    return moments;
   }
 }

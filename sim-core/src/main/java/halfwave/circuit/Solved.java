@@ -1,6 +1,8 @@
 package halfwave.circuit;
 
 import java.util.Arrays;
+import java.util.function.Supplier;
+import org.jspecify.annotations.Nullable;
 
 /**
  * A periodic steady state: every voltage and current of the circuit over one period of the source,
@@ -17,8 +19,8 @@ public final class Solved implements SteadyState {
 
   private final Reduction reduction;
   private final Grid grid;
-  private final double[][] port;
-  private final double[][] mode;
+  private final Supplier<Sweep> walk;
+  private @Nullable Sweep walked;
   private final double[] portMean;
   private final double meanSquare;
   private final double meanSine;
@@ -26,15 +28,13 @@ public final class Solved implements SteadyState {
   Solved(
       Reduction reduction,
       Grid grid,
-      double[][] port,
-      double[][] mode,
+      Supplier<Sweep> walk,
       double[] portMean,
       double meanSquare,
       double meanSine) {
     this.reduction = reduction;
     this.grid = grid;
-    this.port = port;
-    this.mode = mode;
+    this.walk = walk;
     this.portMean = portMean;
     this.meanSquare = meanSquare;
     this.meanSine = meanSine;
@@ -48,9 +48,17 @@ public final class Solved implements SteadyState {
     return grid;
   }
 
+  /** The walk through the period; without capacitors it is done only for who looks at waves. */
+  private synchronized Sweep walked() {
+    if (walked == null) {
+      walked = walk.get();
+    }
+    return walked;
+  }
+
   /** Port currents, then free potentials, at each sample. */
   double[][] port() {
-    return port;
+    return walked().port;
   }
 
   /** Their means. */
@@ -107,7 +115,7 @@ public final class Solved implements SteadyState {
     if (part == Part.SOURCE) {
       return reduction.sourceCurrent();
     }
-    Signal sum = Signal.zero(reduction.modes, port.length);
+    Signal sum = Signal.zero(reduction.modes, portMean.length);
     for (Element e : reduction.circuit.elements()) {
       if (e.part() == part) {
         sum = sum.plus(1, reduction.current(e));
@@ -118,8 +126,8 @@ public final class Solved implements SteadyState {
 
   private double[] waveform(Signal signal) {
     double[] w = grid.sourcePart(signal, reduction.sourcePeakVolts);
-    addScaled(w, signal.perMode(), mode);
-    addScaled(w, signal.perPort(), port);
+    addScaled(w, signal.perMode(), walked().mode);
+    addScaled(w, signal.perPort(), port());
     return w;
   }
 
@@ -156,7 +164,7 @@ public final class Solved implements SteadyState {
   double modeMean(int m) {
     double lambda = reduction.decayPerSecond[m];
     if (!decays(m)) {
-      return Arrays.stream(mode[m]).limit(grid.samples).sum() / grid.samples;
+      return Arrays.stream(walked().mode[m]).limit(grid.samples).sum() / grid.samples;
     }
     double sum = 0;
     for (int k = 0; k < reduction.ports; k++) {
@@ -166,7 +174,7 @@ public final class Solved implements SteadyState {
   }
 
   private double alternatingRms(Signal signal) {
-    if (reduction.modes == 0 && port.length == 1 && !Double.isNaN(meanSquare)) {
+    if (reduction.modes == 0 && portMean.length == 1 && !Double.isNaN(meanSquare)) {
       double d = signal.perPort()[0];
       double e = reduction.sourcePeakVolts * signal.sine();
       double mean = d * portMean[0];
