@@ -41,7 +41,7 @@ public final class BenchCircuit {
     }
     Circuit withStar = star(circuit, flame, Point.PROBE, spark);
     double winding = bench.design().spark() == null ? 0 : bench.design().spark().windingOhms();
-    return withStar.with(new Resistor(Part.JUMPER, Point.PROBE, Point.CHASSIS, winding));
+    return withStar.with(new Resistor(Part.SPARK_WINDING, Point.PROBE, Point.CHASSIS, winding));
   }
 
   /** The circuit without a flame: gas off, or a trial that did not light. */

@@ -92,6 +92,7 @@ final class ManyPortSweep extends Sweep {
       }
       Part trouble = solve(x, emf, z);
       if (trouble != null) {
+        troubleSeconds = sample * grid.stepSeconds;
         return trouble;
       }
       double[] i = currents(x);

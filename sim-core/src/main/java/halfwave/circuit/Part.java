@@ -36,6 +36,8 @@ public enum Part {
   BURNER_FILM_CAPACITANCE,
   /** The way from the chassis back to common. */
   GROUND,
+  /** The spark transformer's winding, between a spark electrode and the chassis. */
+  SPARK_WINDING,
   /** A wire put where none belongs. */
   JUMPER,
   /** A meter's resistance. */

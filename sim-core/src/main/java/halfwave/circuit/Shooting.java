@@ -21,6 +21,9 @@ final class Shooting {
   /** How well a period must close, relative to the source's peak: equal electrodes, no DC. */
   private static final double CLOSURE = 1e-11;
 
+  /** Newton's next step estimates what the state is off; this is nothing to any reading. */
+  private static final double SETTLED = 3e-8;
+
   /** What is accepted where rounding allows no better. */
   private static final double ROUGH_CLOSURE = 1e-7;
 
@@ -66,7 +69,8 @@ final class Shooting {
       return fine.solved();
     }
     Part part = fine.trouble == null ? reduction.topology.ports.get(0).part() : fine.trouble;
-    return new SteadyState.Failed(Failure.NOT_CONVERGED, part, 0, fine.iterations);
+    return new SteadyState.Failed(
+        Failure.NOT_CONVERGED, part, fine.sweep.troubleSeconds, fine.iterations);
   }
 
   private double[] start = new double[0];
@@ -93,6 +97,9 @@ final class Shooting {
       }
       smallest = Math.min(opening, smallest);
       double[] step = newtonStep(gap);
+      if (openingVolts(step) <= SETTLED * reduction.sourcePeakVolts) {
+        return true;
+      }
       double share = 1;
       if (iterations > FREE_ITERATIONS) {
         // the more charge a slow capacitor holds, the less it gains: that brackets its charge

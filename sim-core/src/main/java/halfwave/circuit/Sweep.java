@@ -21,6 +21,9 @@ abstract class Sweep {
   /** Keep the choice of formula at every step as in the last walk: then the map has no jumps. */
   boolean frozen;
 
+  /** Where in the period the last walk stopped, if it did (s). */
+  double troubleSeconds;
+
   /** d(end state)/d(start state). */
   final double[][] monodromy;
 

@@ -1,4 +1,4 @@
-/** Versioned files with published JSON Schemas, CSV, SPICE, QTI, xAPI. */
+/** Versioned files with published JSON Schemas, CSV, decks for ngspice. */
 @NullMarked
 package halfwave.io;
 

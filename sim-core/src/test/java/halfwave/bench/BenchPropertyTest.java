@@ -92,14 +92,13 @@ class BenchPropertyTest {
         .as("board of %s", bench)
         .isCloseTo(
             s.currentMeanAmps(Part.LEAD) + s.currentMeanAmps(Part.INSULATION), within(rounding));
-    // the winding of a spark electrode is a jumper too, and carries what that electrode takes
-    double flame =
-        s.currentMeanAmps(Part.FLAME)
-            + s.currentMeanAmps(Part.ROD_SHEATH)
-            + s.currentMeanAmps(Part.PROBE_SHEATH);
+    double flame = s.currentMeanAmps(Part.FLAME) + s.currentMeanAmps(Part.ROD_SHEATH);
     assertThat(s.currentMeanAmps(Part.LEAD))
         .as("rod of %s", bench)
         .isCloseTo(flame + s.currentMeanAmps(Part.JUMPER), within(rounding));
+    assertThat(s.currentMeanAmps(Part.PROBE_SHEATH))
+        .as("spark winding of %s", bench)
+        .isCloseTo(-s.currentMeanAmps(Part.SPARK_WINDING), within(rounding));
     assertThat(
             s.currentMeanAmps(Part.ROD_SHEATH)
                 + s.currentMeanAmps(Part.PROBE_SHEATH)

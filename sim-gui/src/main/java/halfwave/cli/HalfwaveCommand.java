@@ -70,7 +70,7 @@ public final class HalfwaveCommand implements Runnable {
     Failures failures = new Failures(language.sentences());
     try {
       return commandLine(language, failures).setOut(out).setErr(err).execute(args);
-    } catch (RuntimeException | StackOverflowError | OutOfMemoryError e) {
+    } catch (RuntimeException | Error e) {
       return failures.internal(err, e);
     } finally {
       out.flush();
