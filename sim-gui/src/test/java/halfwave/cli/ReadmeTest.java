@@ -1,0 +1,65 @@
+package halfwave.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Locale;
+import org.junit.jupiter.api.Test;
+
+/** What the readme promises is what the program does. */
+class ReadmeTest {
+
+  private static final String README = read("../README.md");
+
+  private static String read(String file) {
+    try {
+      return Files.readString(Path.of(file));
+    } catch (IOException e) {
+      throw new AssertionError(e);
+    }
+  }
+
+  private static String page() {
+    StringWriter out = new StringWriter();
+    int status =
+        HalfwaveCommand.run(
+            new PrintWriter(out), new PrintWriter(new StringWriter()), Locale.ENGLISH);
+    assertThat(status).isZero();
+    return out.toString();
+  }
+
+  @Test
+  void theFirstResultIsPrintedAsShown() {
+    String page = page();
+    String shown = page.substring(0, page.indexOf("\nCautions"));
+    StringBuilder indented = new StringBuilder();
+    for (String line : shown.stripTrailing().split("\n", -1)) {
+      indented.append(line.isEmpty() ? "" : "    " + line).append('\n');
+    }
+    assertThat(README).contains(indented);
+  }
+
+  @Test
+  void continuousIntegrationRunsTheCommandOfTheReadme() {
+    String command = "mvn -B -ntp verify";
+    assertThat(README).contains("    " + command + "\n");
+    assertThat(read("../.ci/run")).contains(command);
+  }
+
+  @Test
+  void theCommandsShownExist() {
+    String help =
+        HalfwaveCommand.commandLine(Language.EN, new Failures(Language.EN.sentences()))
+            .getSubcommands()
+            .keySet()
+            .toString();
+    for (String name : new String[] {"benches", "solve", "sweep", "spice", "circuit"}) {
+      assertThat(README).containsPattern("halfwave\\.jar " + name + "\\b");
+      assertThat(help).contains(name);
+    }
+  }
+}
