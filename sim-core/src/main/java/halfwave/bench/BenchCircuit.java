@@ -126,13 +126,14 @@ public final class BenchCircuit {
     }
     ContaminationFilm film = ContaminationFilm.silica(coat.thicknessMeters(), coat.porosityRatio());
     Rod rod = bench.rod();
-    double area = 2 * Math.PI * rod.radiusMeters() * lengthInFlameMeters(rod, field);
+    double length = Math.max(lengthInFlameMeters(rod, field), LEAST_LENGTH_METERS);
+    double area = 2 * Math.PI * rod.radiusMeters() * length;
     return new Film(
         film.resistanceOhms(area, bench.condition().rodKelvin()), film.capacitanceFarads(area));
   }
 
-  /** How much of the rod is inside the flame's mantle. */
-  private static double lengthInFlameMeters(Rod rod, IonField field) {
+  /** How much of the rod is inside the flame's mantle (m). */
+  public static double lengthInFlameMeters(Rod rod, IonField field) {
     double inside = 0;
     for (int k = 1; k < rod.path().size(); k++) {
       Place from = rod.path().get(k - 1);
@@ -146,6 +147,6 @@ public final class BenchCircuit {
         }
       }
     }
-    return Math.max(inside, LEAST_LENGTH_METERS);
+    return inside;
   }
 }

@@ -38,6 +38,12 @@ public record Design(
   /** Checks the domain. */
   public Design {
     Guard.inRange("manifoldPascals", manifoldPascals, 1, 10_000);
+    // a narrower throat draws no air, and there is no mixture to burn
+    Guard.inRange(
+        "burner.throatDiameterMeters",
+        burner.throatDiameterMeters(),
+        2 * burner.orificeDiameterMeters(),
+        1);
     Guard.notNegative("groundOhms", groundOhms);
   }
 

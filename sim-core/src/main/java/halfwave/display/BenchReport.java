@@ -23,8 +23,10 @@ public final class BenchReport {
   /** Below this a rung is not worth a line of its own figures (V). */
   private static final double SMALLEST_VOLTS = 1e-3;
 
-  /** Below this a reading is rounding, not voltage or current (V or A). */
-  private static final double NOTHING = 1e-12;
+  /** Below these a reading is rounding, not current (A) or voltage (V). */
+  private static final double NOTHING_AMPS = 1e-10;
+
+  private static final double NOTHING_VOLTS = 1e-5;
 
   private final Sentences sentences;
   private final StringBuilder page = new StringBuilder();
@@ -86,21 +88,22 @@ public final class BenchReport {
   }
 
   private String dc(double si, Dimension dimension) {
-    return say(Message.of(MessageKey.REPORT_DC, Argument.quantity(some(si), dimension)));
+    return say(Message.of(MessageKey.REPORT_DC, Argument.quantity(some(si, dimension), dimension)));
   }
 
   private String ac(double si, Dimension dimension) {
-    return say(Message.of(MessageKey.REPORT_AC, Argument.quantity(some(si), dimension)));
+    return say(Message.of(MessageKey.REPORT_AC, Argument.quantity(some(si, dimension), dimension)));
   }
 
-  private static double some(double si) {
-    return Math.abs(si) < NOTHING ? 0 : si;
+  private static double some(double si, Dimension dimension) {
+    double nothing = dimension == Dimension.CURRENT ? NOTHING_AMPS : NOTHING_VOLTS;
+    return Math.abs(si) < nothing ? 0 : si;
   }
 
   private void ladder(BenchAnswer answer) {
     VoltageLadder positive = answer.rodPositive();
     VoltageLadder negative = answer.rodNegative();
-    if (positive == null || negative == null) {
+    if (positive == null || negative == null || !answer.flame().burning()) {
       return;
     }
     page.append('\n');

@@ -1,7 +1,9 @@
 package halfwave.explain;
 
 import halfwave.bench.Bench;
+import halfwave.bench.BenchCircuit;
 import halfwave.bench.Condition;
+import halfwave.bench.Parameter;
 import halfwave.circuit.Part;
 import halfwave.circuit.Solved;
 import halfwave.circuit.SteadyState;
@@ -12,7 +14,9 @@ import halfwave.message.Message;
 import halfwave.message.MessageKey;
 import halfwave.quantity.Dimension;
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.List;
+import java.util.Set;
 
 /** The account of a bench in plain words, as messages in the order of reading. */
 public final class Account {
@@ -29,12 +33,29 @@ public final class Account {
   /** With this much AC and hardly any DC the path conducts but does not rectify [seen: TA-5]. */
   private static final double PLENTY_ALTERNATING_AMPS = 4e-6;
 
-  /** Below this a crest of the flame current is not worth a ratio (A). */
-  private static final double SMALLEST_CREST_AMPS = 1e-9;
+  /** Below this a crest of the flame current is not worth a sentence (A). */
+  private static final double SMALLEST_CREST_AMPS = 50e-9;
+
+  /** From here resistance in lead or ground is worth a sentence: it costs about 1 % (Ω). */
+  private static final double TOLD_OHMS = 1e5;
+
+  /** Of these one per cent more or less means nothing to a person. */
+  private static final Set<Parameter> NOT_TOLD =
+      EnumSet.of(
+          Parameter.ROD_ACROSS, Parameter.ROD_UP, Parameter.ROD_ALONG, Parameter.ROD_TEMPERATURE);
+
+  /** Below this a current is rounding (A). */
+  private static final double ROUNDING_AMPS = 1e-10;
 
   private static final int TOLD_ELASTICITIES = 4;
 
   private final List<Message> said = new ArrayList<>();
+
+  /** Whether there is DC of the right sign that a meter can show. */
+  private boolean signal;
+
+  /** Whether any of the rod stands in a burning flame. */
+  private boolean rodInFlame;
 
   private Account() {}
 
@@ -42,22 +63,19 @@ public final class Account {
   public static List<Message> of(BenchAnswer answer) {
     Account account = new Account();
     account.flame(answer);
-    account.condition(answer.bench());
+    account.condition(answer);
     account.verdict(answer.readings().series());
     VoltageLadder positive = answer.rodPositive();
     VoltageLadder negative = answer.rodNegative();
-    if (answer.flame().burning() && positive != null && negative != null) {
+    if (account.rodInFlame && positive != null && negative != null) {
       account.halfCycles(positive, negative);
     }
-    account.meter(answer);
-    for (Elasticity e :
-        answer
-            .elasticities()
-            .subList(0, Math.min(TOLD_ELASTICITIES, answer.elasticities().size()))) {
-      account.say(
-          MessageKey.ACCOUNT_DEPENDS,
-          Argument.name(e.parameter()),
-          Argument.quantity(e.dcElasticityRatio() / 100, Dimension.RATIO));
+    if (account.signal) {
+      account.meter(answer);
+      answer.elasticities().stream()
+          .filter(e -> !NOT_TOLD.contains(e.parameter()))
+          .limit(TOLD_ELASTICITIES)
+          .forEach(account::depends);
     }
     return List.copyOf(account.said);
   }
@@ -79,8 +97,32 @@ public final class Account {
     }
   }
 
-  private void condition(Bench bench) {
+  private void depends(Elasticity e) {
+    say(
+        MessageKey.ACCOUNT_DEPENDS,
+        Argument.name(e.parameter()),
+        Argument.quantity(e.dcElasticityRatio() / 100, Dimension.RATIO));
+  }
+
+  private void condition(BenchAnswer answer) {
+    Bench bench = answer.bench();
     Condition c = bench.condition();
+    rodInFlame =
+        answer.flame().burning()
+            && BenchCircuit.lengthInFlameMeters(bench.rod(), answer.flame().field()) > 0;
+    if (answer.flame().burning() && !rodInFlame) {
+      say(MessageKey.ACCOUNT_ROD_OUT);
+    }
+    if (c.attachmentRatio() < 1) {
+      say(MessageKey.ACCOUNT_ATTACHMENT, Argument.quantity(c.attachmentRatio(), Dimension.RATIO));
+    }
+    if (c.burnerScaleOhms() > 0 && c.burnerScaleOhms() < Double.POSITIVE_INFINITY) {
+      say(MessageKey.ACCOUNT_SCALE, Argument.quantity(c.burnerScaleOhms(), Dimension.RESISTANCE));
+    }
+    double series = c.connectorOhms() + c.groundExtraOhms();
+    if (series >= TOLD_OHMS && series < Double.POSITIVE_INFINITY) {
+      say(MessageKey.ACCOUNT_SERIES_OHMS, Argument.quantity(series, Dimension.RESISTANCE));
+    }
     if (c.connectorOhms() == Double.POSITIVE_INFINITY) {
       say(MessageKey.ACCOUNT_LEAD_OFF);
     }
@@ -105,7 +147,8 @@ public final class Account {
 
   private void verdict(MeterReading series) {
     if (series instanceof MeterReading.Amps amps) {
-      double dc = amps.meanAmps();
+      double dc = Math.abs(amps.meanAmps()) < ROUNDING_AMPS ? 0 : amps.meanAmps();
+      signal = dc > NOTHING_AMPS;
       MessageKey key =
           dc >= HEALTHY_AMPS
               ? MessageKey.ACCOUNT_HEALTHY
@@ -118,7 +161,9 @@ public final class Account {
           key,
           Argument.quantity(dc, Dimension.CURRENT),
           Argument.quantity(amps.alternatingRmsAmps(), Dimension.CURRENT));
-      if (dc < HEALTHY_AMPS && amps.alternatingRmsAmps() >= PLENTY_ALTERNATING_AMPS) {
+      if (dc < HEALTHY_AMPS
+          && dc > -NOTHING_AMPS
+          && amps.alternatingRmsAmps() >= PLENTY_ALTERNATING_AMPS) {
         say(MessageKey.ACCOUNT_CONDUCTS_ONLY);
       }
     } else if (series instanceof MeterReading.None none) {
@@ -130,14 +175,20 @@ public final class Account {
   }
 
   private void halfCycles(VoltageLadder positive, VoltageLadder negative) {
-    halfCycle(MessageKey.ACCOUNT_ROD_POSITIVE, positive);
-    halfCycle(MessageKey.ACCOUNT_ROD_NEGATIVE, negative);
     double with = Math.abs(positive.flameAmps());
     double against = Math.abs(negative.flameAmps());
-    if (with > SMALLEST_CREST_AMPS && against > SMALLEST_CREST_AMPS) {
+    if (Math.max(with, against) < SMALLEST_CREST_AMPS) {
+      return;
+    }
+    halfCycle(MessageKey.ACCOUNT_ROD_POSITIVE, positive);
+    halfCycle(MessageKey.ACCOUNT_ROD_NEGATIVE, negative);
+    // with a film the crests need not tell the sign of the mean: then they are not compared
+    if (signal && with > against && against > 0) {
+      say(MessageKey.ACCOUNT_RECTIFIES, Argument.quantity(with / against, Dimension.NUMBER));
+    } else if (!signal && against > with && with > 0) {
       say(
-          with >= against ? MessageKey.ACCOUNT_RECTIFIES : MessageKey.ACCOUNT_RECTIFIES_BACKWARDS,
-          Argument.quantity(Math.max(with, against) / Math.min(with, against), Dimension.NUMBER));
+          MessageKey.ACCOUNT_RECTIFIES_BACKWARDS,
+          Argument.quantity(against / with, Dimension.NUMBER));
     }
   }
 

@@ -100,8 +100,9 @@ public record VoltageLadder(
     Rung largest = Rung.SOURCE;
     double most = Double.NEGATIVE_INFINITY;
     for (Map.Entry<Rung, Double> e : rungVolts.entrySet()) {
-      if (Math.abs(e.getValue()) > most) {
-        most = Math.abs(e.getValue());
+      double drop = e.getValue() * Math.signum(sourceVolts);
+      if (drop > most) {
+        most = drop;
         largest = e.getKey();
       }
     }

@@ -3,6 +3,8 @@ package halfwave.io;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import halfwave.circuit.LumpedCircuit.Readings;
+import halfwave.circuit.Solved;
 import halfwave.display.Sentences;
 import halfwave.explain.Account;
 import halfwave.explain.BenchAnswer;
@@ -37,6 +39,10 @@ public final class BenchAnswerJson {
     put(readings, "terminalLeadOff", answer.readings().terminalLeadOff());
     put(readings, "terminalFlameOut", answer.readings().terminalFlameOut());
     put(readings, "probe", answer.readings().probe());
+    if (answer.state() instanceof Solved solved) {
+      // what a deck of the same bench gives: no meter hangs anywhere
+      root.set("undisturbed", LumpedCircuitFile.row(Readings.of(solved)));
+    }
     put(root, "ladderRodPositive", answer.rodPositive());
     put(root, "ladderRodNegative", answer.rodNegative());
     ObjectNode elasticities = root.putObject("dcElasticities");

@@ -2,6 +2,7 @@ package halfwave.io;
 
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
+import com.fasterxml.jackson.databind.node.ObjectNode;
 import halfwave.circuit.Failure;
 import halfwave.circuit.LumpedCircuit;
 import halfwave.circuit.LumpedCircuit.Film;
@@ -162,14 +163,18 @@ public final class LumpedCircuitFile {
    */
   public static String answer(List<Readings> readings) {
     ArrayNode rows = JsonNodeFactory.instance.arrayNode();
-    for (Readings r : readings) {
-      rows.addObject()
-          .put("boardEndDcAmps", r.boardEndMeanAmps())
-          .put("rodEndDcAmps", r.rodEndMeanAmps())
-          .put("rodEndAcAmpsRms", r.rodEndAlternatingRmsAmps())
-          .put("terminalDcVolts", r.terminalMeanVolts())
-          .put("terminalAcVoltsRms", r.terminalAlternatingRmsVolts());
-    }
+    readings.forEach(r -> rows.add(row(r)));
     return rows.toPrettyString() + "\n";
+  }
+
+  /** The five values of one circuit. */
+  static ObjectNode row(Readings r) {
+    return JsonNodeFactory.instance
+        .objectNode()
+        .put("boardEndDcAmps", r.boardEndMeanAmps())
+        .put("rodEndDcAmps", r.rodEndMeanAmps())
+        .put("rodEndAcAmpsRms", r.rodEndAlternatingRmsAmps())
+        .put("terminalDcVolts", r.terminalMeanVolts())
+        .put("terminalAcVoltsRms", r.terminalAlternatingRmsVolts());
   }
 }

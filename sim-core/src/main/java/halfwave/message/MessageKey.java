@@ -96,6 +96,14 @@ public enum MessageKey {
   ACCOUNT_FLAME,
   /** There is no flame: its state. */
   ACCOUNT_NO_FLAME,
+  /** The rod stands outside the flame. */
+  ACCOUNT_ROD_OUT,
+  /** Fewer ports where flame meets metal: their share. */
+  ACCOUNT_ATTACHMENT,
+  /** Scale on the burner face: its resistance. */
+  ACCOUNT_SCALE,
+  /** Resistance in connector and ground together: how much. */
+  ACCOUNT_SERIES_OHMS,
   /** The lead is off. */
   ACCOUNT_LEAD_OFF,
   /** The ground path is open. */

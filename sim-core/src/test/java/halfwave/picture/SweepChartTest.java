@@ -70,10 +70,10 @@ class SweepChartTest {
 
   @ParameterizedTest
   @CsvSource({
-    "en, Flame current against rod shift along the burner axis,"
-        + " Rod shift along the burner axis (mm), Flame current (µA)",
-    "es, Corriente de llama según: avance de la varilla por el eje del quemador,"
-        + " Avance de la varilla por el eje del quemador (mm), Corriente de llama (µA)"
+    "en, Current in series against rod shift along the burner axis,"
+        + " Rod shift along the burner axis (mm), Current in series (µA)",
+    "es, Corriente en serie según: avance de la varilla por el eje del quemador,"
+        + " Avance de la varilla por el eje del quemador (mm), Corriente en serie (µA)"
   })
   void curvesHaveTitlesWithUnits(String language, String title, String across, String up) {
     JFreeChart chart = SweepChart.chart(ONE, Sentences.in(Locale.forLanguageTag(language)));
@@ -86,9 +86,9 @@ class SweepChartTest {
 
   @ParameterizedTest
   @CsvSource({
-    "en, DC flame current against rod shift upwards and resistance at the connector,"
+    "en, DC in series against rod shift upwards and resistance at the connector,"
         + " Rod shift upwards (mm), Resistance at the connector (MΩ)",
-    "es, Corriente continua de llama según: elevación de la varilla; resistencia del conector,"
+    "es, CC en serie según: elevación de la varilla; resistencia del conector,"
         + " Elevación de la varilla (mm), Resistencia del conector (MΩ)"
   })
   void mapsHaveTitlesWithUnits(String language, String title, String across, String up) {
