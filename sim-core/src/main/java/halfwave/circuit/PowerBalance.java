@@ -48,7 +48,7 @@ public final class PowerBalance {
     }
     sourceWatts =
         spectrum(reduction.voltage(Point.EMF, Point.COMMON))
-            .meanProduct(spectrum(reduction.sourceCurrent()));
+            .meanProduct(spectrum(new Currents(reduction).outOfSource()));
     residualWatts = sum - sourceWatts;
   }
 
@@ -83,7 +83,7 @@ public final class PowerBalance {
     }
     if (e instanceof Conductor) {
       Spectrum v = spectrum(reduction.voltage(e.from(), e.to()));
-      return v.meanProduct(spectrum(reduction.current(e)));
+      return v.meanProduct(spectrum(new Currents(reduction).through(e)));
     }
     return 0;
   }

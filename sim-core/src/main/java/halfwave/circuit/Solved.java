@@ -113,12 +113,12 @@ public final class Solved implements SteadyState {
 
   private Signal current(Part part) {
     if (part == Part.SOURCE) {
-      return reduction.sourceCurrent();
+      return new Currents(reduction).outOfSource();
     }
     Signal sum = Signal.zero(reduction.modes, portMean.length);
     for (Element e : reduction.circuit.elements()) {
       if (e.part() == part) {
-        sum = sum.plus(1, reduction.current(e));
+        sum = sum.plus(1, new Currents(reduction).through(e));
       }
     }
     return sum;

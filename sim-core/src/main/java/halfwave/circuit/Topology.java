@@ -180,8 +180,9 @@ final class Topology {
     }
   }
 
+  /** Index 0 for what is known, else one more than the component's root. */
   private int island(Point point) {
-    return componentRoot[node(point)] + 1 == 0 ? 0 : componentRoot[node(point)] + 1;
+    return componentRoot[node(point)] - KNOWN;
   }
 
   private int findFreePotentials() {
@@ -216,22 +217,5 @@ final class Topology {
       }
     }
     return count;
-  }
-
-  /**
-   * Whether the conductor enters (+1), leaves (−1) or misses (0) the island of free potential j.
-   */
-  int incidence(Conductor port, int j) {
-    return at(port.from(), j) - at(port.to(), j);
-  }
-
-  private int at(Point point, int j) {
-    int island = islands.root(island(point));
-    for (int n = 0; n < POINTS; n++) {
-      if (freeIndex[n] == j) {
-        return islands.root(n + 1) == island ? 1 : 0;
-      }
-    }
-    return 0;
   }
 }

@@ -16,7 +16,9 @@
  *
  * <p>Method, in the order of the files: {@code Topology} (what hangs together), {@code Reduction}
  * (everything linear, once), {@code Grid} (exact steps), {@code Sweep} (one walk through the
- * period), {@code Shooting} (the walk that closes), {@code Solved} (readings).
+ * period), {@code Shooting} (the walk that closes) or, where nothing remembers, {@code
+ * QuarterWave}, {@code Solved} and {@code Currents} (readings), {@code PowerBalance} (where the
+ * power goes).
  */
 @NullMarked
 package halfwave.circuit;
