@@ -70,4 +70,16 @@ public record Design(
     return new Design(
         ignition, fuel, burner, manifoldPascals, other, rod, spark, source, lead, groundOhms);
   }
+
+  /** The same design with another burner. */
+  public Design withBurner(BurnerDesign other) {
+    return new Design(
+        ignition, fuel, other, manifoldPascals, flame, rod, spark, source, lead, groundOhms);
+  }
+
+  /** The same design with a spark electrode in the flame. */
+  public Design withSpark(SparkElectrode other) {
+    return new Design(
+        ignition, fuel, burner, manifoldPascals, flame, rod, other, source, lead, groundOhms);
+  }
 }

@@ -2,7 +2,6 @@ package halfwave.bench;
 
 import halfwave.circuit.LumpedCircuit.Lead;
 import halfwave.circuit.LumpedCircuit.Source;
-import halfwave.flame.BurnerDesign;
 import halfwave.flame.Rod;
 import halfwave.quantity.Dimension;
 import halfwave.quantity.RejectedValueException;
@@ -151,7 +150,7 @@ public enum Parameter {
       0.1e-3,
       6e-3,
       b -> b.design().burner().orificeDiameterMeters(),
-      (b, v) -> burner(b, b.design().burner().withOrificeDiameter(v)));
+      (b, v) -> b.with(b.design().withBurner(b.design().burner().withOrificeDiameter(v))));
 
   /** Reads a number off a bench. */
   private interface Get {
@@ -237,21 +236,5 @@ public enum Parameter {
             .design()
             .withSource(
                 new Source(volts, s.frequencyHertz(), ohms, s.couplingFarads(), s.returnOhms())));
-  }
-
-  private static Bench burner(Bench bench, BurnerDesign burner) {
-    Design d = bench.design();
-    return bench.with(
-        new Design(
-            d.ignition(),
-            d.fuel(),
-            burner,
-            d.manifoldPascals(),
-            d.flame(),
-            d.rod(),
-            d.spark(),
-            d.source(),
-            d.lead(),
-            d.groundOhms()));
   }
 }

@@ -108,21 +108,9 @@ public final class ShippedBenches {
             Ignition.DIRECT_SPARK,
             Fuel.NATURAL_GAS,
             new Source(105, 60, 2.2e6, null, null));
-    Design d = like.design();
     Rod electrode =
         new Rod(List.of(new Place(-2e-3, -40e-3, 6e-3), new Place(-2e-3, -12e-3, 6e-3)), 1e-3);
-    return like.with(
-        new Design(
-            d.ignition(),
-            d.fuel(),
-            d.burner(),
-            d.manifoldPascals(),
-            d.flame(),
-            d.rod(),
-            new SparkElectrode(electrode, 8e3),
-            d.source(),
-            d.lead(),
-            d.groundOhms()));
+    return like.with(like.design().withSpark(new SparkElectrode(electrode, 8e3)));
   }
 
   private static Bench sparkAndSense() {

@@ -108,7 +108,7 @@ public final class BenchReport {
     }
     page.append('\n');
     row(
-        say(Message.of(MessageKey.REPORT_LADDER)).strip(),
+        say(Message.of(MessageKey.REPORT_LADDER)),
         say(Message.of(MessageKey.REPORT_ROD_POSITIVE)),
         say(Message.of(MessageKey.REPORT_ROD_NEGATIVE)),
         0);
