@@ -1,5 +1,6 @@
 package halfwave.bench;
 
+import halfwave.board.Ignition;
 import halfwave.circuit.LumpedCircuit.Lead;
 import halfwave.circuit.LumpedCircuit.Source;
 import halfwave.flame.BurnerDesign;

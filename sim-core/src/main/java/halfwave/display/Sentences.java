@@ -1,7 +1,10 @@
 package halfwave.display;
 
-import halfwave.bench.Ignition;
 import halfwave.bench.Parameter;
+import halfwave.board.FlameSignal;
+import halfwave.board.Ignition;
+import halfwave.board.Stage;
+import halfwave.board.StatusCode;
 import halfwave.circuit.Failure;
 import halfwave.circuit.Part;
 import halfwave.explain.Rung;
@@ -38,7 +41,10 @@ public final class Sentences {
           Parameter.class,
           Ignition.class,
           Fuel.class,
-          FlameState.class);
+          FlameState.class,
+          Stage.class,
+          StatusCode.class,
+          FlameSignal.class);
 
   private static final Pattern PLACEHOLDER = Pattern.compile("\\{(\\d)}");
 
@@ -105,7 +111,15 @@ public final class Sentences {
 
   /** What a shipped bench is, in a line; nothing for a bench of that name that a person made. */
   public Optional<String> bench(String name) {
-    String key = "bench." + name;
+    return described("bench." + name);
+  }
+
+  /** What a shipped board is, in a line; nothing for a board of that name that a person made. */
+  public Optional<String> board(String name) {
+    return described("board." + name);
+  }
+
+  private Optional<String> described(String key) {
     return bundle.containsKey(key) ? Optional.of(bundle.getString(key)) : Optional.empty();
   }
 

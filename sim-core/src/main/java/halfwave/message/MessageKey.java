@@ -225,6 +225,81 @@ public enum MessageKey {
   CHART_NO_READING,
   /** Mark: where the DC has the wrong sign. */
   CHART_REVERSED,
+  /** The board has no power. */
+  BOARD_POWER_LOST,
+  /** Without power a board forgets: for how long. */
+  BOARD_FORGOTTEN,
+  /** Power is back. */
+  BOARD_POWER_BACK,
+  /** Power is back too soon to clear a lockout. */
+  BOARD_POWER_BACK_LOCKED,
+  /** Power is back during a call. */
+  BOARD_POWER_BACK_BLOWER,
+  /** The blower ran first: for how long. */
+  BOARD_RESTARTED,
+  /** The board's own test failed. */
+  BOARD_INTERNAL,
+  /** A call for heat. */
+  BOARD_CALL,
+  /** The call for heat ends. */
+  BOARD_CALL_ENDED,
+  /** Self-check passed. */
+  BOARD_CHECKED,
+  /** The pressure switch is closed before the inducer runs. */
+  BOARD_PRESSURE_STUCK,
+  /** Line and neutral are swapped. */
+  BOARD_LINE_REVERSED,
+  /** The pressure switch has closed. */
+  BOARD_PRESSURE_PROVED,
+  /** The pressure switch did not close: within what time. */
+  BOARD_PRESSURE_LATE,
+  /** The pressure switch opened. */
+  BOARD_PRESSURE_LOST,
+  /** A pause after the pressure switch is over. */
+  BOARD_PRESSURE_RETRY,
+  /** Pre-purge is over: how long. */
+  BOARD_PURGED,
+  /** Igniter warm-up is over: how long. */
+  BOARD_WARMED_UP,
+  /** A flame signal: pick-up, time since the valve opened. */
+  BOARD_SIGNAL,
+  /** The signal fell while proving: drop-out. */
+  BOARD_SIGNAL_GONE,
+  /** The flame is proved: time since the valve opened. */
+  BOARD_PROVED,
+  /** A trial failed: its number, most trials, its length. */
+  BOARD_TRIAL_FAILED,
+  /** The last trial failed: its number, most trials, its length. */
+  BOARD_TRIALS_USED_UP,
+  /** The flame was lost: drop-out, response time, how many so far. */
+  BOARD_FLAME_LOST,
+  /** The flame was lost too often: drop-out, response time, how many. */
+  BOARD_LOSSES_USED_UP,
+  /** A flame has held and clears the count: how long. */
+  BOARD_COUNT_CLEARED,
+  /** Inter-purge is over: how long. */
+  BOARD_INTER_PURGED,
+  /** Post-purge is over: how long. */
+  BOARD_POST_PURGED,
+  /** A flame signal with the valve shut. */
+  BOARD_FALSE_FLAME,
+  /** The false flame has been gone: how long. */
+  BOARD_FALSE_FLAME_GONE,
+  /** The false flame stays: how long. */
+  BOARD_FALSE_FLAME_STAYS,
+  /** The limit opened. */
+  BOARD_LIMIT_OPEN,
+  /** The limit closed. */
+  BOARD_LIMIT_CLOSED,
+  /** The lockout is over: how long. */
+  BOARD_LOCKOUT_OVER,
+  /** No call cleared the lockout: how long. */
+  BOARD_LOCKOUT_CALL_CYCLED,
+  /** The blower starts: its delay. */
+  BOARD_BLOWER_ON,
+  /** The blower stops: its delay. */
+  BOARD_BLOWER_OFF,
+
   /** List of benches: name, description. */
   BENCH_LINE,
   /** A parameter of a bench: its value, lowest, highest, all as text. */

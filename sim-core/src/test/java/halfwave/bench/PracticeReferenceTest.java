@@ -16,6 +16,7 @@ import static halfwave.bench.Hookups.withSourceVolts;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import halfwave.board.Ignition;
 import halfwave.circuit.Circuit;
 import halfwave.circuit.LumpedCircuit.Lead;
 import halfwave.circuit.LumpedCircuit.Source;

@@ -1,0 +1,73 @@
+package halfwave.board;
+
+import halfwave.quantity.RejectedValueException;
+import halfwave.quantity.RejectedValueException.Allowed;
+import java.util.stream.LongStream;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Everything that makes one board differ from another.
+ *
+ * @param name short name in lower-case-hyphen form
+ * @param ignition what it is made for
+ * @param sensing how it judges the sense current
+ * @param times how long its stages last
+ * @param counting what it counts and when it gives up
+ * @param learning how it learns the warm-up, or null
+ */
+public record BoardSettings(
+    String name,
+    Ignition ignition,
+    Sensing sensing,
+    Times times,
+    Counting counting,
+    @Nullable WarmUpLearning learning) {
+
+  /** Checks what no part can check alone. */
+  public BoardSettings {
+    if (!name.matches("[a-z0-9]+(-[a-z0-9]+)*")) {
+      throw new RejectedValueException("name", name, Allowed.NAME, Double.NaN, Double.NaN);
+    }
+    if (ignition.hotSurface() && times.warmUpMillis() == 0) {
+      throw new RejectedValueException(
+          "times.warmUpMillis", "0", Allowed.POSITIVE, Double.NaN, Double.NaN);
+    }
+  }
+
+  /** The longest time that any clock of this board has to tell from a longer one (ms). */
+  long longestMillis() {
+    long counted =
+        LongStream.of(
+                counting.clearAfterMillis(),
+                counting.powerResetMillis(),
+                counting.falseFlameClearMillis(),
+                orZero(counting.lockoutMillis()),
+                orZero(counting.callResetMillis()),
+                orZero(counting.falseFlameLockoutMillis()))
+            .max()
+            .orElse(0);
+    long timed =
+        LongStream.of(
+                times.restartMillis(),
+                times.selfCheckMillis(),
+                times.pressureProofMillis(),
+                times.pressureRetryMillis(),
+                times.prePurgeMillis(),
+                times.warmUpMillis(),
+                times.retryWarmUpMillis(),
+                times.trialMillis(),
+                times.interPurgeMillis(),
+                times.postPurgeMillis(),
+                times.blowerOnMillis(),
+                times.blowerOffMillis(),
+                learning == null ? 0 : learning.mostMillis(),
+                sensing.fadeMillis())
+            .max()
+            .orElse(0);
+    return Math.max(counted, timed);
+  }
+
+  private static long orZero(@Nullable Long millis) {
+    return millis == null ? 0 : millis;
+  }
+}

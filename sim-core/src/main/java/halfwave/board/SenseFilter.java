@@ -1,0 +1,50 @@
+package halfwave.board;
+
+import org.apache.commons.math3.util.FastMath;
+
+/**
+ * What the sense amplifier remembers: the current at the board's end, behind a first-order filter,
+ * and whether that was a flame. Only DC that flows from board to rod counts; AC, whatever its size,
+ * and DC of the other sign do not.
+ *
+ * @param meanAmps filtered DC (A)
+ * @param alternatingRmsAmps filtered AC, rms with the mean removed (A)
+ * @param signal what the board makes of it
+ */
+public record SenseFilter(double meanAmps, double alternatingRmsAmps, FlameSignal signal) {
+
+  /** Nothing flows. */
+  public static final SenseFilter QUIET = new SenseFilter(0, 0, FlameSignal.NONE);
+
+  /** Differences that no amplifier knows of (A): from here the filter has settled. */
+  private static final double SETTLED_AMPS = 1e-13;
+
+  /**
+   * The filter after a time with a current through it, {@code y + (x − y)·(1 − exp(−Δt/τ))}.
+   *
+   * @param sensing the board's settings
+   * @param throughMeanAmps DC at the board's end (A), positive towards the rod; finite
+   * @param throughRmsAmps AC there (A rms); finite
+   * @param seconds Δt (s); zero or above
+   */
+  public SenseFilter after(
+      Sensing sensing, double throughMeanAmps, double throughRmsAmps, double seconds) {
+    double share = -FastMath.expm1(-seconds / sensing.filterSeconds());
+    double mean = towards(meanAmps, throughMeanAmps, share);
+    double rms = towards(alternatingRmsAmps, throughRmsAmps, share);
+    return new SenseFilter(mean, rms, judged(sensing, mean, rms));
+  }
+
+  private static double towards(double from, double to, double share) {
+    return Math.abs(to - from) < SETTLED_AMPS ? to : from + share * (to - from);
+  }
+
+  /** Pick-up lies above drop-out, so that a signal near the limit does not chatter. */
+  private FlameSignal judged(Sensing sensing, double mean, double rms) {
+    double least = signal.proves() ? sensing.dropOutAmps() : sensing.pickUpAmps();
+    if (mean >= least) {
+      return mean < sensing.warningAmps() ? FlameSignal.WEAK : FlameSignal.GOOD;
+    }
+    return rms >= sensing.shortRmsAmps() ? FlameSignal.SHORTED : FlameSignal.NONE;
+  }
+}
