@@ -3,6 +3,8 @@ package halfwave.bench;
 import halfwave.flame.Rod;
 import halfwave.quantity.RejectedValueException;
 import halfwave.quantity.RejectedValueException.Allowed;
+import java.util.List;
+import java.util.Set;
 
 /**
  * The whole set-up being simulated: what was built, and in what condition it is.
@@ -24,6 +26,27 @@ public record Bench(String name, Design design, Condition condition) {
     if (clearance < 0) {
       throw rejected("design.rod.path", "inside the burner tube", Allowed.CLEAR_OF_BURNER);
     }
+    for (Intermittent intermittent : condition.appliance().intermittents()) {
+      // refuses now what could not be later
+      intermittent.change().on(steady(name, design, condition));
+    }
+  }
+
+  private static Bench steady(String name, Design design, Condition condition) {
+    return new Bench(name, design, condition.withAppliance(condition.appliance().steady()));
+  }
+
+  /** The bench as it is while some triggers are there: what comes and goes has come, or gone. */
+  public Bench under(Set<Trigger> triggers) {
+    List<Intermittent> intermittents = condition.appliance().intermittents();
+    if (intermittents.isEmpty()) {
+      return this;
+    }
+    Bench now = steady(name, design, condition);
+    for (Intermittent intermittent : intermittents) {
+      now = triggers.contains(intermittent.trigger()) ? intermittent.change().on(now) : now;
+    }
+    return now;
   }
 
   private static RejectedValueException rejected(String field, String value, Allowed allowed) {

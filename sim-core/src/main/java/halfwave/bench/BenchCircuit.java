@@ -8,6 +8,7 @@ import halfwave.circuit.LumpedCircuit;
 import halfwave.circuit.LumpedCircuit.Film;
 import halfwave.circuit.LumpedCircuit.Ground;
 import halfwave.circuit.LumpedCircuit.Lead;
+import halfwave.circuit.LumpedCircuit.Source;
 import halfwave.circuit.Part;
 import halfwave.circuit.Point;
 import halfwave.flame.ElectrodeCharacteristic;
@@ -90,7 +91,7 @@ public final class BenchCircuit {
             : new Film(condition.burnerScaleOhms(), condition.burnerScaleFarads());
     LumpedCircuit lumped =
         new LumpedCircuit(
-            design.source(),
+            source(bench),
             leaking,
             rodFilm(bench, field),
             path,
@@ -107,6 +108,17 @@ public final class BenchCircuit {
     return jumper < Double.POSITIVE_INFINITY
         ? circuit.with(new Resistor(Part.JUMPER, Point.ROD, Point.CHASSIS, jumper))
         : circuit;
+  }
+
+  /** A dead supply is a source of no volts: its resistance is still there. */
+  private static Source source(Bench bench) {
+    Source s = bench.design().source();
+    ApplianceCondition appliance = bench.condition().appliance();
+    boolean dead =
+        appliance.has(Disorder.SENSE_SUPPLY_DEAD) || appliance.has(Disorder.LINE_REVERSED);
+    return dead
+        ? new Source(0, s.frequencyHertz(), s.resistanceOhms(), s.couplingFarads(), s.returnOhms())
+        : s;
   }
 
   private static double parallel(@Nullable Double a, double b) {

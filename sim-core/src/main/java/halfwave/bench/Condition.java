@@ -20,6 +20,7 @@ import halfwave.quantity.Guard;
  *     infinity is none
  * @param jumperOhms from rod to chassis (Ω); infinity is none, zero a grounded rod
  * @param groundExtraOhms in the way from chassis to common (Ω); infinity is a lost ground
+ * @param appliance everything around the sense circuit
  */
 public record Condition(
     double manifoldRatio,
@@ -33,13 +34,27 @@ public record Condition(
     double connectorOhms,
     double leakageOhms,
     double jumperOhms,
-    double groundExtraOhms) {
+    double groundExtraOhms,
+    ApplianceCondition appliance) {
 
   private static final double NONE = Double.POSITIVE_INFINITY;
 
   /** Everything as it should be; the rod at 1150 K, in the middle of what is usual in service. */
   public static final Condition HEALTHY =
-      new Condition(1, 0.95, 1, RodPosition.FITTED, 1150, Coat.CLEAN, 0, 0, 0, NONE, NONE, 0);
+      new Condition(
+          1,
+          0.95,
+          1,
+          RodPosition.FITTED,
+          1150,
+          Coat.CLEAN,
+          0,
+          0,
+          0,
+          NONE,
+          NONE,
+          0,
+          ApplianceCondition.HEALTHY);
 
   /** Checks the domain. */
   public Condition {
@@ -113,6 +128,24 @@ public record Condition(
     return wiring(burnerScaleOhms, burnerScaleFarads, connectorOhms, leakageOhms, jumperOhms, ohms);
   }
 
+  /** With something else around the sense circuit. */
+  public Condition withAppliance(ApplianceCondition other) {
+    return new Condition(
+        manifoldRatio,
+        airRatio,
+        attachmentRatio,
+        rodPosition,
+        rodKelvin,
+        rodCoat,
+        burnerScaleOhms,
+        burnerScaleFarads,
+        connectorOhms,
+        leakageOhms,
+        jumperOhms,
+        groundExtraOhms,
+        other);
+  }
+
   private Condition gas(double manifold, double air, double attachment) {
     return new Condition(
         manifold,
@@ -126,7 +159,8 @@ public record Condition(
         connectorOhms,
         leakageOhms,
         jumperOhms,
-        groundExtraOhms);
+        groundExtraOhms,
+        appliance);
   }
 
   private Condition rod(RodPosition position, double kelvin, Coat coat) {
@@ -142,7 +176,8 @@ public record Condition(
         connectorOhms,
         leakageOhms,
         jumperOhms,
-        groundExtraOhms);
+        groundExtraOhms,
+        appliance);
   }
 
   private Condition wiring(
@@ -164,6 +199,7 @@ public record Condition(
         connector,
         leakage,
         jumper,
-        ground);
+        ground,
+        appliance);
   }
 }

@@ -16,6 +16,8 @@ import org.jspecify.annotations.Nullable;
  * @param ignition how the gas is lit
  * @param fuel what burns
  * @param burner the metal of the burner under the rod
+ * @param burnerCount burners in the row, 1 to 9; the flame is lit at one end, the rod stands at the
+ *     other
  * @param manifoldPascals gauge pressure at the manifold as set up (Pa); above zero
  * @param flame the flame model's free numbers
  * @param rod the flame rod where it was fitted
@@ -28,6 +30,7 @@ public record Design(
     Ignition ignition,
     Fuel fuel,
     BurnerDesign burner,
+    int burnerCount,
     double manifoldPascals,
     FlameCalibration flame,
     Rod rod,
@@ -38,6 +41,7 @@ public record Design(
 
   /** Checks the domain. */
   public Design {
+    Guard.inRange("burnerCount", burnerCount, 1, 9);
     Guard.inRange("manifoldPascals", manifoldPascals, 1, 10_000);
     // a narrower throat draws no air, and there is no mixture to burn
     Guard.inRange(
@@ -51,36 +55,96 @@ public record Design(
   /** The same design with another source. */
   public Design withSource(Source other) {
     return new Design(
-        ignition, fuel, burner, manifoldPascals, flame, rod, spark, other, lead, groundOhms);
+        ignition,
+        fuel,
+        burner,
+        burnerCount,
+        manifoldPascals,
+        flame,
+        rod,
+        spark,
+        other,
+        lead,
+        groundOhms);
   }
 
   /** The same design with another lead. */
   public Design withLead(Lead other) {
     return new Design(
-        ignition, fuel, burner, manifoldPascals, flame, rod, spark, source, other, groundOhms);
+        ignition,
+        fuel,
+        burner,
+        burnerCount,
+        manifoldPascals,
+        flame,
+        rod,
+        spark,
+        source,
+        other,
+        groundOhms);
   }
 
   /** The same design with another rod. */
   public Design withRod(Rod other) {
     return new Design(
-        ignition, fuel, burner, manifoldPascals, flame, other, spark, source, lead, groundOhms);
+        ignition,
+        fuel,
+        burner,
+        burnerCount,
+        manifoldPascals,
+        flame,
+        other,
+        spark,
+        source,
+        lead,
+        groundOhms);
   }
 
   /** The same design with other flame numbers. */
   public Design withFlame(FlameCalibration other) {
     return new Design(
-        ignition, fuel, burner, manifoldPascals, other, rod, spark, source, lead, groundOhms);
+        ignition,
+        fuel,
+        burner,
+        burnerCount,
+        manifoldPascals,
+        other,
+        rod,
+        spark,
+        source,
+        lead,
+        groundOhms);
   }
 
   /** The same design with another burner. */
   public Design withBurner(BurnerDesign other) {
     return new Design(
-        ignition, fuel, other, manifoldPascals, flame, rod, spark, source, lead, groundOhms);
+        ignition,
+        fuel,
+        other,
+        burnerCount,
+        manifoldPascals,
+        flame,
+        rod,
+        spark,
+        source,
+        lead,
+        groundOhms);
   }
 
   /** The same design with a spark electrode in the flame. */
   public Design withSpark(SparkElectrode other) {
     return new Design(
-        ignition, fuel, burner, manifoldPascals, flame, rod, other, source, lead, groundOhms);
+        ignition,
+        fuel,
+        burner,
+        burnerCount,
+        manifoldPascals,
+        flame,
+        rod,
+        other,
+        source,
+        lead,
+        groundOhms);
   }
 }

@@ -122,6 +122,13 @@ public enum Parameter {
       1e12,
       b -> b.condition().leakageOhms(),
       (b, v) -> b.with(b.condition().withLeakage(v))),
+  /** What joins rod and chassis, from a jumper to a rod that touches metal (Ω). */
+  JUMPER(
+      Dimension.RESISTANCE,
+      0,
+      1e12,
+      b -> b.condition().jumperOhms(),
+      (b, v) -> b.with(b.condition().withJumper(v))),
   /** Capacitance of the lead to the chassis (F). */
   CABLE(
       Dimension.CAPACITANCE,
@@ -156,6 +163,9 @@ public enum Parameter {
   private interface Get {
     double from(Bench bench);
   }
+
+  /** Range of what can be disconnected (Ω). */
+  private static final double OPEN_FROM = 1e12;
 
   private final Dimension dimension;
   private final double low;
@@ -197,6 +207,12 @@ public enum Parameter {
     return high;
   }
 
+  /** Whether a value is in the range; what can be disconnected may also be open, infinite ohms. */
+  public boolean accepts(double value) {
+    boolean open = high == OPEN_FROM && value == Double.POSITIVE_INFINITY;
+    return open || (value >= low && value <= high);
+  }
+
   /** Its value on a bench, SI. */
   public double of(Bench bench) {
     return get.from(bench);
@@ -209,7 +225,7 @@ public enum Parameter {
    *     bench
    */
   public Bench with(Bench bench, double value) {
-    if (!(value >= low && value <= high)) {
+    if (!accepts(value)) {
       throw new RejectedValueException(id(), Double.toString(value), Allowed.RANGE, low, high);
     }
     return set.apply(bench, value);

@@ -18,6 +18,10 @@ public record BoardOutputs(
     boolean mainValve,
     boolean blower) {
 
+  /** Everything off. */
+  public static final BoardOutputs NONE =
+      new BoardOutputs(false, false, false, false, false, false);
+
   /** Whether any gas valve is powered. */
   public boolean gas() {
     return pilotValve || mainValve;

@@ -2,7 +2,6 @@ package halfwave.board;
 
 import halfwave.quantity.RejectedValueException;
 import halfwave.quantity.RejectedValueException.Allowed;
-import java.util.stream.LongStream;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -36,35 +35,34 @@ public record BoardSettings(
 
   /** The longest time that any clock of this board has to tell from a longer one (ms). */
   long longestMillis() {
-    long counted =
-        LongStream.of(
-                counting.clearAfterMillis(),
-                counting.powerResetMillis(),
-                counting.falseFlameClearMillis(),
-                orZero(counting.lockoutMillis()),
-                orZero(counting.callResetMillis()),
-                orZero(counting.falseFlameLockoutMillis()))
-            .max()
-            .orElse(0);
-    long timed =
-        LongStream.of(
-                times.restartMillis(),
-                times.selfCheckMillis(),
-                times.pressureProofMillis(),
-                times.pressureRetryMillis(),
-                times.prePurgeMillis(),
-                times.warmUpMillis(),
-                times.retryWarmUpMillis(),
-                times.trialMillis(),
-                times.interPurgeMillis(),
-                times.postPurgeMillis(),
-                times.blowerOnMillis(),
-                times.blowerOffMillis(),
-                learning == null ? 0 : learning.mostMillis(),
-                sensing.fadeMillis())
-            .max()
-            .orElse(0);
-    return Math.max(counted, timed);
+    // asked at every pace, so without a stream
+    long[] all = {
+      counting.clearAfterMillis(),
+      counting.powerResetMillis(),
+      counting.falseFlameClearMillis(),
+      orZero(counting.lockoutMillis()),
+      orZero(counting.callResetMillis()),
+      orZero(counting.falseFlameLockoutMillis()),
+      times.restartMillis(),
+      times.selfCheckMillis(),
+      times.pressureProofMillis(),
+      times.pressureRetryMillis(),
+      times.prePurgeMillis(),
+      times.warmUpMillis(),
+      times.retryWarmUpMillis(),
+      times.trialMillis(),
+      times.interPurgeMillis(),
+      times.postPurgeMillis(),
+      times.blowerOnMillis(),
+      times.blowerOffMillis(),
+      learning == null ? 0 : learning.mostMillis(),
+      sensing.fadeMillis()
+    };
+    long longest = 0;
+    for (long millis : all) {
+      longest = Math.max(longest, millis);
+    }
+    return longest;
   }
 
   private static long orZero(@Nullable Long millis) {

@@ -1,6 +1,8 @@
 package halfwave.display;
 
+import halfwave.bench.Disorder;
 import halfwave.bench.Parameter;
+import halfwave.bench.Trigger;
 import halfwave.board.FlameSignal;
 import halfwave.board.Ignition;
 import halfwave.board.Stage;
@@ -39,6 +41,8 @@ public final class Sentences {
           Failure.class,
           Rung.class,
           Parameter.class,
+          Disorder.class,
+          Trigger.class,
           Ignition.class,
           Fuel.class,
           FlameState.class,

@@ -112,7 +112,15 @@ public record Sweep(Bench bench, List<Axis> axes, List<SweepRow> rows) {
     return switch (axis.parameter()) {
       case GAS_PRESSURE, PRIMARY_AIR, ION_STRENGTH, ORIFICE -> 2;
       case BURNER_ATTACHMENT, ROD_ACROSS, ROD_UP, ROD_ALONG, ROD_RADIUS, ROD_TEMPERATURE -> 1;
-      case SOURCE_VOLTS, SOURCE_OHMS, ROD_FILM, BURNER_SCALE, CONNECTOR, LEAKAGE, CABLE, GROUND ->
+      case SOURCE_VOLTS,
+          SOURCE_OHMS,
+          ROD_FILM,
+          BURNER_SCALE,
+          CONNECTOR,
+          LEAKAGE,
+          JUMPER,
+          CABLE,
+          GROUND ->
           0;
     };
   }

@@ -1,11 +1,17 @@
 package halfwave.io;
 
+import halfwave.bench.ApplianceCondition;
 import halfwave.bench.Bench;
+import halfwave.bench.Change;
 import halfwave.bench.Coat;
 import halfwave.bench.Condition;
 import halfwave.bench.Design;
+import halfwave.bench.Disorder;
+import halfwave.bench.Intermittent;
+import halfwave.bench.Parameter;
 import halfwave.bench.RodPosition;
 import halfwave.bench.SparkElectrode;
+import halfwave.bench.Trigger;
 import halfwave.board.Ignition;
 import halfwave.flame.BurnerDesign;
 import halfwave.flame.FlameCalibration;
@@ -16,7 +22,9 @@ import halfwave.flame.Rod;
 import halfwave.message.Argument;
 import halfwave.message.Message;
 import halfwave.message.MessageKey;
+import halfwave.quantity.Dimension;
 import java.nio.file.Path;
+import java.util.Set;
 
 /**
  * The file of a bench, {@code "format": "halfwave-bench", "version": 1}. Its schema is {@code
@@ -67,6 +75,7 @@ public final class BenchFile {
             "ignition",
             "fuel",
             "burner",
+            "burnerCount",
             "manifoldPascals",
             "flame",
             "rod",
@@ -80,6 +89,7 @@ public final class BenchFile {
                 f.get("ignition").oneOf(Ignition.class),
                 f.get("fuel").oneOf(Fuel.class),
                 burner(f.get("burner")),
+                burnerCount(f.get("burnerCount").wholeNumber()),
                 f.get("manifoldPascals").number(),
                 flame(f.get("flame")),
                 rod(f.get("rod")),
@@ -87,6 +97,11 @@ public final class BenchFile {
                 LumpedCircuitFile.source(f.get("source")),
                 LumpedCircuitFile.lead(f.get("lead")),
                 f.get("groundOhms").number()));
+  }
+
+  /** What does not fit an int is no number of burners either. */
+  private static int burnerCount(long count) {
+    return (int) Math.max(-1, Math.min(count, Integer.MAX_VALUE));
   }
 
   private static BurnerDesign burner(JsonValue value) {
@@ -161,7 +176,8 @@ public final class BenchFile {
             "connectorOhms",
             "leakageOhms",
             "jumperOhms",
-            "groundExtraOhms");
+            "groundExtraOhms",
+            "appliance");
     return f.make(
         () ->
             new Condition(
@@ -176,7 +192,41 @@ public final class BenchFile {
                 f.get("connectorOhms").ohms(),
                 f.get("leakageOhms").ohms(),
                 f.get("jumperOhms").ohms(),
-                f.get("groundExtraOhms").ohms()));
+                f.get("groundExtraOhms").ohms(),
+                appliance(f.get("appliance"))));
+  }
+
+  private static ApplianceCondition appliance(JsonValue value) {
+    JsonFields f = value.fields("carryOverSeconds", "disorders", "intermittents");
+    return f.make(
+        () ->
+            new ApplianceCondition(
+                f.get("carryOverSeconds").orNever(),
+                Set.copyOf(f.get("disorders").list(e -> e.oneOf(Disorder.class))),
+                f.get("intermittents").list(BenchFile::intermittent)));
+  }
+
+  private static Intermittent intermittent(JsonValue value) {
+    JsonFields f = value.fields("trigger", "change");
+    return f.make(
+        () -> new Intermittent(f.get("trigger").oneOf(Trigger.class), change(f.get("change"))));
+  }
+
+  private static Change change(JsonValue value) {
+    JsonFields f = value.fields("parameter", "value", "disorder", "present", "carryOverSeconds");
+    if (f.has("carryOverSeconds")) {
+      return f.make(() -> new Change.CarriedOver(f.get("carryOverSeconds").orNever()));
+    }
+    if (f.has("disorder")) {
+      return new Change.Upset(
+          f.get("disorder").oneOf(Disorder.class), f.orElse("present", JsonValue::truth, true));
+    }
+    Parameter parameter = f.get("parameter").oneOf(Parameter.class);
+    double si =
+        parameter.dimension() == Dimension.RESISTANCE
+            ? f.get("value").ohms()
+            : f.get("value").number();
+    return f.make(() -> Change.Turned.to(parameter, si));
   }
 
   private static RodPosition position(JsonValue value) {

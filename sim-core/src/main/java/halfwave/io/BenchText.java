@@ -3,9 +3,12 @@ package halfwave.io;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import halfwave.bench.ApplianceCondition;
 import halfwave.bench.Bench;
+import halfwave.bench.Change;
 import halfwave.bench.Condition;
 import halfwave.bench.Design;
+import halfwave.bench.Intermittent;
 import halfwave.bench.RodPosition;
 import halfwave.bench.SparkElectrode;
 import halfwave.circuit.LumpedCircuit.Lead;
@@ -44,6 +47,7 @@ public final class BenchText {
         .put("attachmentLengthMeters", b.attachmentLengthMeters())
         .put("spacingMeters", b.spacingMeters())
         .put("dischargeRatio", b.dischargeRatio());
+    node.put("burnerCount", design.burnerCount());
     node.put("manifoldPascals", design.manifoldPascals());
     FlameCalibration c = design.flame();
     node.putObject("flame")
@@ -110,6 +114,37 @@ public final class BenchText {
     putOhms(node, "leakageOhms", c.leakageOhms());
     putOhms(node, "jumperOhms", c.jumperOhms());
     putOhms(node, "groundExtraOhms", c.groundExtraOhms());
+    write(node.putObject("appliance"), c.appliance());
+  }
+
+  private static void write(ObjectNode node, ApplianceCondition appliance) {
+    putSeconds(node, appliance.carryOverSeconds());
+    ArrayNode disorders = node.putArray("disorders");
+    appliance.disorders().forEach(d -> disorders.add(JsonValue.spelling(d)));
+    ArrayNode intermittents = node.putArray("intermittents");
+    for (Intermittent intermittent : appliance.intermittents()) {
+      ObjectNode one = intermittents.addObject();
+      one.put("trigger", JsonValue.spelling(intermittent.trigger()));
+      ObjectNode change = one.putObject("change");
+      if (intermittent.change() instanceof Change.Turned turned) {
+        change.put("parameter", JsonValue.spelling(turned.parameter()));
+        putOhms(change, "value", turned.value().si());
+      } else if (intermittent.change() instanceof Change.Upset upset) {
+        change
+            .put("disorder", JsonValue.spelling(upset.disorder()))
+            .put("present", upset.present());
+      } else if (intermittent.change() instanceof Change.CarriedOver carried) {
+        putSeconds(change, carried.seconds());
+      }
+    }
+  }
+
+  private static void putSeconds(ObjectNode node, double seconds) {
+    if (seconds == Double.POSITIVE_INFINITY) {
+      node.put("carryOverSeconds", JsonValue.NEVER);
+    } else {
+      node.put("carryOverSeconds", seconds);
+    }
   }
 
   private static void putOhms(ObjectNode node, String name, @Nullable Double ohms) {

@@ -23,6 +23,9 @@ public final class JsonValue {
   /** The word for an infinite resistance, since JSON has no infinity. */
   public static final String OPEN = "open";
 
+  /** The word for an infinite time. */
+  public static final String NEVER = "never";
+
   private final String file;
   private final String path;
   private final JsonNode node;
@@ -108,6 +111,11 @@ public final class JsonValue {
       throw refused(Message.of(MessageKey.ALLOWED_RESISTANCE));
     }
     return value;
+  }
+
+  /** A number of seconds, or {@value #NEVER} for infinity. */
+  public double orNever() {
+    return node.isTextual() && node.textValue().equals(NEVER) ? Double.POSITIVE_INFINITY : number();
   }
 
   /** A whole number, such as a count or a seed; 5.0 is not one. */

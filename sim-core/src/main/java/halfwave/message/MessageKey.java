@@ -299,6 +299,46 @@ public enum MessageKey {
   BOARD_BLOWER_ON,
   /** The blower stops: its delay. */
   BOARD_BLOWER_OFF,
+  /** Act: the thermostat calls. */
+  ACT_CALL,
+  /** Act: the thermostat is satisfied. */
+  ACT_CALL_ENDS,
+  /** Act: power on. */
+  ACT_SUPPLY_ON,
+  /** Act: power off. */
+  ACT_SUPPLY_OFF,
+  /** Act: the air turns damp. */
+  ACT_DAMP,
+  /** Act: the air turns dry. */
+  ACT_DRY,
+  /** Act: someone tugs at the sense lead. */
+  ACT_TOUCH,
+  /** Act: a fault that comes and goes: trigger, change. */
+  ACT_LURKS,
+  /** Act: the condition of the bench is another. */
+  ACT_BECOMES,
+  /** A fault comes: trigger, change. */
+  FAULT_COMES,
+  /** A fault goes: trigger, change. */
+  FAULT_GOES,
+  /** A number changes: parameter, value. */
+  CHANGE_TURNED,
+  /** A part goes wrong: what. */
+  CHANGE_UPSET,
+  /** A part is right again: what was wrong. */
+  CHANGE_RIGHTED,
+  /** The flame takes another time from burner to burner: the time. */
+  CHANGE_CARRIED,
+  /** The flame does not pass from burner to burner. */
+  CHANGE_NOT_CARRIED,
+  /** The first burner lights. */
+  FLAME_LIGHTS,
+  /** The flame has reached the rod: number of burners. */
+  FLAME_ARRIVES,
+  /** The flame goes out. */
+  FLAME_GOES_OUT,
+  /** Igniter or spark goes off while the valve is open. */
+  IGNITION_ENDS,
 
   /** List of benches: name, description. */
   BENCH_LINE,

@@ -44,6 +44,7 @@ final class RandomBenches {
         d.ignition(),
         fuel,
         burner,
+        d.burnerCount(),
         pressure,
         calibration(),
         d.rod(),
@@ -96,7 +97,8 @@ final class RandomBenches {
         chance(0.7) ? 0 : resistance(1, 1e9),
         chance(0.7) ? Double.POSITIVE_INFINITY : resistance(1e3, 1e10),
         chance(0.8) ? Double.POSITIVE_INFINITY : resistance(1, 1e9),
-        chance(0.7) ? 0 : resistance(0.1, 1e9));
+        chance(0.7) ? 0 : resistance(0.1, 1e9),
+        ApplianceCondition.HEALTHY);
   }
 
   private RodPosition position() {

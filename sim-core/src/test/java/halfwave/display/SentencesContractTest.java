@@ -3,6 +3,7 @@ package halfwave.display;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import halfwave.bench.ShippedBenches;
+import halfwave.board.ShippedBoards;
 import halfwave.circuit.Failure;
 import halfwave.circuit.Part;
 import halfwave.message.Argument;
@@ -47,9 +48,12 @@ class SentencesContractTest {
   private static Set<String> needed() {
     Stream<Enum<?>> named =
         Sentences.NAMED.stream().flatMap(type -> Arrays.stream(type.getEnumConstants()));
-    Stream<String> benches = ShippedBenches.all().stream().map(bench -> "bench." + bench.name());
+    Stream<String> shipped =
+        Stream.concat(
+            ShippedBenches.all().stream().map(bench -> "bench." + bench.name()),
+            ShippedBoards.all().stream().map(board -> "board." + board.name()));
     return Stream.concat(
-            Stream.concat(Stream.of("word.open"), benches),
+            Stream.concat(Stream.of("word.open"), shipped),
             Stream.concat(Arrays.stream(MessageKey.values()), named).map(Sentences::bundleKey))
         .collect(Collectors.toCollection(TreeSet::new));
   }

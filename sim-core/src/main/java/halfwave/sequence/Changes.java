@@ -1,0 +1,30 @@
+package halfwave.sequence;
+
+import halfwave.bench.Change;
+import halfwave.message.Argument;
+import halfwave.message.Message;
+import halfwave.message.MessageKey;
+import halfwave.quantity.Dimension;
+
+/** Says what a change of a bench is. */
+final class Changes {
+
+  private Changes() {}
+
+  static Message said(Change change) {
+    if (change instanceof Change.Turned turned) {
+      return Message.of(
+          MessageKey.CHANGE_TURNED, Argument.name(turned.parameter()), turned.value());
+    } else if (change instanceof Change.Upset upset) {
+      return Message.of(
+          upset.present() ? MessageKey.CHANGE_UPSET : MessageKey.CHANGE_RIGHTED,
+          Argument.name(upset.disorder()));
+    } else if (change instanceof Change.CarriedOver carried) {
+      return carried.seconds() == Double.POSITIVE_INFINITY
+          ? Message.of(MessageKey.CHANGE_NOT_CARRIED)
+          : Message.of(
+              MessageKey.CHANGE_CARRIED, Argument.quantity(carried.seconds(), Dimension.TIME));
+    }
+    throw new IllegalStateException("no words for " + change);
+  }
+}

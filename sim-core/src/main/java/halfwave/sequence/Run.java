@@ -1,0 +1,268 @@
+package halfwave.sequence;
+
+import halfwave.bench.Bench;
+import halfwave.bench.Condition;
+import halfwave.bench.Intermittent;
+import halfwave.bench.Trigger;
+import halfwave.board.Board;
+import halfwave.board.BoardInputs;
+import halfwave.board.BoardOutputs;
+import halfwave.board.BoardStep;
+import halfwave.board.Ignition;
+import halfwave.board.SenseFilter;
+import halfwave.board.Transition;
+import halfwave.circuit.SteadyState.Failed;
+import halfwave.message.Argument;
+import halfwave.message.Message;
+import halfwave.message.MessageKey;
+import halfwave.sequence.Event.Subject;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import org.apache.commons.math3.util.FastMath;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * One stretch of time on its way. At each instant, in this order: what is physical moves to it,
+ * people act, what comes and goes comes or goes, the board decides.
+ */
+final class Run {
+
+  private static final long SAMPLE_MILLIS = 200;
+
+  /** A tug at a lead shakes it for so long (ms) [practice]. */
+  private static final long TUG_MILLIS = 2000;
+
+  private final SenseCurrents currents;
+  private final Moment start;
+  private final List<Event> events = new ArrayList<>();
+  private final List<Sample> samples = new ArrayList<>();
+
+  private Moment now;
+  private Bench bench;
+  private SenseCurrents.Flame flame;
+  private BoardInputs inputs;
+  private boolean changed;
+
+  Run(SenseCurrents currents, Moment from) {
+    this.currents = currents;
+    start = from;
+    now = from;
+    bench = from.benchNow();
+    flame = currents.of(bench);
+    inputs = from.inputs(bench);
+  }
+
+  Segment until(long end, List<Act> acts) {
+    int next = 0;
+    while (now.timeMillis() < end) {
+      int first = next;
+      while (next < acts.size() && acts.get(next).timeMillis() == now.timeMillis()) {
+        next++;
+      }
+      instant(acts.subList(first, next));
+      long until = next < acts.size() ? acts.get(next).timeMillis() : end;
+      pass(Math.min(until, due()));
+    }
+    return new Segment(start, events, samples, now);
+  }
+
+  private void instant(List<Act> acts) {
+    changed = false;
+    boolean moved = onGrid(Sequence.PACE_MILLIS) && !now.furnace().resting();
+    if (moved) {
+      pace();
+    }
+    acts.forEach(this::act);
+    look();
+    decide();
+    if (changed || (moved && onGrid(SAMPLE_MILLIS))) {
+      sample();
+    }
+  }
+
+  private boolean onGrid(long grid) {
+    return now.timeMillis() % grid == 0;
+  }
+
+  /** The next instant at which something may happen by itself. */
+  private long due() {
+    long board = Board.dueMillis(now.settings(), now.board(), inputs);
+    long then = board == Board.NEVER ? Long.MAX_VALUE : now.timeMillis() + board;
+    return now.furnace().resting()
+        ? then
+        : Math.min(then, (now.timeMillis() / Sequence.PACE_MILLIS + 1) * Sequence.PACE_MILLIS);
+  }
+
+  private void pass(long then) {
+    long millis = then - now.timeMillis();
+    now = now.at(then, Board.after(now.settings(), now.board(), inputs, millis));
+  }
+
+  private void pace() {
+    Furnace before = now.furnace();
+    Furnace after = Plant.paced(before, bench, flame, now.outputs(), now.seed(), now.timeMillis());
+    tellFlame(before.litCount(), after.litCount());
+    now = now.with(now.filter(), after);
+    SenseCurrent sense = sense();
+    SenseFilter filter =
+        now.filter()
+            .after(
+                now.settings().sensing(),
+                sense.meanAmps(),
+                sense.alternatingRmsAmps(),
+                Sequence.PACE_MILLIS / 1000.0);
+    boolean rests = filter.equals(now.filter()) && after.equals(before.awake()) && !now.trembles();
+    now = now.with(filter, rests ? after.asleep() : after);
+  }
+
+  /** The current towards the rod just now. */
+  private SenseCurrent sense() {
+    Furnace f = now.furnace();
+    boolean blind =
+        now.outputs().spark() && now.bench().design().ignition() == Ignition.SPARK_AND_SENSE;
+    if (!inputs.power() || blind) {
+      return SenseCurrent.NONE;
+    }
+    if (f.growthRatio() == 0) {
+      return flame.dark();
+    }
+    double flicker =
+        FastMath.exp(f.flickerRatio() - 0.5 * Plant.FLICKER_RATIO * Plant.FLICKER_RATIO);
+    return flame.at(f.rodKelvin(), f.growthRatio() * flicker);
+  }
+
+  private void act(Act act) {
+    Deed deed = act.deed();
+    if (deed instanceof Deed.Call call) {
+      now = now.with(now.supply(), call.on(), now.damp());
+      tell(Subject.ACT, call.on() ? MessageKey.ACT_CALL : MessageKey.ACT_CALL_ENDS);
+    } else if (deed instanceof Deed.Supply supply) {
+      now = now.with(supply.on(), now.call(), now.damp());
+      tell(Subject.ACT, supply.on() ? MessageKey.ACT_SUPPLY_ON : MessageKey.ACT_SUPPLY_OFF);
+    } else if (deed instanceof Deed.Damp damp) {
+      now = now.with(now.supply(), now.call(), damp.on());
+      tell(Subject.ACT, damp.on() ? MessageKey.ACT_DAMP : MessageKey.ACT_DRY);
+    } else if (deed instanceof Deed.Touch) {
+      now = now.with(now.furnace().shaken(TUG_MILLIS));
+      tell(Subject.ACT, MessageKey.ACT_TOUCH);
+    } else if (deed instanceof Deed.Alter alter) {
+      now = now.with(alter.change().on(now.bench()));
+      tell(Subject.ACT, Changes.said(alter.change()));
+    } else if (deed instanceof Deed.Lurk lurk) {
+      Intermittent intermittent = lurk.intermittent();
+      Condition condition = now.bench().condition();
+      now =
+          now.with(
+              now.bench().with(condition.withAppliance(condition.appliance().with(intermittent))));
+      tell(
+          Subject.ACT,
+          MessageKey.ACT_LURKS,
+          Argument.name(intermittent.trigger()),
+          Argument.nested(Changes.said(intermittent.change())));
+    } else if (deed instanceof Deed.Become become) {
+      now = now.with(now.bench().with(become.condition()));
+      tell(Subject.ACT, MessageKey.ACT_BECOMES);
+    }
+  }
+
+  /** Sees to it that bench and inputs are those of this instant. */
+  private void look() {
+    Set<Trigger> there = now.triggersNow();
+    if (!there.equals(now.triggers()) || changed) {
+      tellFaults(now.triggers(), there);
+      now = now.with(there);
+      Bench under = now.benchNow();
+      if (!under.equals(bench)) {
+        bench = under;
+        flame = currents.of(bench);
+        tellUnsolved(flame.dark().unsolved());
+        now = now.with(now.furnace().awake());
+      }
+    }
+    BoardInputs seen = now.inputs(bench);
+    if (!seen.equals(inputs)) {
+      inputs = seen;
+      now = now.with(now.furnace().awake());
+    }
+  }
+
+  private void decide() {
+    BoardStep step = Board.settle(now.settings(), now.board(), inputs);
+    for (Transition transition : step.transitions()) {
+      changed = true;
+      events.add(new Event(now.timeMillis(), Subject.BOARD, transition.cause(), transition));
+    }
+    BoardOutputs outputs = Board.outputs(now.settings(), step.state());
+    if (!outputs.equals(now.outputs())) {
+      if (step.transitions().isEmpty()) {
+        tell(Subject.IGNITER, MessageKey.IGNITION_ENDS);
+      }
+      changed = true;
+      now = now.with(now.furnace().awake());
+    }
+    now = now.with(step.state(), outputs);
+  }
+
+  private void tellFaults(Set<Trigger> before, Set<Trigger> after) {
+    for (Intermittent i : now.bench().condition().appliance().intermittents()) {
+      boolean comes = after.contains(i.trigger());
+      if (comes != before.contains(i.trigger())) {
+        tell(
+            Subject.FAULT,
+            comes ? MessageKey.FAULT_COMES : MessageKey.FAULT_GOES,
+            Argument.name(i.trigger()),
+            Argument.nested(Changes.said(i.change())));
+      }
+    }
+  }
+
+  private void tellFlame(int before, int after) {
+    int count = now.bench().design().burnerCount();
+    if (before == 0 && after > 0) {
+      tell(Subject.FLAME, MessageKey.FLAME_LIGHTS);
+    }
+    if (count > 1 && after == count && before < count) {
+      tell(Subject.FLAME, MessageKey.FLAME_ARRIVES, Argument.count(count));
+    }
+    if (before > 0 && after == 0) {
+      tell(Subject.FLAME, MessageKey.FLAME_GOES_OUT);
+    }
+  }
+
+  private void tellUnsolved(@Nullable Failed failed) {
+    if (failed != null) {
+      tell(
+          Subject.FAULT,
+          MessageKey.ACCOUNT_UNSOLVED,
+          Argument.name(failed.failure()),
+          Argument.name(failed.part()));
+    }
+  }
+
+  private void tell(Subject subject, MessageKey key, Argument... arguments) {
+    tell(subject, Message.of(key, arguments));
+  }
+
+  private void tell(Subject subject, Message message) {
+    changed = true;
+    events.add(new Event(now.timeMillis(), subject, message, null));
+  }
+
+  private void sample() {
+    Furnace f = now.furnace();
+    samples.add(
+        new Sample(
+            now.timeMillis(),
+            now.board().stage(),
+            Board.code(now.board(), inputs.signal()),
+            now.outputs(),
+            inputs.signal(),
+            now.filter().meanAmps(),
+            sense(),
+            f.litCount(),
+            f.growthRatio(),
+            f.rodKelvin(),
+            f.igniterKelvin()));
+  }
+}
