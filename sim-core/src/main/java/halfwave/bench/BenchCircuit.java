@@ -141,7 +141,8 @@ public final class BenchCircuit {
     double length = Math.max(lengthInFlameMeters(rod, field), LEAST_LENGTH_METERS);
     double area = 2 * Math.PI * rod.radiusMeters() * length;
     return new Film(
-        film.resistanceOhms(area, bench.condition().rodKelvin()), film.capacitanceFarads(area));
+        parallel(film.resistanceOhms(area, bench.condition().rodKelvin()), coat.crackOhms()),
+        film.capacitanceFarads(area));
   }
 
   /** How much of the rod is inside the flame's mantle (m). */

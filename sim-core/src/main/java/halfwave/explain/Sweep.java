@@ -115,6 +115,7 @@ public record Sweep(Bench bench, List<Axis> axes, List<SweepRow> rows) {
       case SOURCE_VOLTS,
           SOURCE_OHMS,
           ROD_FILM,
+          ROD_CRACKS,
           BURNER_SCALE,
           CONNECTOR,
           LEAKAGE,

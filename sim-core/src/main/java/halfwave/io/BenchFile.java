@@ -245,8 +245,12 @@ public final class BenchFile {
   }
 
   private static Coat coat(JsonValue value) {
-    JsonFields f = value.fields("thicknessMeters", "porosityRatio");
+    JsonFields f = value.fields("thicknessMeters", "porosityRatio", "crackOhms");
     return f.make(
-        () -> new Coat(f.get("thicknessMeters").number(), f.get("porosityRatio").number()));
+        () ->
+            new Coat(
+                f.get("thicknessMeters").number(),
+                f.get("porosityRatio").number(),
+                f.get("crackOhms").ohms()));
   }
 }

@@ -105,9 +105,10 @@ public final class BenchText {
         .put("tiltRadians", p.tiltRadians())
         .put("bendRadians", p.bendRadians());
     node.put("rodKelvin", c.rodKelvin());
-    node.putObject("rodCoat")
-        .put("thicknessMeters", c.rodCoat().thicknessMeters())
+    ObjectNode coat = node.putObject("rodCoat");
+    coat.put("thicknessMeters", c.rodCoat().thicknessMeters())
         .put("porosityRatio", c.rodCoat().porosityRatio());
+    putOhms(coat, "crackOhms", c.rodCoat().crackOhms());
     putOhms(node, "burnerScaleOhms", c.burnerScaleOhms());
     node.put("burnerScaleFarads", c.burnerScaleFarads());
     putOhms(node, "connectorOhms", c.connectorOhms());

@@ -224,7 +224,7 @@ class PracticeReferenceTest {
   void filmProvesOnceTheRodIsHot() {
     BoardSettings settings = board("pilot-retry");
     Bench bench = benchFor(settings);
-    Bench filmed = with(bench, bench.condition().withRodCoat(new Coat(1e-6, 1000)));
+    Bench filmed = with(bench, bench.condition().withRodCoat(Coat.even(1e-6, 1000)));
 
     long clean = entries(play(bench, settings, MINUTE), Stage.PROVING).get(0);
     Segment call = play(filmed, settings, 2 * MINUTE);
@@ -237,6 +237,21 @@ class PracticeReferenceTest {
     Sample cold =
         call.samples().stream().filter(s -> s.rodKelvin() > 400).findFirst().orElseThrow();
     assertThat(cold.filteredAmps()).isLessThan(0.05e-6);
+  }
+
+  /** A fouled rod whose film has cracks: weak from a cold start on, and it runs. */
+  @Test
+  void fouledRodRunsWeakly() {
+    BoardSettings settings = board("carbide-four-trials");
+    Bench bench = ShippedBenches.standard();
+    Bench fouled = with(bench, bench.condition().withRodCoat(new Coat(100e-6, 1000, 8e6)));
+    Segment call = play(fouled, settings, 3 * MINUTE);
+
+    assertThat(entries(call, Stage.TRIAL)).hasSize(1);
+    assertThat(call.end().board().stage()).isEqualTo(Stage.RUN);
+    assertThat(call.end().filter().signal()).isEqualTo(FlameSignal.WEAK);
+    assertThat(call.samples().get(call.samples().size() - 1).code())
+        .isEqualTo(StatusCode.WEAK_FLAME);
   }
 
   /** Recirculation or a leaking heat exchanger: a good flame is lost when the blower starts. */

@@ -60,7 +60,7 @@ final class RandomCalls {
             new Intermittent(Trigger.BLOWER, Change.Turned.to(Parameter.BURNER_ATTACHMENT, 0.02))));
     deeds.add(new Deed.Become(Condition.HEALTHY));
     deeds.add(new Deed.Become(Condition.HEALTHY));
-    deeds.add(new Deed.Become(Condition.HEALTHY.withRodCoat(new Coat(1e-6, 1000))));
+    deeds.add(new Deed.Become(Condition.HEALTHY.withRodCoat(Coat.even(1e-6, 1000))));
     return deeds;
   }
 

@@ -24,8 +24,8 @@ class SenseCurrentsPropertyTest {
           Condition.HEALTHY,
           Condition.HEALTHY.withConnector(5e6),
           Condition.HEALTHY.withLeakage(10e6),
-          Condition.HEALTHY.withRodCoat(new Coat(1e-6, 1000)),
-          Condition.HEALTHY.withRodCoat(new Coat(1e-5, 1)),
+          Condition.HEALTHY.withRodCoat(Coat.even(1e-6, 1000)),
+          Condition.HEALTHY.withRodCoat(Coat.even(1e-5, 1)),
           Condition.HEALTHY.withAttachment(0.1),
           Condition.HEALTHY.withManifold(0.5));
 
