@@ -135,6 +135,20 @@ public enum Parameter {
       1e12,
       b -> b.condition().jumperOhms(),
       (b, v) -> b.with(b.condition().withJumper(v))),
+  /** Forward resistance of a deposit from rod to chassis that conducts one way (Ω). */
+  DEPOSIT(
+      Dimension.RESISTANCE,
+      1,
+      1e12,
+      b -> b.condition().depositOhms(),
+      (b, v) -> b.with(b.condition().withDeposit(v))),
+  /** Voltage of the sense source over that as built (1). */
+  SENSE_SUPPLY(
+      Dimension.RATIO,
+      0,
+      2,
+      b -> b.condition().appliance().senseSupplyRatio(),
+      (b, v) -> b.with(b.condition().withAppliance(b.condition().appliance().withSenseSupply(v)))),
   /** Capacitance of the lead to the chassis (F). */
   CABLE(
       Dimension.CAPACITANCE,

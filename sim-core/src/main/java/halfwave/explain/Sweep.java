@@ -120,6 +120,8 @@ public record Sweep(Bench bench, List<Axis> axes, List<SweepRow> rows) {
           CONNECTOR,
           LEAKAGE,
           JUMPER,
+          DEPOSIT,
+          SENSE_SUPPLY,
           CABLE,
           GROUND ->
           0;

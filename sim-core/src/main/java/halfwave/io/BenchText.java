@@ -114,12 +114,15 @@ public final class BenchText {
     putOhms(node, "connectorOhms", c.connectorOhms());
     putOhms(node, "leakageOhms", c.leakageOhms());
     putOhms(node, "jumperOhms", c.jumperOhms());
+    putOhms(node, "depositOhms", c.depositOhms());
     putOhms(node, "groundExtraOhms", c.groundExtraOhms());
     write(node.putObject("appliance"), c.appliance());
   }
 
   private static void write(ObjectNode node, ApplianceCondition appliance) {
     putSeconds(node, appliance.carryOverSeconds());
+    node.put("senseSupplyRatio", appliance.senseSupplyRatio())
+        .put("inputOffsetAmps", appliance.inputOffsetAmps());
     ArrayNode disorders = node.putArray("disorders");
     appliance.disorders().forEach(d -> disorders.add(JsonValue.spelling(d)));
     ArrayNode intermittents = node.putArray("intermittents");

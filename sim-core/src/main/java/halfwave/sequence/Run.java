@@ -112,11 +112,16 @@ final class Run {
         now.filter()
             .after(
                 now.settings().sensing(),
-                sense.meanAmps(),
+                sense.meanAmps() + offsetAmps(),
                 sense.alternatingRmsAmps(),
                 Sequence.PACE_MILLIS / 1000.0);
     boolean rests = filter.equals(now.filter()) && after.equals(before.awake()) && !now.trembles();
     now = now.with(filter, rests ? after.asleep() : after);
+  }
+
+  /** What the amplifier adds, as long as it has power. */
+  private double offsetAmps() {
+    return inputs.power() ? bench.condition().appliance().inputOffsetAmps() : 0;
   }
 
   /** The current towards the rod just now. */

@@ -95,7 +95,9 @@ class BenchPropertyTest {
     double flame = s.currentMeanAmps(Part.FLAME) + s.currentMeanAmps(Part.ROD_SHEATH);
     assertThat(s.currentMeanAmps(Part.LEAD))
         .as("rod of %s", bench)
-        .isCloseTo(flame + s.currentMeanAmps(Part.JUMPER), within(rounding));
+        .isCloseTo(
+            flame + s.currentMeanAmps(Part.JUMPER) + s.currentMeanAmps(Part.DEPOSIT),
+            within(rounding));
     assertThat(s.currentMeanAmps(Part.PROBE_SHEATH))
         .as("spark winding of %s", bench)
         .isCloseTo(-s.currentMeanAmps(Part.SPARK_WINDING), within(rounding));

@@ -102,6 +102,7 @@ final class RandomBenches {
         chance(0.7) ? 0 : resistance(1, 1e9),
         chance(0.7) ? Double.POSITIVE_INFINITY : resistance(1e3, 1e10),
         chance(0.8) ? Double.POSITIVE_INFINITY : resistance(1, 1e9),
+        chance(0.9) ? Double.POSITIVE_INFINITY : spread(1e4, 1e9),
         chance(0.7) ? 0 : resistance(0.1, 1e9),
         ApplianceCondition.HEALTHY);
   }

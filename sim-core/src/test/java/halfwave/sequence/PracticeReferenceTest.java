@@ -194,7 +194,7 @@ class PracticeReferenceTest {
             ShippedBenches.standard(),
             board("carbide-four-trials"),
             MINUTE,
-            upset(0, Disorder.SENSE_SUPPLY_DEAD, true));
+            set(0, Parameter.SENSE_SUPPLY, 0));
 
     assertThat(call.samples()).anyMatch(s -> s.igniterKelvin() > 1500);
     assertThat(call.samples()).anyMatch(s -> s.growthRatio() > 0.9);
