@@ -39,11 +39,12 @@ final class Rules {
 
   /** The next transition, or null where none is due. */
   @Nullable Move next() {
-    if (!in.power()) {
-      return stage == Stage.OFF ? forgotten() : lostPower();
-    }
     if (stage == Stage.OFF) {
-      return powered();
+      Move forgotten = forgotten();
+      return forgotten == null && in.power() ? powered() : forgotten;
+    }
+    if (!in.power()) {
+      return lostPower();
     }
     Move move = decided();
     return move == null ? blower() : move;
@@ -76,12 +77,16 @@ final class Rules {
     }
     if (!in.limitClosed()) {
       return new Move(
-          state.to(Stage.LIMIT_OPEN).withTrouble(StatusCode.LIMIT_OPEN).withBlower(true),
+          brokenOff().to(Stage.LIMIT_OPEN).withTrouble(StatusCode.LIMIT_OPEN).withBlower(true),
           say(MessageKey.BOARD_LIMIT_OPEN));
     }
     if (stage.needsPressure() && times.hasPressureSwitch() && !in.pressureClosed()) {
-      return trouble(
-          Stage.PRESSURE_PROOF, StatusCode.PRESSURE_OPEN, say(MessageKey.BOARD_PRESSURE_LOST));
+      return new Move(
+          brokenOff().to(Stage.PRESSURE_PROOF).withTrouble(StatusCode.PRESSURE_OPEN),
+          say(MessageKey.BOARD_PRESSURE_LOST));
+    }
+    if (stage.needsCall() && !stage.gas() && state.failedTrials() >= counting.mostTrials()) {
+      return usedUp(state);
     }
     return ofStage();
   }
@@ -137,9 +142,15 @@ final class Rules {
   }
 
   private Move lostPower() {
-    BoardState dark = state.to(Stage.OFF).withBlower(false);
+    BoardState dark = brokenOff().to(Stage.OFF).withBlower(false);
     return new Move(
         stage.lockout() ? dark.withLocked(stage) : dark, say(MessageKey.BOARD_POWER_LOST));
+  }
+
+  /** A trial that something breaks off has let gas flow unburnt, and counts as well. */
+  private BoardState brokenOff() {
+    boolean trying = stage == Stage.TRIAL || stage == Stage.PROVING;
+    return trying ? state.withCounts(state.failedTrials() + 1, state.losses()) : state;
   }
 
   /** Without power for long enough, the board forgets its lockout and its counts. */
@@ -249,14 +260,21 @@ final class Rules {
     if (learning != null) {
       counted = counted.withWarmUp(learning.longer(state.warmUpMillis()));
     }
-    boolean last = failed >= counting.mostTrials();
+    return failed >= counting.mostTrials()
+        ? usedUp(counted)
+        : failed(counted, Stage.INTER_PURGE, MessageKey.BOARD_TRIAL_FAILED);
+  }
+
+  private Move usedUp(BoardState counted) {
+    return failed(counted, Stage.SOFT_LOCKOUT, MessageKey.BOARD_TRIALS_USED_UP);
+  }
+
+  private Move failed(BoardState counted, Stage next, MessageKey key) {
     return new Move(
-        counted
-            .to(last ? Stage.SOFT_LOCKOUT : Stage.INTER_PURGE)
-            .withTrouble(StatusCode.NO_IGNITION),
+        counted.to(next).withTrouble(StatusCode.NO_IGNITION),
         say(
-            last ? MessageKey.BOARD_TRIALS_USED_UP : MessageKey.BOARD_TRIAL_FAILED,
-            count(failed),
+            key,
+            count(counted.failedTrials()),
             count(counting.mostTrials()),
             seconds(times.trialMillis())));
   }
