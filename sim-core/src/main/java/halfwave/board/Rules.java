@@ -73,7 +73,7 @@ final class Rules {
           say(MessageKey.BOARD_CALL_ENDED));
     }
     if (stage == Stage.LIMIT_OPEN) {
-      return in.limitClosed() ? resolved(start(), say(MessageKey.BOARD_LIMIT_CLOSED)) : null;
+      return in.limitClosed() ? again(say(MessageKey.BOARD_LIMIT_CLOSED)) : null;
     }
     if (!in.limitClosed()) {
       return new Move(
@@ -194,9 +194,7 @@ final class Rules {
       return to(Stage.HARD_LOCKOUT, say(MessageKey.BOARD_FALSE_FLAME_STAYS, seconds(limit)));
     }
     return !flame && state.quietMillis() >= counting.falseFlameClearMillis()
-        ? resolved(
-            start(),
-            say(MessageKey.BOARD_FALSE_FLAME_GONE, seconds(counting.falseFlameClearMillis())))
+        ? again(say(MessageKey.BOARD_FALSE_FLAME_GONE, seconds(counting.falseFlameClearMillis())))
         : null;
   }
 
@@ -331,8 +329,10 @@ final class Rules {
     return settings.ignition().hotSurface() ? Stage.WARM_UP : Stage.TRIAL;
   }
 
-  private Stage start() {
-    return in.call() ? Stage.SELF_CHECK : Stage.STANDBY;
+  /** After a pause in which the call may have ended, and with it what was counted. */
+  private Move again(Message cause) {
+    Move move = resolved(in.call() ? Stage.SELF_CHECK : Stage.STANDBY, cause);
+    return in.call() ? move : new Move(move.state().withCounts(0, 0), cause);
   }
 
   private boolean past(long limit) {
