@@ -12,8 +12,9 @@ import java.util.Set;
 
 /**
  * Everything that a board can do, breadth first, from having lain without power: at each instant of
- * a grid every combination of inputs, then one step of the grid. What is explored are pairs of
- * board and monitor, so that every rule is judged on every way to a state.
+ * a grid every combination of inputs, then either one step of the grid or another combination at
+ * the same instant. What is explored are pairs of board and monitor, so that every rule is judged
+ * on every way to a state.
  */
 final class BoardExploration {
 
