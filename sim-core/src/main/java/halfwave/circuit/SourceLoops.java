@@ -12,6 +12,7 @@ import java.util.Arrays;
  */
 final class SourceLoops {
 
+  private final int elements;
   private final int[] from;
   private final int[] to;
 
@@ -25,10 +26,12 @@ final class SourceLoops {
    * Searches.
    *
    * @param points number of points
-   * @param from one end of each element that can carry current
+   * @param elements number of elements that can carry current
+   * @param from one end of each
    * @param to its other end
    */
-  SourceLoops(int points, int[] from, int[] to, int common, int source) {
+  SourceLoops(int points, int elements, int[] from, int[] to, int common, int source) {
+    this.elements = elements;
     this.from = from;
     this.to = to;
     order = new int[points];
@@ -49,7 +52,7 @@ final class SourceLoops {
     order[point] = here;
     onLoop[point] = true;
     int earliest = here;
-    for (int k = 0; k < from.length; k++) {
+    for (int k = 0; k < elements; k++) {
       int next = from[k] == point ? to[k] : to[k] == point ? from[k] : point;
       if (order[next] < 0) {
         int first = met;

@@ -78,11 +78,18 @@ final class Topology {
    * only there, has no voltage: all that hangs there is one point. So nothing is left to round.
    */
   private void mergeWhatIsCutOff(List<Element> elements) {
-    List<Element> carriers = elements.stream().filter(e -> conducts(e) && !shorted(e)).toList();
-    int[] from = carriers.stream().mapToInt(e -> node(e.from())).toArray();
-    int[] to = carriers.stream().mapToInt(e -> node(e.to())).toArray();
-    SourceLoops loops = new SourceLoops(POINTS, from, to, node(Point.COMMON), node(Point.EMF));
-    for (int k = 0; k < from.length; k++) {
+    int[] from = new int[elements.size()];
+    int[] to = new int[elements.size()];
+    int carriers = 0;
+    for (Element e : elements) {
+      if (conducts(e) && !shorted(e)) {
+        from[carriers] = node(e.from());
+        to[carriers++] = node(e.to());
+      }
+    }
+    SourceLoops loops =
+        new SourceLoops(POINTS, carriers, from, to, node(Point.COMMON), node(Point.EMF));
+    for (int k = 0; k < carriers; k++) {
       if (!loops.contain(from[k]) || !loops.contain(to[k])) {
         merged.join(from[k], to[k]);
       }
