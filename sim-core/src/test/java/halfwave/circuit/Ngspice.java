@@ -56,8 +56,8 @@ public final class Ngspice {
     private static final long serialVersionUID = 1L;
   }
 
-  /** A hundred times what a deck usually takes; a few extreme ones would go on for minutes. */
-  public static final int LONGEST_SECONDS = 30;
+  /** Hundreds of times what a deck usually takes, so that a busy machine changes no count. */
+  public static final int LONGEST_SECONDS = 120;
 
   /**
    * The five values; fails where one is missing, since the program exits 0 even then.
