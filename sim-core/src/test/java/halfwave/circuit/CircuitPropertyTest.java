@@ -52,7 +52,10 @@ class CircuitPropertyTest {
     assertThat(sum).as("%s", circuit).isFinite();
   }
 
-  /** No element but the source gives power, and the sum is nothing to 1e-9 of the source's. */
+  /**
+   * The powers add up to 1e-9 of the source's. No element but the source gives any; a contact in
+   * which nearly nothing is lost is rounded, which an ulp of the source's power allows for.
+   */
   private static void powerBalances(Solved s) {
     PowerBalance balance = PowerBalance.of(s);
     double source = balance.sourceWatts();
@@ -60,7 +63,7 @@ class CircuitPropertyTest {
     for (Element e : s.circuit().elements()) {
       double watts = balance.watts(e.part());
       double most = e instanceof Capacitor ? 0 : Double.POSITIVE_INFINITY;
-      assertThat(watts).as("%s in %s", e.part(), s.circuit()).isBetween(0.0, most);
+      assertThat(watts).as("%s in %s", e.part(), s.circuit()).isBetween(-Math.ulp(source), most);
     }
   }
 
