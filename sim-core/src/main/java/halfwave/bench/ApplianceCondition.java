@@ -5,6 +5,7 @@ import halfwave.quantity.RejectedValueException;
 import halfwave.quantity.RejectedValueException.Allowed;
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.Comparator;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
@@ -18,7 +19,8 @@ import java.util.Set;
  * @param inputOffsetAmps DC that the board's amplifier adds to what it gets (A), −10 to 10 µA:
  *     above zero it sees flame where none is, below it is deaf
  * @param disorders what is not as it should be
- * @param intermittents what comes and goes, in the order in which it is applied
+ * @param intermittents what comes and goes; kept in an order of its own, whatever the order in
+ *     which it came
  */
 public record ApplianceCondition(
     double carryOverSeconds,
@@ -45,7 +47,12 @@ public record ApplianceCondition(
     Guard.inRange("inputOffsetAmps", inputOffsetAmps, -1e-5, 1e-5);
     disorders =
         disorders.isEmpty() ? Set.of() : Collections.unmodifiableSet(EnumSet.copyOf(disorders));
-    intermittents = List.copyOf(intermittents);
+    intermittents =
+        intermittents.stream()
+            .sorted(
+                Comparator.comparing(Intermittent::trigger)
+                    .thenComparing(i -> i.change().toString()))
+            .toList();
   }
 
   /** Whether something is so. */

@@ -83,7 +83,7 @@ public final class BenchCircuit {
     Lead lead = design.lead();
     Lead leaking =
         new Lead(
-            lead.resistanceOhms(),
+            lead.resistanceOhms() + condition.leadExtraOhms(),
             parallel(lead.insulationOhms(), condition.leakageOhms()),
             lead.capacitanceFarads());
     Film scale =

@@ -8,7 +8,7 @@ import halfwave.quantity.RejectedValueException.Allowed;
  * One change of a bench.
  *
  * <pre>
- * Change = Turned | Upset | CarriedOver
+ * Change = Turned | Joined | Upset | CarriedOver | HeldUp
  * </pre>
  */
 public sealed interface Change {
@@ -48,6 +48,25 @@ public sealed interface Change {
   }
 
   /**
+   * One more of a kind joins what is there: a resistance in the row, a leak beside the others.
+   *
+   * @param parameter where
+   * @param value what joins, of the parameter's dimension
+   */
+  record Joined(Parameter parameter, Quantity value) implements Change {
+
+    /** What joins, in SI. */
+    public static Joined by(Parameter parameter, double si) {
+      return new Joined(parameter, new Quantity(si, parameter.dimension()));
+    }
+
+    @Override
+    public Bench on(Bench bench) {
+      return parameter.with(bench, parameter.joined(parameter.of(bench), value.si()));
+    }
+  }
+
+  /**
    * The flame takes another time from burner to burner.
    *
    * @param seconds that time (s); infinity: it never gets there
@@ -63,6 +82,25 @@ public sealed interface Change {
     public Bench on(Bench bench) {
       Condition c = bench.condition();
       return bench.with(c.withAppliance(c.appliance().withCarryOver(seconds)));
+    }
+  }
+
+  /**
+   * The flame takes at least this time from burner to burner.
+   *
+   * @param seconds that time (s); infinity: it never gets there
+   */
+  record HeldUp(double seconds) implements Change {
+
+    /** Checks the domain. */
+    public HeldUp {
+      ApplianceCondition.HEALTHY.withCarryOver(seconds);
+    }
+
+    @Override
+    public Bench on(Bench bench) {
+      double there = bench.condition().appliance().carryOverSeconds();
+      return new CarriedOver(Math.max(there, seconds)).on(bench);
     }
   }
 

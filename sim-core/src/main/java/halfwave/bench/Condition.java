@@ -18,6 +18,7 @@ import halfwave.quantity.RejectedValueException.Allowed;
  *     contact
  * @param burnerScaleFarads capacitance of the same (F)
  * @param connectorOhms at the joint between board and lead (Ω); infinity is a pulled lead
+ * @param leadExtraOhms further resistance along the lead (Ω); infinity is a broken lead
  * @param leakageOhms from lead or insulator to the chassis (Ω), beside the healthy insulation;
  *     infinity is none
  * @param jumperOhms from rod to chassis (Ω); infinity is none, zero a grounded rod
@@ -36,6 +37,7 @@ public record Condition(
     double burnerScaleOhms,
     double burnerScaleFarads,
     double connectorOhms,
+    double leadExtraOhms,
     double leakageOhms,
     double jumperOhms,
     double depositOhms,
@@ -56,6 +58,7 @@ public record Condition(
           0,
           0,
           0,
+          0,
           NONE,
           NONE,
           NONE,
@@ -71,6 +74,7 @@ public record Condition(
     Guard.resistance("burnerScaleOhms", burnerScaleOhms);
     Guard.inRange("burnerScaleFarads", burnerScaleFarads, 0, 1e-6);
     Guard.resistance("connectorOhms", connectorOhms);
+    Guard.resistance("leadExtraOhms", leadExtraOhms);
     Guard.resistance("leakageOhms", leakageOhms);
     Guard.resistance("jumperOhms", jumperOhms);
     if (!(depositOhms >= 1)) {
@@ -133,6 +137,26 @@ public record Condition(
         burnerScaleOhms, burnerScaleFarads, connectorOhms, leakageOhms, ohms, groundExtraOhms);
   }
 
+  /** With further resistance along the lead (Ω). */
+  public Condition withLeadExtra(double ohms) {
+    return new Condition(
+        manifoldRatio,
+        airRatio,
+        attachmentRatio,
+        rodPosition,
+        rodKelvin,
+        rodCoat,
+        burnerScaleOhms,
+        burnerScaleFarads,
+        connectorOhms,
+        ohms,
+        leakageOhms,
+        jumperOhms,
+        depositOhms,
+        groundExtraOhms,
+        appliance);
+  }
+
   /** With a deposit from rod to chassis that conducts one way (Ω forward). */
   public Condition withDeposit(double ohms) {
     return new Condition(
@@ -145,6 +169,7 @@ public record Condition(
         burnerScaleOhms,
         burnerScaleFarads,
         connectorOhms,
+        leadExtraOhms,
         leakageOhms,
         jumperOhms,
         ohms,
@@ -169,6 +194,7 @@ public record Condition(
         burnerScaleOhms,
         burnerScaleFarads,
         connectorOhms,
+        leadExtraOhms,
         leakageOhms,
         jumperOhms,
         depositOhms,
@@ -187,6 +213,7 @@ public record Condition(
         burnerScaleOhms,
         burnerScaleFarads,
         connectorOhms,
+        leadExtraOhms,
         leakageOhms,
         jumperOhms,
         depositOhms,
@@ -205,6 +232,7 @@ public record Condition(
         burnerScaleOhms,
         burnerScaleFarads,
         connectorOhms,
+        leadExtraOhms,
         leakageOhms,
         jumperOhms,
         depositOhms,
@@ -229,6 +257,7 @@ public record Condition(
         scaleOhms,
         scaleFarads,
         connector,
+        leadExtraOhms,
         leakage,
         jumper,
         depositOhms,

@@ -4,6 +4,8 @@ package halfwave.bench;
 public enum Disorder {
   /** The gas cock before the valve is shut. */
   GAS_SHUT,
+  /** The board gives the gas valve no power. */
+  VALVE_DRIVER_DEAD,
   /** The gas valve stays shut whatever the board does. */
   VALVE_STUCK_SHUT,
   /** The gas valve stays open whatever the board does. */

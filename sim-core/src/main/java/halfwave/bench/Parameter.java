@@ -121,6 +121,13 @@ public enum Parameter {
       1e12,
       b -> b.condition().connectorOhms(),
       (b, v) -> b.with(b.condition().withConnector(v))),
+  /** Further resistance along the lead (Ω). */
+  LEAD(
+      Dimension.RESISTANCE,
+      0,
+      1e12,
+      b -> b.condition().leadExtraOhms(),
+      (b, v) -> b.with(b.condition().withLeadExtra(v))),
   /** Leakage from lead or insulator to the chassis, beside the healthy insulation (Ω). */
   LEAKAGE(
       Dimension.RESISTANCE,
@@ -149,6 +156,13 @@ public enum Parameter {
       2,
       b -> b.condition().appliance().senseSupplyRatio(),
       (b, v) -> b.with(b.condition().withAppliance(b.condition().appliance().withSenseSupply(v)))),
+  /** DC that the board's amplifier adds to what it gets (A). */
+  INPUT_OFFSET(
+      Dimension.CURRENT,
+      -1e-5,
+      1e-5,
+      b -> b.condition().appliance().inputOffsetAmps(),
+      (b, v) -> b.with(b.condition().withAppliance(b.condition().appliance().withInputOffset(v)))),
   /** Capacitance of the lead to the chassis (F). */
   CABLE(
       Dimension.CAPACITANCE,
@@ -231,6 +245,35 @@ public enum Parameter {
   public boolean accepts(double value) {
     boolean open = high == OPEN_FROM && value == Double.POSITIVE_INFINITY;
     return open || (value >= low && value <= high);
+  }
+
+  /**
+   * The value when one more of a kind joins what is there: resistances in a row add, those side by
+   * side conduct together, ratios multiply, distances add. In whatever order, the same comes out.
+   */
+  double joined(double there, double joining) {
+    return switch (this) {
+      case GAS_PRESSURE, PRIMARY_AIR, SENSE_SUPPLY, ION_STRENGTH -> there * joining;
+      // never less than a port or two
+      case BURNER_ATTACHMENT -> Math.max(low, there * joining);
+      case ROD_ACROSS,
+          ROD_UP,
+          ROD_ALONG,
+          ROD_FILM,
+          BURNER_SCALE,
+          CONNECTOR,
+          LEAD,
+          GROUND,
+          CABLE,
+          INPUT_OFFSET ->
+          there + joining;
+      case ROD_CRACKS, LEAKAGE, JUMPER, DEPOSIT -> together(there, joining);
+      case SOURCE_VOLTS, SOURCE_OHMS, ROD_RADIUS, ROD_TEMPERATURE, ORIFICE -> joining;
+    };
+  }
+
+  private static double together(double a, double b) {
+    return a == 0 || b == 0 ? 0 : 1 / (1 / a + 1 / b);
   }
 
   /** Its value on a bench, SI. */

@@ -10,6 +10,8 @@ import halfwave.board.StatusCode;
 import halfwave.circuit.Failure;
 import halfwave.circuit.Part;
 import halfwave.explain.Rung;
+import halfwave.fault.FaultGroup;
+import halfwave.fault.FaultKind;
 import halfwave.flame.FlameState;
 import halfwave.flame.Fuel;
 import halfwave.message.Argument;
@@ -43,6 +45,8 @@ public final class Sentences {
           Parameter.class,
           Disorder.class,
           Trigger.class,
+          FaultKind.class,
+          FaultGroup.class,
           Ignition.class,
           Fuel.class,
           FlameState.class,

@@ -118,6 +118,8 @@ public record Sweep(Bench bench, List<Axis> axes, List<SweepRow> rows) {
           ROD_CRACKS,
           BURNER_SCALE,
           CONNECTOR,
+          LEAD,
+          INPUT_OFFSET,
           LEAKAGE,
           JUMPER,
           DEPOSIT,

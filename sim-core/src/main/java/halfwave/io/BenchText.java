@@ -112,6 +112,7 @@ public final class BenchText {
     putOhms(node, "burnerScaleOhms", c.burnerScaleOhms());
     node.put("burnerScaleFarads", c.burnerScaleFarads());
     putOhms(node, "connectorOhms", c.connectorOhms());
+    putOhms(node, "leadExtraOhms", c.leadExtraOhms());
     putOhms(node, "leakageOhms", c.leakageOhms());
     putOhms(node, "jumperOhms", c.jumperOhms());
     putOhms(node, "depositOhms", c.depositOhms());

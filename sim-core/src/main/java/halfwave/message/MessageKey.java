@@ -323,6 +323,8 @@ public enum MessageKey {
   FAULT_GOES,
   /** A number changes: parameter, value. */
   CHANGE_TURNED,
+  /** A number gets worse: parameter, what joins it. */
+  CHANGE_JOINED,
   /** A part goes wrong: what. */
   CHANGE_UPSET,
   /** A part is right again: what was wrong. */

@@ -15,16 +15,24 @@ final class Changes {
     if (change instanceof Change.Turned turned) {
       return Message.of(
           MessageKey.CHANGE_TURNED, Argument.name(turned.parameter()), turned.value());
+    } else if (change instanceof Change.Joined joined) {
+      return Message.of(
+          MessageKey.CHANGE_JOINED, Argument.name(joined.parameter()), joined.value());
     } else if (change instanceof Change.Upset upset) {
       return Message.of(
           upset.present() ? MessageKey.CHANGE_UPSET : MessageKey.CHANGE_RIGHTED,
           Argument.name(upset.disorder()));
     } else if (change instanceof Change.CarriedOver carried) {
-      return carried.seconds() == Double.POSITIVE_INFINITY
-          ? Message.of(MessageKey.CHANGE_NOT_CARRIED)
-          : Message.of(
-              MessageKey.CHANGE_CARRIED, Argument.quantity(carried.seconds(), Dimension.TIME));
+      return carried(carried.seconds());
+    } else if (change instanceof Change.HeldUp held) {
+      return carried(held.seconds());
     }
     throw new IllegalStateException("no words for " + change);
+  }
+
+  private static Message carried(double seconds) {
+    return seconds == Double.POSITIVE_INFINITY
+        ? Message.of(MessageKey.CHANGE_NOT_CARRIED)
+        : Message.of(MessageKey.CHANGE_CARRIED, Argument.quantity(seconds, Dimension.TIME));
   }
 }

@@ -157,10 +157,12 @@ final class Plant {
   }
 
   private static boolean gasFlows(ApplianceCondition appliance, BoardOutputs outputs) {
-    boolean open =
-        appliance.has(Disorder.VALVE_STUCK_OPEN)
-            || (outputs.gas() && !appliance.has(Disorder.VALVE_STUCK_SHUT));
+    boolean open = appliance.has(Disorder.VALVE_STUCK_OPEN) || (outputs.gas() && opens(appliance));
     return open && !appliance.has(Disorder.GAS_SHUT);
+  }
+
+  private static boolean opens(ApplianceCondition appliance) {
+    return !appliance.has(Disorder.VALVE_STUCK_SHUT) && !appliance.has(Disorder.VALVE_DRIVER_DEAD);
   }
 
   private static double gas(Furnace f, boolean flows) {
