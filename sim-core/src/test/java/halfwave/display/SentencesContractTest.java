@@ -53,7 +53,7 @@ class SentencesContractTest {
             ShippedBenches.all().stream().map(bench -> "bench." + bench.name()),
             ShippedBoards.all().stream().map(board -> "board." + board.name()));
     return Stream.concat(
-            Stream.concat(Stream.of("word.open"), shipped),
+            Stream.concat(Sentences.WORDS.stream().map(word -> "word." + word), shipped),
             Stream.concat(Arrays.stream(MessageKey.values()), named).map(Sentences::bundleKey))
         .collect(Collectors.toCollection(TreeSet::new));
   }
