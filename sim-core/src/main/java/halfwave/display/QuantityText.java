@@ -100,6 +100,24 @@ public final class QuantityText {
   }
 
   /**
+   * A time to the millisecond, without more decimals than it has; long ones in minutes or hours
+   * where nothing is lost by it.
+   *
+   * @param millis milliseconds
+   */
+  public String time(long millis) {
+    for (DisplayUnit unit : List.of(DisplayUnit.HOUR, DisplayUnit.MINUTE)) {
+      double shown = unit.fromSi(millis / 1000.0);
+      if (shown >= 2 && shown * 2 == Math.rint(shown * 2)) {
+        return withUnit(fixed(shown, shown == Math.rint(shown) ? 0 : 1), unit);
+      }
+    }
+    BigDecimal seconds = BigDecimal.valueOf(millis, 3);
+    int decimals = Math.max(0, seconds.stripTrailingZeros().scale());
+    return withUnit(number(seconds.setScale(decimals)), DisplayUnit.SECOND);
+  }
+
+  /**
    * A bare number with so many decimals: what a meter with a fixed point shows.
    *
    * @param shown the number as it stands in its unit; finite

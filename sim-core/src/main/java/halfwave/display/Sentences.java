@@ -121,6 +121,16 @@ public final class Sentences {
     return bundle.getString(bundleKey(constant));
   }
 
+  /** The name of a stage where there is little room. */
+  public String brief(Stage stage) {
+    return bundle.getString(briefKey(stage));
+  }
+
+  /** Where the bundle keeps the brief name of a stage. */
+  static String briefKey(Stage stage) {
+    return "brief-" + bundleKey(stage);
+  }
+
   /** One of the few {@link #WORDS} that stand for a value. */
   String word(String word) {
     return bundle.getString("word." + word);

@@ -36,7 +36,7 @@ public final class ActWords {
     if (words.length < 2) {
       throw where.refused(text.strip(), Message.of(MessageKey.ALLOWED_ACT, Argument.text(EXAMPLE)));
     }
-    long millis = TimeWords.millis(where, words[0], 0, TimeWords.LONGEST_MILLIS);
+    long millis = TimeWords.millis(where, words[0], 0, TimeWords.LONGEST_MILLIS - 1);
     return new Act(millis, deed(where.then(words[0]), words[1], words.length == 3 ? words[2] : ""));
   }
 

@@ -32,7 +32,7 @@ public final class TimeWords {
   }
 
   /** What a time may be. */
-  static Message allowed(long least, long most) {
+  public static Message allowed(long least, long most) {
     return Message.of(MessageKey.ALLOWED_TIME, seconds(least), seconds(most));
   }
 
