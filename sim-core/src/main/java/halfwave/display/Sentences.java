@@ -98,6 +98,12 @@ public final class Sentences {
         found -> Matcher.quoteReplacement(text(arguments.get(Integer.parseInt(found.group(1))))));
   }
 
+  /** The same as a sentence of its own: a name that it begins with gets its capital. */
+  public String sentence(Message message) {
+    String text = text(message);
+    return text.substring(0, 1).toUpperCase(Locale.ROOT) + text.substring(1);
+  }
+
   /** The text of an argument. */
   public String text(Argument argument) {
     if (argument instanceof Quantity quantity) {

@@ -85,7 +85,7 @@ public final class SequenceJson {
           .put("to", JsonValue.spelling(transition.to()));
     }
     node.put("key", JsonValue.spelling(event.message().key()))
-        .put("sentence", sentences.text(event.message()));
+        .put("sentence", sentences.sentence(event.message()));
   }
 
   private static ObjectNode node(Sample s) {

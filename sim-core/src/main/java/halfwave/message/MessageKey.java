@@ -366,6 +366,8 @@ public enum MessageKey {
   SEQUENCE_FAULT,
   /** A fault that lurks from the start: trigger, change. */
   SEQUENCE_LURKS,
+  /** A number that is not as it should be: parameter, value. */
+  SEQUENCE_VALUE,
   /** Column and axis: time. */
   SEQUENCE_TIME,
   /** Column and lane: stage of the board. */

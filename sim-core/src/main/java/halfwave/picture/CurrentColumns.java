@@ -33,11 +33,13 @@ final class CurrentColumns {
   }
 
   private final long fromMillis;
+  private final long untilMillis;
   private final double columnMillis;
   private final @Nullable Column[] columns;
 
   CurrentColumns(long fromMillis, long untilMillis, int count) {
     this.fromMillis = fromMillis;
+    this.untilMillis = untilMillis;
     columnMillis = (double) (untilMillis - fromMillis) / count;
     columns = new Column[count];
   }
@@ -74,6 +76,10 @@ final class CurrentColumns {
         }
         before = sample;
       }
+    }
+    if (!series.isEmpty()) {
+      // nothing is sampled where nothing changes any more
+      series.add(time.shown(untilMillis), series.getY(series.getItemCount() - 1), false);
     }
     return series;
   }

@@ -66,6 +66,7 @@ public final class SequenceChart {
   private final long untilMillis;
   private final List<Message> about;
   private final TimeScale time;
+  private final SequenceTrack stages = SequenceTrack.ofStages();
   private final List<SequenceLane> lanes = new ArrayList<>();
   private final CurrentColumns current;
   private final List<Event> acts = new ArrayList<>();
@@ -106,8 +107,6 @@ public final class SequenceChart {
             Look.RUNNING,
             SequenceTrack.of(sample -> output.on(sample.outputs()) ? 1 : 0)));
   }
-
-  private final SequenceTrack stages = SequenceTrack.ofStages();
 
   /** The next slice. */
   public void add(Segment slice) {
@@ -174,17 +173,12 @@ public final class SequenceChart {
     return chart;
   }
 
-  private XYPlot dressed(XYPlot plot) {
+  private static XYPlot dressed(XYPlot plot) {
     plot.setBackgroundPaint(Look.SHEET);
     plot.setOutlinePaint(Look.HAIRLINE);
     plot.setDomainGridlinePaint(Look.HAIRLINE);
     plot.setDomainGridlineStroke(Look.solid(0.7f));
     plot.setAxisOffset(new RectangleInsets(0, 0, 0, 0));
-    for (Event act : acts) {
-      plot.addDomainMarker(
-          new ValueMarker(time.shown(act.timeMillis()), Look.ACCENT, Look.dashed(1.2f)),
-          Layer.FOREGROUND);
-    }
     return plot;
   }
 
@@ -193,7 +187,7 @@ public final class SequenceChart {
     XYSeries series = current.series(time, name);
     NumberAxis axis =
         ValueAxes.linear(ValueAxes.title(name, DisplayUnit.MICROAMP, sentences), sentences);
-    axis.setLabelFont(Look.NOTE);
+    axis.setLabelFont(Look.LANE);
     ValueAxes.loosen(axis);
     Sensing sensing = start.settings().sensing();
     double most = DisplayUnit.MICROAMP.fromSi(sensing.warningAmps());
@@ -213,6 +207,11 @@ public final class SequenceChart {
     limit(plot, limits, MessageKey.SEQUENCE_PICK_UP, sensing.pickUpAmps(), 9, sentences);
     limit(plot, limits, MessageKey.SEQUENCE_DROP_OUT, sensing.dropOutAmps(), 18, sentences);
     plot.setRangeAxis(1, limits);
+    for (Event act : acts) {
+      plot.addDomainMarker(
+          new ValueMarker(time.shown(act.timeMillis()), Look.ACCENT, Look.dashed(1.2f)),
+          Layer.FOREGROUND);
+    }
     return plot;
   }
 
@@ -235,7 +234,7 @@ public final class SequenceChart {
                   MessageKey.SEQUENCE_ACT,
                   Argument.count(k + 1),
                   Argument.text(sentences.quantities().time(act.timeMillis())),
-                  Argument.nested(act.message()))));
+                  Argument.text(sentences.sentence(act.message())))));
     }
     if (acts.size() > MOST_LISTED) {
       lines.add(

@@ -8,16 +8,20 @@ import halfwave.picture.SequenceTrack.Span;
 import halfwave.sequence.Event;
 import java.awt.Graphics2D;
 import java.awt.Paint;
-import java.awt.geom.Ellipse2D;
 import java.awt.geom.Line2D;
 import java.awt.geom.Rectangle2D;
+import java.awt.geom.RoundRectangle2D;
+import java.util.ArrayDeque;
 import java.util.ArrayList;
+import java.util.Deque;
 import java.util.List;
 import org.jfree.chart.annotations.AbstractXYAnnotation;
 import org.jfree.chart.axis.ValueAxis;
 import org.jfree.chart.plot.PlotRenderingInfo;
 import org.jfree.chart.plot.XYPlot;
+import org.jfree.chart.renderer.xy.XYLineAndShapeRenderer;
 import org.jfree.chart.ui.RectangleEdge;
+import org.jfree.data.xy.XYSeriesCollection;
 
 /** The lanes of a timeline, from top to bottom: acts, stages with their names, what is on. */
 final class SequenceLanes extends AbstractXYAnnotation {
@@ -35,9 +39,6 @@ final class SequenceLanes extends AbstractXYAnnotation {
 
   /** A shorter stage has no name of its own (units of the drawing). */
   private static final double SHORTEST_NAMED = 3;
-
-  /** Distance of two names in a row. */
-  private static final double APART = 8;
 
   private final transient SequenceTrack stages;
   private final transient List<SequenceLane> lanes;
@@ -72,7 +73,7 @@ final class SequenceLanes extends AbstractXYAnnotation {
     for (int k = 0; k < lanes.size(); k++) {
       names.word(top + k + 0.5, sentences.text(lanes.get(k).name()));
     }
-    XYPlot plot = new XYPlot(null, null, names, null);
+    XYPlot plot = new XYPlot(new XYSeriesCollection(), null, names, new XYLineAndShapeRenderer());
     plot.setRangeGridlinesVisible(false);
     plot.addAnnotation(this);
     return plot;
@@ -121,6 +122,7 @@ final class SequenceLanes extends AbstractXYAnnotation {
     for (int k = 0; k < lanes.size(); k++) {
       lane(g, place, lanes.get(k), ACTS + CALLOUTS + STAGES + k);
     }
+    lines(g, place);
     stages(g, place);
     flags(g, place);
   }
@@ -154,16 +156,16 @@ final class SequenceLanes extends AbstractXYAnnotation {
         g.draw(bar);
       }
     }
-    List<StageName> outside = new ArrayList<>();
+    StageNames outside = new StageNames(ROWS);
     for (int k = 0; k < bars.size(); k++) {
       Stage stage = stages.spans().get(k).stage();
       if (!inside(g, bars.get(k), sentences.name(stage))
           && !inside(g, bars.get(k), sentences.brief(stage))
           && bars.get(k).getWidth() >= SHORTEST_NAMED) {
-        outside.add(new StageName(sentences.brief(stage), bars.get(k).getCenterX(), g));
+        outside.add(sentences.brief(stage), bars.get(k).getCenterX(), g);
       }
     }
-    callouts(g, place, outside);
+    outside.draw(g, place.area, place.y(ACTS + CALLOUTS), place.y(CALLOUTS / ROWS) - place.y(0));
   }
 
   /** What burns is dark, what waits is bright, what has given up is ruled. */
@@ -186,73 +188,63 @@ final class SequenceLanes extends AbstractXYAnnotation {
     return true;
   }
 
-  /** The name of a stage that is too short to hold it. */
-  private static final class StageName {
-    private final String text;
-    private final double x;
-    private final double width;
-    private int row;
+  /** One number or several, and where the flag stands that shows them. */
+  private static final class Flag {
+    private final int first;
+    private final int last;
+    private final double left;
+    private final double right;
 
-    StageName(String text, double x, Graphics2D g) {
-      this.text = text;
-      this.x = x;
-      width = Look.width(g, text, Look.LANE);
+    Flag(int first, int last, double centre, Rectangle2D area, Graphics2D g) {
+      this.first = first;
+      this.last = last;
+      double half = Math.max(9, Look.width(g, text(), Look.LANE) / 2 + 6);
+      double fits = Math.min(area.getMaxX() - half - 1, centre);
+      left = Math.max(area.getMinX() + 1, fits - half);
+      right = left + 2 * half;
+    }
+
+    final String text() {
+      return last == first ? Integer.toString(first) : first + "–" + last;
     }
   }
 
-  /**
-   * Names stand to the right of a line that leads down to their stage; of names that would meet,
-   * the earlier one stands higher, so that no line crosses a name. What finds no row stays without.
-   */
-  private static void callouts(Graphics2D g, Place place, List<StageName> names) {
-    for (int k = names.size() - 1; k >= 0; k--) {
-      StageName name = names.get(k);
-      for (int later = k + 1; later < names.size(); later++) {
-        StageName other = names.get(later);
-        if (other.row < ROWS && other.x < name.x + name.width + APART) {
-          name.row = Math.max(name.row, other.row + 1);
-        }
-      }
-      if (name.row < ROWS && name.x + name.width < place.area.getMaxX()) {
-        double step = place.y(CALLOUTS / ROWS) - place.y(0);
-        double foot = place.y(ACTS + CALLOUTS);
-        double line = foot - name.row * step - 6;
-        g.setPaint(Look.SOFT_INK);
-        g.setStroke(Look.solid(0.8f));
-        g.draw(new Line2D.Double(name.x, foot, name.x, line - 11));
-        Look.words(g, name.text, Look.LANE, Look.INK, name.x + 3, line);
-      }
-    }
-  }
-
-  /** Numbers of the acts; those at one place share a flag. */
+  /** Numbers of the acts; those that would meet share a flag. */
   private void flags(Graphics2D g, Place place) {
-    double y = place.y(ACTS / 2);
-    int k = 0;
-    while (k < acts.size()) {
+    Deque<Flag> flags = new ArrayDeque<>();
+    for (int k = 0; k < acts.size(); k++) {
       double x = place.x(acts.get(k).timeMillis());
-      int last = k;
-      while (last + 1 < acts.size() && place.x(acts.get(last + 1).timeMillis()) - x < 44) {
-        last++;
-        if (place.x(acts.get(last).timeMillis()) - x > 24) {
-          last--;
-          break;
-        }
+      Flag flag = new Flag(k + 1, k + 1, x, place.area, g);
+      // a flag that grows may meet the one before it
+      while (!flags.isEmpty() && flag.left < flags.getLast().right + 2) {
+        int first = flags.removeLast().first;
+        double centre = (place.x(acts.get(first - 1).timeMillis()) + x) / 2;
+        flag = new Flag(first, k + 1, centre, place.area, g);
       }
-      String text = last == k ? Integer.toString(k + 1) : (k + 1) + "–" + (last + 1);
-      double width = Look.width(g, text, Look.LANE);
-      double half = Math.max(9, width / 2 + 5);
-      double centre = Math.max(place.area.getMinX() + half + 1, x);
-      centre = Math.min(place.area.getMaxX() - half - 1, centre);
-      Ellipse2D flag = new Ellipse2D.Double(centre - half, y - 9, 2 * half, 18);
+      flags.add(flag);
+    }
+    double y = place.y(ACTS / 2);
+    for (Flag flag : flags) {
+      RoundRectangle2D plate =
+          new RoundRectangle2D.Double(flag.left, y - 9, flag.right - flag.left, 18, 18, 18);
       g.setPaint(Look.SHEET);
-      g.fill(flag);
+      g.fill(plate);
       g.setPaint(Look.ACCENT);
       g.setStroke(Look.solid(1.4f));
-      g.draw(flag);
+      g.draw(plate);
+      double middle = (flag.left + flag.right - Look.width(g, flag.text(), Look.LANE)) / 2;
       g.setFont(Look.LANE);
-      g.drawString(text, (float) (centre - width / 2), (float) (y + 5.5));
-      k = last + 1;
+      g.drawString(flag.text(), (float) middle, (float) (y + 5.5));
+    }
+  }
+
+  /** A thin line down from each act, to compare times by. */
+  private void lines(Graphics2D g, Place place) {
+    g.setPaint(Look.ACCENT);
+    g.setStroke(Look.dashed(1.2f));
+    for (Event act : acts) {
+      double x = place.x(act.timeMillis());
+      g.draw(new Line2D.Double(x, place.y(ACTS / 2), x, place.area.getMaxY()));
     }
   }
 }

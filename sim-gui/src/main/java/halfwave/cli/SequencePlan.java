@@ -1,6 +1,7 @@
 package halfwave.cli;
 
 import halfwave.bench.Bench;
+import halfwave.bench.Change;
 import halfwave.board.BoardSettings;
 import halfwave.board.ShippedBoards;
 import halfwave.display.Sentences;
@@ -145,19 +146,32 @@ final class SequencePlan {
               impossible -> {
                 throw impossible.reason();
               });
-      faults.add(
-          deed instanceof Deed.Lurk lurk
-              ? Message.of(
-                  MessageKey.SEQUENCE_LURKS,
-                  Argument.name(lurk.intermittent().trigger()),
-                  Argument.nested(Changes.said(lurk.intermittent().change())))
-              : Message.of(
-                  MessageKey.SEQUENCE_FAULT,
-                  Argument.nested(Changes.said(((Deed.Alter) deed).change()))));
+      faults.add(said(deed));
       return changed;
     } catch (RejectedValueException e) {
       throw where.refused(fault, Sentences.allowed(e));
     }
+  }
+
+  private static Message said(Deed deed) {
+    if (deed instanceof Deed.Lurk lurk) {
+      return Message.of(
+          MessageKey.SEQUENCE_LURKS,
+          Argument.name(lurk.intermittent().trigger()),
+          said(lurk.intermittent().change()));
+    }
+    return Message.of(MessageKey.SEQUENCE_FAULT, said(((Deed.Alter) deed).change()));
+  }
+
+  /** What is so, where nothing becomes so. */
+  private static Argument said(Change change) {
+    if (change instanceof Change.Upset upset) {
+      return Argument.name(upset.disorder());
+    } else if (change instanceof Change.Turned turned) {
+      return Argument.nested(
+          Message.of(MessageKey.SEQUENCE_VALUE, Argument.name(turned.parameter()), turned.value()));
+    }
+    return Argument.nested(Changes.said(change));
   }
 
   private long until(List<Act> asked, @Nullable String option) {

@@ -2,6 +2,7 @@ package halfwave.cli;
 
 import halfwave.board.Output;
 import halfwave.board.Stage;
+import halfwave.board.Transition;
 import halfwave.display.DisplayUnit;
 import halfwave.display.Sentences;
 import halfwave.message.Argument;
@@ -13,6 +14,8 @@ import halfwave.sequence.Sample;
 import halfwave.sequence.Segment;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
 import java.util.stream.Collectors;
 
 /** A sequence as a table of its events in plain text. */
@@ -44,16 +47,32 @@ final class SequenceText {
   /** The events of a slice. Whenever something happens, a sample is taken. */
   void add(Segment slice) {
     int k = 0;
-    for (Event event : slice.events()) {
+    for (int e = 0; e < slice.events().size(); e++) {
+      Event event = slice.events().get(e);
       while (slice.samples().get(k).timeMillis() < event.timeMillis()) {
         k++;
       }
-      rows.add(row(event, slice.samples().get(k)));
+      Sample sample = slice.samples().get(k);
+      rows.add(row(event, stage(slice.events(), e).orElse(sample.stage()), sample));
     }
   }
 
-  private List<String> row(Event event, Sample sample) {
-    Stage stage = event.transition() == null ? sample.stage() : event.transition().to();
+  /** The stage after an event, where the board goes on at the same instant. */
+  private static Optional<Stage> stage(List<Event> events, int at) {
+    Event event = events.get(at);
+    if (event.transition() != null) {
+      return Optional.of(event.transition().to());
+    }
+    // what is done comes first, and the board answers
+    return events.subList(at, events.size()).stream()
+        .takeWhile(later -> later.timeMillis() == event.timeMillis())
+        .map(Event::transition)
+        .filter(Objects::nonNull)
+        .findFirst()
+        .map(Transition::from);
+  }
+
+  private List<String> row(Event event, Stage stage, Sample sample) {
     return List.of(
         sentences.quantities().fixed(event.timeMillis() / 1000.0, TIME_DECIMALS),
         sentences.name(stage),
@@ -64,7 +83,7 @@ final class SequenceText {
         sentences
             .quantities()
             .fixed(DisplayUnit.MICROAMP.fromSi(sample.filteredAmps()), AMPS_DECIMALS),
-        sentences.text(event.message()));
+        sentences.sentence(event.message()));
   }
 
   /** The whole text. */
