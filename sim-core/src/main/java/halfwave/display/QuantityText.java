@@ -100,17 +100,18 @@ public final class QuantityText {
   }
 
   /**
-   * A time to the millisecond, without more decimals than it has; long ones in minutes or hours
-   * where nothing is lost by it.
+   * A time to the millisecond, without more decimals than it has; from ten minutes on in whole
+   * minutes or hours where nothing is lost by it.
    *
    * @param millis milliseconds
    */
   public String time(long millis) {
-    for (DisplayUnit unit : List.of(DisplayUnit.HOUR, DisplayUnit.MINUTE)) {
-      double shown = unit.fromSi(millis / 1000.0);
-      if (shown >= 2 && shown * 2 == Math.rint(shown * 2)) {
-        return withUnit(fixed(shown, shown == Math.rint(shown) ? 0 : 1), unit);
-      }
+    long minutes = millis / 60_000;
+    if (minutes >= 10 && millis % 60_000 == 0) {
+      boolean hours = minutes >= 120 && minutes % 60 == 0;
+      return hours
+          ? withUnit(number(BigDecimal.valueOf(minutes / 60)), DisplayUnit.HOUR)
+          : withUnit(number(BigDecimal.valueOf(minutes)), DisplayUnit.MINUTE);
     }
     BigDecimal seconds = BigDecimal.valueOf(millis, 3);
     int decimals = Math.max(0, seconds.stripTrailingZeros().scale());

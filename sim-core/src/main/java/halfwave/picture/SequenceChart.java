@@ -23,6 +23,7 @@ import java.util.stream.Collectors;
 import javax.imageio.ImageIO;
 import org.jfree.chart.JFreeChart;
 import org.jfree.chart.axis.NumberAxis;
+import org.jfree.chart.axis.NumberTickUnit;
 import org.jfree.chart.plot.CombinedDomainXYPlot;
 import org.jfree.chart.plot.ValueMarker;
 import org.jfree.chart.plot.XYPlot;
@@ -152,6 +153,7 @@ public final class SequenceChart {
             ValueAxes.title(
                 sentences.text(Message.of(MessageKey.SEQUENCE_TIME)), time.unit(), sentences),
             sentences);
+    axis.setTickUnit(new NumberTickUnit(time.step()), false, false);
     axis.setRange(time.shown(start.timeMillis()), time.shown(untilMillis));
     SequenceLanes drawn = new SequenceLanes(stages, lanes, acts, untilMillis, time, sentences);
     CombinedDomainXYPlot both = new CombinedDomainXYPlot(axis);
