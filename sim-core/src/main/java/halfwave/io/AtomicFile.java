@@ -94,6 +94,8 @@ public final class AtomicFile implements AutoCloseable {
         throw refused(target, MessageKey.ALLOWED_WRITABLE_FILE);
       }
       Path part = Files.createTempFile(folder, ".halfwave-", ".part", readableByOthers(folder));
+      // also where somebody ends the program half-way
+      part.toFile().deleteOnExit();
       FileChannel channel = FileChannel.open(part, StandardOpenOption.WRITE);
       return new AtomicFile(target, real, part, channel);
     } catch (IOException e) {

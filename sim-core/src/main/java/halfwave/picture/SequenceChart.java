@@ -153,7 +153,7 @@ public final class SequenceChart {
             ValueAxes.title(
                 sentences.text(Message.of(MessageKey.SEQUENCE_TIME)), time.unit(), sentences),
             sentences);
-    axis.setTickUnit(new NumberTickUnit(time.step()), false, false);
+    axis.setTickUnit(new NumberTickUnit(time.step()), false, true);
     axis.setRange(time.shown(start.timeMillis()), time.shown(untilMillis));
     SequenceLanes drawn = new SequenceLanes(stages, lanes, acts, untilMillis, time, sentences);
     CombinedDomainXYPlot both = new CombinedDomainXYPlot(axis);

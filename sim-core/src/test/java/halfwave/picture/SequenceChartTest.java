@@ -20,8 +20,11 @@ import java.util.List;
 import java.util.Locale;
 import javax.imageio.ImageIO;
 import org.jfree.chart.JFreeChart;
+import org.jfree.chart.axis.ValueAxis;
 import org.jfree.chart.plot.CombinedDomainXYPlot;
+import org.jfree.chart.plot.Marker;
 import org.jfree.chart.plot.XYPlot;
+import org.jfree.chart.ui.Layer;
 import org.jfree.data.xy.XYSeries;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -80,8 +83,9 @@ class SequenceChartTest {
     JFreeChart chart = chart().chart(Sentences.in(Locale.forLanguageTag(language)));
 
     assertThat(chart.getTitle().getText()).isEqualTo(title);
-    assertThat(((CombinedDomainXYPlot) chart.getPlot()).getDomainAxis().getLabel())
-        .isEqualTo(across);
+    ValueAxis time = ((CombinedDomainXYPlot) chart.getPlot()).getDomainAxis();
+    assertThat(time.getLabel()).isEqualTo(across);
+    assertThat(time.isAutoTickUnitSelection()).isFalse();
     assertThat(((XYPlot) plots(chart).get(1)).getRangeAxis().getLabel()).isEqualTo(up);
   }
 
@@ -91,8 +95,8 @@ class SequenceChartTest {
     XYPlot currents = (XYPlot) plots(chart().chart(Sentences.in(Locale.ENGLISH))).get(1);
 
     assertThat(
-            currents.getRangeMarkers(org.jfree.chart.ui.Layer.BACKGROUND).stream()
-                .map(marker -> ((org.jfree.chart.plot.Marker) marker).getStroke())
+            currents.getRangeMarkers(Layer.BACKGROUND).stream()
+                .map(marker -> ((Marker) marker).getStroke())
                 .distinct())
         .hasSize(3);
   }
