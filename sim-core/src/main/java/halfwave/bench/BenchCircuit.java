@@ -16,6 +16,7 @@ import halfwave.flame.IonField;
 import halfwave.flame.Place;
 import halfwave.flame.Rod;
 import halfwave.surface.ContaminationFilm;
+import halfwave.surface.RectifyingDeposit;
 import org.jspecify.annotations.Nullable;
 
 /** Builds the sense circuit of a bench from its wiring, its films and its flame. */
@@ -104,21 +105,32 @@ public final class BenchCircuit {
             .with(
                 new Resistor(
                     Part.CONNECTOR, Point.TERMINAL, Point.LEAD, condition.connectorOhms()));
+    if (condition.depositOhms() < Double.POSITIVE_INFINITY) {
+      circuit =
+          circuit.with(
+              new Conductor(
+                  Part.DEPOSIT,
+                  Point.ROD,
+                  Point.CHASSIS,
+                  new RectifyingDeposit(condition.depositOhms())));
+    }
     double jumper = bench.rodClearanceMeters() == 0 ? 0 : condition.jumperOhms();
     return jumper < Double.POSITIVE_INFINITY
         ? circuit.with(new Resistor(Part.JUMPER, Point.ROD, Point.CHASSIS, jumper))
         : circuit;
   }
 
-  /** A dead supply is a source of no volts: its resistance is still there. */
+  /** A dead or weak supply: its resistance is still there. */
   private static Source source(Bench bench) {
     Source s = bench.design().source();
     ApplianceCondition appliance = bench.condition().appliance();
-    boolean dead =
-        appliance.has(Disorder.SENSE_SUPPLY_DEAD) || appliance.has(Disorder.LINE_REVERSED);
-    return dead
-        ? new Source(0, s.frequencyHertz(), s.resistanceOhms(), s.couplingFarads(), s.returnOhms())
-        : s;
+    double ratio = appliance.has(Disorder.LINE_REVERSED) ? 0 : appliance.senseSupplyRatio();
+    return new Source(
+        ratio * s.openCircuitRmsVolts(),
+        s.frequencyHertz(),
+        s.resistanceOhms(),
+        s.couplingFarads(),
+        s.returnOhms());
   }
 
   private static double parallel(@Nullable Double a, double b) {
@@ -141,7 +153,8 @@ public final class BenchCircuit {
     double length = Math.max(lengthInFlameMeters(rod, field), LEAST_LENGTH_METERS);
     double area = 2 * Math.PI * rod.radiusMeters() * length;
     return new Film(
-        film.resistanceOhms(area, bench.condition().rodKelvin()), film.capacitanceFarads(area));
+        parallel(film.resistanceOhms(area, bench.condition().rodKelvin()), coat.crackOhms()),
+        film.capacitanceFarads(area));
   }
 
   /** How much of the rod is inside the flame's mantle (m). */

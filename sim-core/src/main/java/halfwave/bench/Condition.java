@@ -1,6 +1,8 @@
 package halfwave.bench;
 
 import halfwave.quantity.Guard;
+import halfwave.quantity.RejectedValueException;
+import halfwave.quantity.RejectedValueException.Allowed;
 
 /**
  * How worn, dirty, misplaced or broken each part is. All of it is physical; a fault is nothing but
@@ -19,6 +21,8 @@ import halfwave.quantity.Guard;
  * @param leakageOhms from lead or insulator to the chassis (Ω), beside the healthy insulation;
  *     infinity is none
  * @param jumperOhms from rod to chassis (Ω); infinity is none, zero a grounded rod
+ * @param depositOhms forward resistance of a deposit from rod to chassis that conducts one way (Ω);
+ *     infinity is none
  * @param groundExtraOhms in the way from chassis to common (Ω); infinity is a lost ground
  * @param appliance everything around the sense circuit
  */
@@ -34,6 +38,7 @@ public record Condition(
     double connectorOhms,
     double leakageOhms,
     double jumperOhms,
+    double depositOhms,
     double groundExtraOhms,
     ApplianceCondition appliance) {
 
@@ -53,6 +58,7 @@ public record Condition(
           0,
           NONE,
           NONE,
+          NONE,
           0,
           ApplianceCondition.HEALTHY);
 
@@ -67,6 +73,10 @@ public record Condition(
     Guard.resistance("connectorOhms", connectorOhms);
     Guard.resistance("leakageOhms", leakageOhms);
     Guard.resistance("jumperOhms", jumperOhms);
+    if (!(depositOhms >= 1)) {
+      throw new RejectedValueException(
+          "depositOhms", Double.toString(depositOhms), Allowed.RANGE, 1, Double.POSITIVE_INFINITY);
+    }
     Guard.resistance("groundExtraOhms", groundExtraOhms);
   }
 
@@ -123,6 +133,25 @@ public record Condition(
         burnerScaleOhms, burnerScaleFarads, connectorOhms, leakageOhms, ohms, groundExtraOhms);
   }
 
+  /** With a deposit from rod to chassis that conducts one way (Ω forward). */
+  public Condition withDeposit(double ohms) {
+    return new Condition(
+        manifoldRatio,
+        airRatio,
+        attachmentRatio,
+        rodPosition,
+        rodKelvin,
+        rodCoat,
+        burnerScaleOhms,
+        burnerScaleFarads,
+        connectorOhms,
+        leakageOhms,
+        jumperOhms,
+        ohms,
+        groundExtraOhms,
+        appliance);
+  }
+
   /** With more resistance in the ground path (Ω). */
   public Condition withGroundExtra(double ohms) {
     return wiring(burnerScaleOhms, burnerScaleFarads, connectorOhms, leakageOhms, jumperOhms, ohms);
@@ -142,6 +171,7 @@ public record Condition(
         connectorOhms,
         leakageOhms,
         jumperOhms,
+        depositOhms,
         groundExtraOhms,
         other);
   }
@@ -159,6 +189,7 @@ public record Condition(
         connectorOhms,
         leakageOhms,
         jumperOhms,
+        depositOhms,
         groundExtraOhms,
         appliance);
   }
@@ -176,6 +207,7 @@ public record Condition(
         connectorOhms,
         leakageOhms,
         jumperOhms,
+        depositOhms,
         groundExtraOhms,
         appliance);
   }
@@ -199,6 +231,7 @@ public record Condition(
         connector,
         leakage,
         jumper,
+        depositOhms,
         ground,
         appliance);
   }

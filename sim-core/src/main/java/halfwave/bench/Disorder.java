@@ -24,8 +24,6 @@ public enum Disorder {
   DOOR_OPEN,
   /** Line and neutral are swapped: the sense source has no voltage against the chassis. */
   LINE_REVERSED,
-  /** The board's sense source gives no voltage. */
-  SENSE_SUPPLY_DEAD,
   /** The board fails its own test. */
   BOARD_FAULT
 }

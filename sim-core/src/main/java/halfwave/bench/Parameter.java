@@ -99,8 +99,14 @@ public enum Parameter {
       0,
       1e-3,
       b -> b.condition().rodCoat().thicknessMeters(),
-      (b, v) ->
-          b.with(b.condition().withRodCoat(new Coat(v, b.condition().rodCoat().porosityRatio())))),
+      (b, v) -> coat(b, v, b.condition().rodCoat().crackOhms())),
+  /** Resistance of what fills the cracks of that film (Ω). */
+  ROD_CRACKS(
+      Dimension.RESISTANCE,
+      0,
+      1e12,
+      b -> b.condition().rodCoat().crackOhms(),
+      (b, v) -> coat(b, b.condition().rodCoat().thicknessMeters(), v)),
   /** Resistance of scale on the burner face (Ω). */
   BURNER_SCALE(
       Dimension.RESISTANCE,
@@ -129,6 +135,20 @@ public enum Parameter {
       1e12,
       b -> b.condition().jumperOhms(),
       (b, v) -> b.with(b.condition().withJumper(v))),
+  /** Forward resistance of a deposit from rod to chassis that conducts one way (Ω). */
+  DEPOSIT(
+      Dimension.RESISTANCE,
+      1,
+      1e12,
+      b -> b.condition().depositOhms(),
+      (b, v) -> b.with(b.condition().withDeposit(v))),
+  /** Voltage of the sense source over that as built (1). */
+  SENSE_SUPPLY(
+      Dimension.RATIO,
+      0,
+      2,
+      b -> b.condition().appliance().senseSupplyRatio(),
+      (b, v) -> b.with(b.condition().withAppliance(b.condition().appliance().withSenseSupply(v)))),
   /** Capacitance of the lead to the chassis (F). */
   CABLE(
       Dimension.CAPACITANCE,
@@ -243,6 +263,11 @@ public enum Parameter {
             .withRodPosition(
                 new RodPosition(
                     across, up, along, p.turnRadians(), p.tiltRadians(), p.bendRadians())));
+  }
+
+  private static Bench coat(Bench bench, double thickness, double cracks) {
+    double porosity = bench.condition().rodCoat().porosityRatio();
+    return bench.with(bench.condition().withRodCoat(new Coat(thickness, porosity, cracks)));
   }
 
   private static Bench source(Bench bench, double volts, double ohms) {

@@ -1,5 +1,6 @@
 package halfwave.board;
 
+import halfwave.quantity.Guard;
 import halfwave.quantity.RejectedValueException;
 import halfwave.quantity.RejectedValueException.Allowed;
 import org.jspecify.annotations.Nullable;
@@ -27,9 +28,19 @@ public record BoardSettings(
     if (!name.matches("[a-z0-9]+(-[a-z0-9]+)*")) {
       throw new RejectedValueException("name", name, Allowed.NAME, Double.NaN, Double.NaN);
     }
-    if (ignition.hotSurface() && times.warmUpMillis() == 0) {
-      throw new RejectedValueException(
-          "times.warmUpMillis", "0", Allowed.POSITIVE, Double.NaN, Double.NaN);
+    if (ignition.hotSurface()) {
+      Guard.positive("times.warmUpMillis", times.warmUpMillis());
+      Guard.positive("times.retryWarmUpMillis", times.retryWarmUpMillis());
+    } else {
+      // gas that nothing lights
+      Guard.positive("times.ignitionActivationMillis", times.ignitionActivationMillis());
+    }
+    if (learning != null) {
+      Guard.inRange(
+          "times.warmUpMillis",
+          times.warmUpMillis(),
+          learning.leastMillis(),
+          learning.mostMillis());
     }
   }
 

@@ -39,11 +39,12 @@ final class Rules {
 
   /** The next transition, or null where none is due. */
   @Nullable Move next() {
-    if (!in.power()) {
-      return stage == Stage.OFF ? forgotten() : lostPower();
-    }
     if (stage == Stage.OFF) {
-      return powered();
+      Move forgotten = forgotten();
+      return forgotten == null && in.power() ? powered() : forgotten;
+    }
+    if (!in.power()) {
+      return lostPower();
     }
     Move move = decided();
     return move == null ? blower() : move;
@@ -72,16 +73,20 @@ final class Rules {
           say(MessageKey.BOARD_CALL_ENDED));
     }
     if (stage == Stage.LIMIT_OPEN) {
-      return in.limitClosed() ? resolved(start(), say(MessageKey.BOARD_LIMIT_CLOSED)) : null;
+      return in.limitClosed() ? again(say(MessageKey.BOARD_LIMIT_CLOSED)) : null;
     }
     if (!in.limitClosed()) {
       return new Move(
-          state.to(Stage.LIMIT_OPEN).withTrouble(StatusCode.LIMIT_OPEN).withBlower(true),
+          brokenOff().to(Stage.LIMIT_OPEN).withTrouble(StatusCode.LIMIT_OPEN).withBlower(true),
           say(MessageKey.BOARD_LIMIT_OPEN));
     }
     if (stage.needsPressure() && times.hasPressureSwitch() && !in.pressureClosed()) {
-      return trouble(
-          Stage.PRESSURE_PROOF, StatusCode.PRESSURE_OPEN, say(MessageKey.BOARD_PRESSURE_LOST));
+      return new Move(
+          brokenOff().to(Stage.PRESSURE_PROOF).withTrouble(StatusCode.PRESSURE_OPEN),
+          say(MessageKey.BOARD_PRESSURE_LOST));
+    }
+    if (stage.needsCall() && !stage.gas() && state.failedTrials() >= counting.mostTrials()) {
+      return usedUp(state);
     }
     return ofStage();
   }
@@ -137,9 +142,15 @@ final class Rules {
   }
 
   private Move lostPower() {
-    BoardState dark = state.to(Stage.OFF).withBlower(false);
+    BoardState dark = brokenOff().to(Stage.OFF).withBlower(false);
     return new Move(
         stage.lockout() ? dark.withLocked(stage) : dark, say(MessageKey.BOARD_POWER_LOST));
+  }
+
+  /** A trial that something breaks off has let gas flow unburnt, and counts as well. */
+  private BoardState brokenOff() {
+    boolean trying = stage == Stage.TRIAL || stage == Stage.PROVING;
+    return trying ? state.withCounts(state.failedTrials() + 1, state.losses()) : state;
   }
 
   /** Without power for long enough, the board forgets its lockout and its counts. */
@@ -183,9 +194,7 @@ final class Rules {
       return to(Stage.HARD_LOCKOUT, say(MessageKey.BOARD_FALSE_FLAME_STAYS, seconds(limit)));
     }
     return !flame && state.quietMillis() >= counting.falseFlameClearMillis()
-        ? resolved(
-            start(),
-            say(MessageKey.BOARD_FALSE_FLAME_GONE, seconds(counting.falseFlameClearMillis())))
+        ? again(say(MessageKey.BOARD_FALSE_FLAME_GONE, seconds(counting.falseFlameClearMillis())))
         : null;
   }
 
@@ -249,14 +258,21 @@ final class Rules {
     if (learning != null) {
       counted = counted.withWarmUp(learning.longer(state.warmUpMillis()));
     }
-    boolean last = failed >= counting.mostTrials();
+    return failed >= counting.mostTrials()
+        ? usedUp(counted)
+        : failed(counted, Stage.INTER_PURGE, MessageKey.BOARD_TRIAL_FAILED);
+  }
+
+  private Move usedUp(BoardState counted) {
+    return failed(counted, Stage.SOFT_LOCKOUT, MessageKey.BOARD_TRIALS_USED_UP);
+  }
+
+  private Move failed(BoardState counted, Stage next, MessageKey key) {
     return new Move(
-        counted
-            .to(last ? Stage.SOFT_LOCKOUT : Stage.INTER_PURGE)
-            .withTrouble(StatusCode.NO_IGNITION),
+        counted.to(next).withTrouble(StatusCode.NO_IGNITION),
         say(
-            last ? MessageKey.BOARD_TRIALS_USED_UP : MessageKey.BOARD_TRIAL_FAILED,
-            count(failed),
+            key,
+            count(counted.failedTrials()),
             count(counting.mostTrials()),
             seconds(times.trialMillis())));
   }
@@ -313,8 +329,10 @@ final class Rules {
     return settings.ignition().hotSurface() ? Stage.WARM_UP : Stage.TRIAL;
   }
 
-  private Stage start() {
-    return in.call() ? Stage.SELF_CHECK : Stage.STANDBY;
+  /** After a pause in which the call may have ended, and with it what was counted. */
+  private Move again(Message cause) {
+    Move move = resolved(in.call() ? Stage.SELF_CHECK : Stage.STANDBY, cause);
+    return in.call() ? move : new Move(move.state().withCounts(0, 0), cause);
   }
 
   private boolean past(long limit) {

@@ -1,5 +1,6 @@
 package halfwave.board;
 
+import halfwave.quantity.Guard;
 import org.apache.commons.math3.util.FastMath;
 
 /**
@@ -24,11 +25,14 @@ public record SenseFilter(double meanAmps, double alternatingRmsAmps, FlameSigna
    *
    * @param sensing the board's settings
    * @param throughMeanAmps DC at the board's end (A), positive towards the rod; finite
-   * @param throughRmsAmps AC there (A rms); finite
-   * @param seconds Δt (s); zero or above
+   * @param throughRmsAmps AC there (A rms); finite, zero or above
+   * @param seconds Δt (s); finite, zero or above
    */
   public SenseFilter after(
       Sensing sensing, double throughMeanAmps, double throughRmsAmps, double seconds) {
+    Guard.finite("throughMeanAmps", throughMeanAmps);
+    Guard.notNegative("throughRmsAmps", throughRmsAmps);
+    Guard.notNegative("seconds", seconds);
     double share = -FastMath.expm1(-seconds / sensing.filterSeconds());
     double mean = towards(meanAmps, throughMeanAmps, share);
     double rms = towards(alternatingRmsAmps, throughRmsAmps, share);

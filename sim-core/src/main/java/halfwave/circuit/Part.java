@@ -38,6 +38,8 @@ public enum Part {
   GROUND,
   /** The spark transformer's winding, between a spark electrode and the chassis. */
   SPARK_WINDING,
+  /** A deposit that conducts one way. */
+  DEPOSIT,
   /** A wire put where none belongs. */
   JUMPER,
   /** A meter's resistance. */

@@ -77,8 +77,7 @@ final class Reduction {
     portVoltage = new Signal[ports];
     for (int k = 0; k < ports; k++) {
       Conductor c = topology.ports.get(k);
-      Signal v = voltage(c.from(), c.to());
-      portVoltage[k] = topology.cutOff(c) ? v.withoutSource() : v;
+      portVoltage[k] = voltage(c.from(), c.to());
     }
   }
 

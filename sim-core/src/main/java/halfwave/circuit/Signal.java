@@ -40,11 +40,6 @@ final class Signal {
     return cosine;
   }
 
-  /** The same without its source part. */
-  Signal withoutSource() {
-    return new Signal(perMode, perPort, 0, 0);
-  }
-
   /** {@code this + factor·other}. */
   Signal plus(double factor, Signal other) {
     double[] m = perMode.clone();

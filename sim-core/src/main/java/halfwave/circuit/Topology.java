@@ -9,18 +9,18 @@ import java.util.List;
 /**
  * How the points of a circuit hang together, before any number is solved.
  *
- * <p>Zero ohms merge points. Capacitors join points into components whose inner voltages are
- * states; resistors join components into islands. An island that reaches neither common nor source
- * floats: its potential is free, and the currents of the conductors that touch it must sum to zero.
- * Where a whole cluster of islands floats, one of them is pinned, since only differences have a
- * meaning.
+ * <p>Zero ohms merge points; so does what {@link SourceLoops} finds cut off. Capacitors join points
+ * into components whose inner voltages are states; resistors join components into islands. An
+ * island that reaches neither common nor source floats: its potential is free, and the currents of
+ * the conductors that touch it must sum to zero. Where a whole cluster of islands floats, one of
+ * them is pinned, since only differences have a meaning.
  */
 final class Topology {
 
   static final int POINTS = Point.values().length;
   static final int KNOWN = -1;
 
-  /** Representative of each point after merging what zero ohms join. */
+  /** Representative of each point after merging what zero ohms join, and what is cut off. */
   final Forest merged = new Forest(POINTS);
 
   /** Component root (a merged point) of each merged point, or KNOWN (0 V or the source). */
@@ -47,9 +47,6 @@ final class Topology {
   /** Island of each component root; index 0 is the island of common and source. */
   private final Forest islands = new Forest(POINTS + 1);
 
-  /** Points that hang together by resistors and capacitors; common and source count as one. */
-  private final Forest linear = new Forest(POINTS);
-
   /** Conductors whose two ends are not merged; only these carry current. */
   final List<Conductor> ports;
 
@@ -60,7 +57,7 @@ final class Topology {
         merged.join(r.from().ordinal(), r.to().ordinal());
       }
     }
-    mergeDeadEnds(elements);
+    mergeWhatIsCutOff(elements);
     ports =
         elements.stream()
             .filter(e -> e instanceof Conductor && !shorted(e))
@@ -77,40 +74,32 @@ final class Topology {
   }
 
   /**
-   * A conductor that alone leads to what nothing else reaches carries no current and, its law being
-   * zero only there, no voltage: its ends are one point. Repeated, since one dead end makes
-   * another.
+   * What lies on no loop with the source carries no current, and a conductor, its law being zero
+   * only there, has no voltage: all that hangs there is one point. So nothing is left to round.
    */
-  private void mergeDeadEnds(List<Element> elements) {
-    linear.join(Point.COMMON.ordinal(), Point.EMF.ordinal());
+  private void mergeWhatIsCutOff(List<Element> elements) {
+    int[] from = new int[elements.size()];
+    int[] to = new int[elements.size()];
+    int carriers = 0;
     for (Element e : elements) {
-      if ((e instanceof Resistor r && r.resistanceOhms() < Double.POSITIVE_INFINITY)
-          || (e instanceof Capacitor c && c.capacitanceFarads() > 0)) {
-        linear.join(e.from().ordinal(), e.to().ordinal());
+      if (conducts(e) && !shorted(e)) {
+        from[carriers] = node(e.from());
+        to[carriers++] = node(e.to());
       }
     }
-    boolean found = true;
-    while (found) {
-      found = false;
-      int[] touching = new int[POINTS];
-      for (Element e : elements) {
-        if (e instanceof Conductor && !linear.together(e.from().ordinal(), e.to().ordinal())) {
-          touching[linear.root(e.from().ordinal())]++;
-          touching[linear.root(e.to().ordinal())]++;
-        }
-      }
-      touching[linear.root(Point.COMMON.ordinal())] = POINTS;
-      for (Element e : elements) {
-        int a = linear.root(e.from().ordinal());
-        int b = linear.root(e.to().ordinal());
-        if (e instanceof Conductor && a != b && (touching[a] == 1 || touching[b] == 1)) {
-          merged.join(e.from().ordinal(), e.to().ordinal());
-          linear.join(a, b);
-          found = true;
-          break;
-        }
+    SourceLoops loops =
+        new SourceLoops(POINTS, carriers, from, to, node(Point.COMMON), node(Point.EMF));
+    for (int k = 0; k < carriers; k++) {
+      if (!loops.contain(from[k]) || !loops.contain(to[k])) {
+        merged.join(from[k], to[k]);
       }
     }
+  }
+
+  private static boolean conducts(Element e) {
+    return e instanceof Conductor
+        || (e instanceof Resistor r && r.resistanceOhms() < Double.POSITIVE_INFINITY)
+        || (e instanceof Capacitor c && c.capacitanceFarads() > 0);
   }
 
   int node(Point point) {
@@ -123,13 +112,6 @@ final class Topology {
 
   boolean sourceShorted() {
     return node(Point.COMMON) == node(Point.EMF);
-  }
-
-  /** Whether both ends belong to one piece that the source does not reach: no rounding, nothing. */
-  boolean cutOff(Conductor port) {
-    int from = port.from().ordinal();
-    return linear.together(from, port.to().ordinal())
-        && !linear.together(from, Point.COMMON.ordinal());
   }
 
   private int growComponents(List<Element> capacitors) {

@@ -14,11 +14,12 @@
  * <p>"DC" is the mean over whole periods, signed; "AC" the rms with the mean removed; a source's
  * volts are open-circuit rms.
  *
- * <p>Method, in the order of the files: {@code Topology} (what hangs together), {@code Reduction}
- * (everything linear, once), {@code Grid} (exact steps), {@code Sweep} (one walk through the
- * period), {@code Shooting} (the walk that closes) or, where nothing remembers, {@code
- * QuarterWave}, {@code Solved} and {@code Currents} (readings), {@code PowerBalance} (where the
- * power goes).
+ * <p>Method, in the order of the files: {@code Topology} (what hangs together) with {@code
+ * SourceLoops} (what is cut off), {@code Reduction} (everything linear, once), {@code Grid} (exact
+ * steps), {@code Sweep} (one walk through the period), {@code Shooting} (the walk that closes) or,
+ * where nothing remembers, {@code QuarterWave}, {@code Solved} and {@code Currents} (readings).
+ * Where the power goes is a second, slower method, started from the first: {@code PortWaves} and
+ * {@code HarmonicNetwork} for {@code PowerBalance}.
  */
 @NullMarked
 package halfwave.circuit;

@@ -143,7 +143,9 @@ public final class QuantityText {
     DisplayUnit best = units.get(0);
     for (DisplayUnit unit : units) {
       // what rounds to one of the larger unit is shown in it: 1 kΩ, never 1000 Ω
-      if (Math.abs(unit.fromSi(si)) >= 0.9995) {
+      // but 90 s is what the trade calls it, not 1.5 min
+      double least = unit == DisplayUnit.MINUTE ? 2 : 0.9995;
+      if (Math.abs(unit.fromSi(si)) >= least) {
         best = unit;
       }
     }

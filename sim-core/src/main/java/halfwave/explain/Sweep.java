@@ -115,10 +115,13 @@ public record Sweep(Bench bench, List<Axis> axes, List<SweepRow> rows) {
       case SOURCE_VOLTS,
           SOURCE_OHMS,
           ROD_FILM,
+          ROD_CRACKS,
           BURNER_SCALE,
           CONNECTOR,
           LEAKAGE,
           JUMPER,
+          DEPOSIT,
+          SENSE_SUPPLY,
           CABLE,
           GROUND ->
           0;

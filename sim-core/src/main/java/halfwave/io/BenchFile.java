@@ -165,6 +165,7 @@ public final class BenchFile {
             "connectorOhms",
             "leakageOhms",
             "jumperOhms",
+            "depositOhms",
             "groundExtraOhms",
             "appliance");
     return f.make(
@@ -181,16 +182,25 @@ public final class BenchFile {
                 f.get("connectorOhms").ohms(),
                 f.get("leakageOhms").ohms(),
                 f.get("jumperOhms").ohms(),
+                f.get("depositOhms").ohms(),
                 f.get("groundExtraOhms").ohms(),
                 appliance(f.get("appliance"))));
   }
 
   private static ApplianceCondition appliance(JsonValue value) {
-    JsonFields f = value.fields("carryOverSeconds", "disorders", "intermittents");
+    JsonFields f =
+        value.fields(
+            "carryOverSeconds",
+            "senseSupplyRatio",
+            "inputOffsetAmps",
+            "disorders",
+            "intermittents");
     return f.make(
         () ->
             new ApplianceCondition(
                 f.get("carryOverSeconds").orNever(),
+                f.get("senseSupplyRatio").number(),
+                f.get("inputOffsetAmps").number(),
                 Set.copyOf(f.get("disorders").list(e -> e.oneOf(Disorder.class))),
                 f.get("intermittents").list(BenchFile::intermittent)));
   }
@@ -219,8 +229,12 @@ public final class BenchFile {
   }
 
   private static Coat coat(JsonValue value) {
-    JsonFields f = value.fields("thicknessMeters", "porosityRatio");
+    JsonFields f = value.fields("thicknessMeters", "porosityRatio", "crackOhms");
     return f.make(
-        () -> new Coat(f.get("thicknessMeters").number(), f.get("porosityRatio").number()));
+        () ->
+            new Coat(
+                f.get("thicknessMeters").number(),
+                f.get("porosityRatio").number(),
+                f.get("crackOhms").ohms()));
   }
 }

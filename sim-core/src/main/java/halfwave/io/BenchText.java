@@ -105,20 +105,24 @@ public final class BenchText {
         .put("tiltRadians", p.tiltRadians())
         .put("bendRadians", p.bendRadians());
     node.put("rodKelvin", c.rodKelvin());
-    node.putObject("rodCoat")
-        .put("thicknessMeters", c.rodCoat().thicknessMeters())
+    ObjectNode coat = node.putObject("rodCoat");
+    coat.put("thicknessMeters", c.rodCoat().thicknessMeters())
         .put("porosityRatio", c.rodCoat().porosityRatio());
+    putOhms(coat, "crackOhms", c.rodCoat().crackOhms());
     putOhms(node, "burnerScaleOhms", c.burnerScaleOhms());
     node.put("burnerScaleFarads", c.burnerScaleFarads());
     putOhms(node, "connectorOhms", c.connectorOhms());
     putOhms(node, "leakageOhms", c.leakageOhms());
     putOhms(node, "jumperOhms", c.jumperOhms());
+    putOhms(node, "depositOhms", c.depositOhms());
     putOhms(node, "groundExtraOhms", c.groundExtraOhms());
     write(node.putObject("appliance"), c.appliance());
   }
 
   private static void write(ObjectNode node, ApplianceCondition appliance) {
     putSeconds(node, appliance.carryOverSeconds());
+    node.put("senseSupplyRatio", appliance.senseSupplyRatio())
+        .put("inputOffsetAmps", appliance.inputOffsetAmps());
     ArrayNode disorders = node.putArray("disorders");
     appliance.disorders().forEach(d -> disorders.add(JsonValue.spelling(d)));
     ArrayNode intermittents = node.putArray("intermittents");

@@ -51,6 +51,9 @@ final class Plant {
   /** Where the compartment ends without the circulating blower (K). */
   private static final double UNCOOLED_KELVIN = 650;
 
+  /** Where it ends with nothing but a pilot (K). */
+  private static final double PILOT_KELVIN = 350;
+
   private static final double LIMIT_OPENS_KELVIN = 540;
   private static final double LIMIT_CLOSES_KELVIN = 400;
 
@@ -113,7 +116,7 @@ final class Plant {
               : FLICKER_RATIO * noise;
     }
     double draft = towards(f.draftRatio(), inducer ? 1 : 0, DRAFT_SHARE, ARRIVED_RATIO);
-    double body = body(f, blows(appliance, outputs));
+    double body = body(f, appliance, outputs);
     return new Furnace(
         draft,
         draft >= (f.draftProved() ? SWITCH_OPENS_RATIO : SWITCH_CLOSES_RATIO),
@@ -139,11 +142,18 @@ final class Plant {
     return f.bodyKelvin() >= WARM_KELVIN;
   }
 
-  /** Without air over the heat exchanger the compartment grows hotter, until the limit opens. */
-  private static double body(Furnace f, boolean blows) {
-    double burning = blows ? RodHeating.WALL_KELVIN : UNCOOLED_KELVIN;
-    return towards(
-        f.bodyKelvin(), f.burning() ? burning : Furnace.ROOM_KELVIN, BODY_SHARE, ARRIVED_KELVIN);
+  /**
+   * Without air over the heat exchanger the compartment grows hotter, until the limit opens; a
+   * pilot by itself heats little.
+   */
+  private static double body(Furnace f, ApplianceCondition appliance, BoardOutputs outputs) {
+    double to = Furnace.ROOM_KELVIN;
+    if (f.burning()) {
+      boolean pilotAlone = outputs.pilotValve() && !outputs.mainValve();
+      double full = blows(appliance, outputs) ? RodHeating.WALL_KELVIN : UNCOOLED_KELVIN;
+      to = pilotAlone ? PILOT_KELVIN : full;
+    }
+    return towards(f.bodyKelvin(), to, BODY_SHARE, ARRIVED_KELVIN);
   }
 
   private static boolean gasFlows(ApplianceCondition appliance, BoardOutputs outputs) {

@@ -44,6 +44,9 @@ final class Run {
   private BoardInputs inputs;
   private boolean changed;
 
+  /** Until when the board stays as it is, as long as its inputs do (ms). */
+  private long boardDueMillis;
+
   Run(SenseCurrents currents, Moment from) {
     this.currents = currents;
     start = from;
@@ -51,6 +54,7 @@ final class Run {
     bench = from.benchNow();
     flame = currents.of(bench);
     inputs = from.inputs(bench);
+    boardDueMillis = from.timeMillis();
   }
 
   Segment until(long end, List<Act> acts) {
@@ -87,11 +91,10 @@ final class Run {
 
   /** The next instant at which something may happen by itself. */
   private long due() {
-    long board = Board.dueMillis(now.settings(), now.board(), inputs);
-    long then = board == Board.NEVER ? Long.MAX_VALUE : now.timeMillis() + board;
     return now.furnace().resting()
-        ? then
-        : Math.min(then, (now.timeMillis() / Sequence.PACE_MILLIS + 1) * Sequence.PACE_MILLIS);
+        ? boardDueMillis
+        : Math.min(
+            boardDueMillis, (now.timeMillis() / Sequence.PACE_MILLIS + 1) * Sequence.PACE_MILLIS);
   }
 
   private void pass(long then) {
@@ -109,11 +112,16 @@ final class Run {
         now.filter()
             .after(
                 now.settings().sensing(),
-                sense.meanAmps(),
+                sense.meanAmps() + offsetAmps(),
                 sense.alternatingRmsAmps(),
                 Sequence.PACE_MILLIS / 1000.0);
     boolean rests = filter.equals(now.filter()) && after.equals(before.awake()) && !now.trembles();
     now = now.with(filter, rests ? after.asleep() : after);
+  }
+
+  /** What the amplifier adds, as long as it has power. */
+  private double offsetAmps() {
+    return inputs.power() ? bench.condition().appliance().inputOffsetAmps() : 0;
   }
 
   /** The current towards the rod just now. */
@@ -183,11 +191,15 @@ final class Run {
     BoardInputs seen = now.inputs(bench);
     if (!seen.equals(inputs)) {
       inputs = seen;
+      boardDueMillis = now.timeMillis();
       now = now.with(now.furnace().awake());
     }
   }
 
   private void decide() {
+    if (now.timeMillis() < boardDueMillis) {
+      return;
+    }
     BoardStep step = Board.settle(now.settings(), now.board(), inputs);
     for (Transition transition : step.transitions()) {
       changed = true;
@@ -202,6 +214,8 @@ final class Run {
       now = now.with(now.furnace().awake());
     }
     now = now.with(step.state(), outputs);
+    long rest = Board.dueMillis(now.settings(), now.board(), inputs);
+    boardDueMillis = rest == Board.NEVER ? Long.MAX_VALUE : now.timeMillis() + rest;
   }
 
   private void tellFaults(Set<Trigger> before, Set<Trigger> after) {

@@ -30,9 +30,11 @@ final class SenseCurrents {
   private static final int TEMPERATURES = 67;
 
   /** u = strength^(3/4): zero is no flame, one a grown flame without flicker. */
-  private static final double[] STRENGTH = {0, 0.1, 0.25, 0.45, 0.65, 0.8, 0.9, 1, 1.1, 1.2, 1.4};
+  private static final double[] STRENGTH = {
+    0, 0.1, 0.2, 0.3, 0.45, 0.65, 0.8, 0.9, 1, 1.1, 1.2, 1.4
+  };
 
-  private static final int GROWN = 7;
+  private static final int GROWN = 8;
 
   private final Map<Bench, Flame> known =
       new LinkedHashMap<>(16, 0.75f, true) {

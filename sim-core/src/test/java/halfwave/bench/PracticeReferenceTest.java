@@ -118,7 +118,7 @@ class PracticeReferenceTest {
     Amps clean = series(STANDARD);
     double before = clean.meanAmps();
     for (double thickness : new double[] {1e-6, 3e-6, 1e-5, 3e-5, 1e-4}) {
-      Amps dirty = series(STANDARD.with(HEALTHY.withRodCoat(new Coat(thickness, 1000))));
+      Amps dirty = series(STANDARD.with(HEALTHY.withRodCoat(Coat.even(thickness, 1000))));
       assertThat(dirty.meanAmps()).isLessThan(before);
       assertThat(dirty.meanAmps() / clean.meanAmps())
           .isLessThan(dirty.alternatingRmsAmps() / clean.alternatingRmsAmps());

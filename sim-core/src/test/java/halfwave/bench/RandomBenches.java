@@ -91,12 +91,18 @@ final class RandomBenches {
         chance(0.6) ? 1 : spread(0.01, 1),
         position(),
         280 + 1320 * random.nextDouble(),
-        chance(0.5) ? Coat.CLEAN : new Coat(spread(1e-7, 1e-3), spread(1, 1e6)),
+        chance(0.5)
+            ? Coat.CLEAN
+            : new Coat(
+                spread(1e-7, 1e-3),
+                spread(1, 1e6),
+                chance(0.6) ? Double.POSITIVE_INFINITY : spread(1e4, 1e9)),
         chance(0.7) ? 0 : resistance(1e2, 1e10),
         chance(0.5) ? 0 : spread(1e-12, 1e-7),
         chance(0.7) ? 0 : resistance(1, 1e9),
         chance(0.7) ? Double.POSITIVE_INFINITY : resistance(1e3, 1e10),
         chance(0.8) ? Double.POSITIVE_INFINITY : resistance(1, 1e9),
+        chance(0.9) ? Double.POSITIVE_INFINITY : spread(1e4, 1e9),
         chance(0.7) ? 0 : resistance(0.1, 1e9),
         ApplianceCondition.HEALTHY);
   }

@@ -44,7 +44,7 @@ class StagesTest {
           HEALTHY.withJumper(0),
           HEALTHY.withGroundExtra(OPEN),
           HEALTHY.withBurnerScale(1e6, 1e-9),
-          HEALTHY.withRodCoat(new Coat(1e-5, 1000))
+          HEALTHY.withRodCoat(Coat.even(1e-5, 1000))
         }) {
       stages.circuit(STANDARD.with(c));
     }

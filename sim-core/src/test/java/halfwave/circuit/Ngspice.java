@@ -51,27 +51,45 @@ public final class Ngspice {
     }
   }
 
+  /** The program was stopped after {@link #LONGEST_SECONDS}; says nothing of the circuit either. */
+  public static final class TookTooLong extends RuntimeException {
+    private static final long serialVersionUID = 1L;
+  }
+
+  /** Hundreds of times what a deck usually takes, so that a busy machine changes no count. */
+  public static final int LONGEST_SECONDS = 120;
+
   /**
    * The five values; fails where one is missing, since the program exits 0 even then.
    *
    * @throws GaveUp where the program could not continue its own time stepping
+   * @throws TookTooLong where it had not finished in time
    */
   public static double[] five(String deck) {
     try {
       Path file = Files.createTempFile("halfwave", ".cir");
+      Path printed = Files.createTempFile("halfwave", ".out");
       try {
         Files.writeString(file, deck);
         Process p =
-            new ProcessBuilder("ngspice", "-b", file.toString()).redirectErrorStream(true).start();
+            new ProcessBuilder("ngspice", "-b", file.toString())
+                .redirectErrorStream(true)
+                .redirectOutput(printed.toFile())
+                .start();
         p.getOutputStream().close();
-        String out = new String(p.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
-        p.waitFor();
+        boolean ended = p.waitFor(LONGEST_SECONDS, TimeUnit.SECONDS);
+        p.destroyForcibly().waitFor();
+        if (!ended) {
+          throw new TookTooLong();
+        }
+        String out = Files.readString(printed, StandardCharsets.UTF_8);
         if (out.contains("Timestep too small")) {
           throw new GaveUp(out);
         }
         return OracleCircuits.NAMES.stream().mapToDouble(name -> value(out, name)).toArray();
       } finally {
         Files.delete(file);
+        Files.delete(printed);
       }
     } catch (IOException e) {
       throw new UncheckedIOException(e);

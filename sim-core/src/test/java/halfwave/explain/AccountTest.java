@@ -35,7 +35,7 @@ class AccountTest {
           Map.entry(HEALTHY.withConnector(6e6), MessageKey.ACCOUNT_WEAK),
           Map.entry(HEALTHY.withConnector(20e6), MessageKey.ACCOUNT_TOO_WEAK),
           Map.entry(HEALTHY.withAttachment(0.2), MessageKey.ACCOUNT_REVERSED),
-          Map.entry(HEALTHY.withRodCoat(new Coat(1e-5, 1000)), MessageKey.ACCOUNT_FILM),
+          Map.entry(HEALTHY.withRodCoat(Coat.even(1e-5, 1000)), MessageKey.ACCOUNT_FILM),
           Map.entry(
               HEALTHY.withRodPosition(RodPosition.shifted(0, 8.5e-3, -15e-3)),
               MessageKey.ACCOUNT_ROD_TOUCHES));

@@ -22,7 +22,7 @@ class VoltageLadderPropertyTest {
     List<Condition> conditions =
         List.of(
             healthy,
-            healthy.withRodCoat(new Coat(50e-6, 1000)),
+            healthy.withRodCoat(Coat.even(50e-6, 1000)),
             healthy.withBurnerScale(3e6, 1e-10),
             healthy.withGroundExtra(5e6),
             healthy.withConnector(2e6).withLeakage(5e6),
@@ -73,7 +73,7 @@ class VoltageLadderPropertyTest {
   void filmsTakeTheirShare() {
     Bench bench = ShippedBenches.standard();
     BenchAnswer dirty =
-        BenchAnswer.of(bench.with(Condition.HEALTHY.withRodCoat(new Coat(200e-6, 10_000))));
+        BenchAnswer.of(bench.with(Condition.HEALTHY.withRodCoat(Coat.even(200e-6, 10_000))));
     assertThat(Math.abs(volts(Objects.requireNonNull(dirty.rodPositive()), Rung.ROD_FILM)))
         .isGreaterThan(1);
   }
