@@ -4,12 +4,17 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
 
 import com.fasterxml.jackson.databind.JsonNode;
+import halfwave.bench.Disorder;
+import halfwave.bench.Trigger;
 import halfwave.sequence.Act;
 import halfwave.sequence.Script;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -177,6 +182,21 @@ class ScriptFileContractTest {
                 .acts())
         .extracting(Act::timeMillis)
         .containsExactly(9000L, 1000L);
+  }
+
+  /** No word of the model is unknown to the schema, and none is there that the model lacks. */
+  @Test
+  void schemaHasTheWordsOfTheModel() throws IOException {
+    Set<String> words = new TreeSet<>();
+    for (JsonNode field : SCHEMA.fields()) {
+      field.path("enum").forEach(word -> words.add(word.textValue()));
+    }
+    Set<String> spelt = new TreeSet<>();
+    Stream.of(ActWord.values(), Disorder.values(), Trigger.values())
+        .flatMap(Stream::of)
+        .forEach(constant -> spelt.add(JsonValue.spelling((Enum<?>) constant)));
+
+    assertThat(words).isEqualTo(spelt);
   }
 
   @Test
