@@ -100,6 +100,25 @@ public final class QuantityText {
   }
 
   /**
+   * A time to the millisecond, without more decimals than it has; from ten minutes on in whole
+   * minutes or hours where nothing is lost by it.
+   *
+   * @param millis milliseconds
+   */
+  public String time(long millis) {
+    long minutes = millis / 60_000;
+    if (minutes >= 10 && millis % 60_000 == 0) {
+      boolean hours = minutes >= 120 && minutes % 60 == 0;
+      return hours
+          ? withUnit(number(BigDecimal.valueOf(minutes / 60)), DisplayUnit.HOUR)
+          : withUnit(number(BigDecimal.valueOf(minutes)), DisplayUnit.MINUTE);
+    }
+    BigDecimal seconds = BigDecimal.valueOf(millis, 3);
+    int decimals = Math.max(0, seconds.stripTrailingZeros().scale());
+    return withUnit(number(seconds.setScale(decimals)), DisplayUnit.SECOND);
+  }
+
+  /**
    * A bare number with so many decimals: what a meter with a fixed point shows.
    *
    * @param shown the number as it stands in its unit; finite

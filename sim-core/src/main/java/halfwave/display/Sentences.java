@@ -5,6 +5,8 @@ import halfwave.bench.Parameter;
 import halfwave.bench.Trigger;
 import halfwave.board.FlameSignal;
 import halfwave.board.Ignition;
+import halfwave.board.LossCount;
+import halfwave.board.Output;
 import halfwave.board.Stage;
 import halfwave.board.StatusCode;
 import halfwave.circuit.Failure;
@@ -52,7 +54,13 @@ public final class Sentences {
           FlameState.class,
           Stage.class,
           StatusCode.class,
-          FlameSignal.class);
+          FlameSignal.class,
+          LossCount.class,
+          Output.class,
+          BoardNumber.class);
+
+  /** The words that stand for a value. */
+  static final List<String> WORDS = List.of("open", "never", "yes", "no");
 
   private static final Pattern PLACEHOLDER = Pattern.compile("\\{(\\d)}");
 
@@ -94,11 +102,17 @@ public final class Sentences {
         found -> Matcher.quoteReplacement(text(arguments.get(Integer.parseInt(found.group(1))))));
   }
 
+  /** The same as a sentence of its own: a name that it begins with gets its capital. */
+  public String sentence(Message message) {
+    String text = text(message);
+    return text.substring(0, 1).toUpperCase(Locale.ROOT) + text.substring(1);
+  }
+
   /** The text of an argument. */
   public String text(Argument argument) {
     if (argument instanceof Quantity quantity) {
       return quantity.si() == Double.POSITIVE_INFINITY
-          ? bundle.getString("word.open")
+          ? word("open")
           : quantities.text(quantity.si(), quantity.dimension());
     } else if (argument instanceof Argument.Count count) {
       return Long.toString(count.count());
@@ -115,6 +129,21 @@ public final class Sentences {
   /** The name of a thing. */
   public String name(Enum<?> constant) {
     return bundle.getString(bundleKey(constant));
+  }
+
+  /** The name of a stage where there is little room. */
+  public String brief(Stage stage) {
+    return bundle.getString(briefKey(stage));
+  }
+
+  /** Where the bundle keeps the brief name of a stage. */
+  static String briefKey(Stage stage) {
+    return "brief-" + bundleKey(stage);
+  }
+
+  /** One of the few {@link #WORDS} that stand for a value. */
+  String word(String word) {
+    return bundle.getString("word." + word);
   }
 
   /** What a shipped bench is, in a line; nothing for a bench of that name that a person made. */

@@ -2,8 +2,10 @@ package halfwave.io;
 
 import halfwave.message.Message;
 import halfwave.message.MessageKey;
+import java.io.BufferedOutputStream;
 import java.io.IOException;
-import java.nio.ByteBuffer;
+import java.io.OutputStream;
+import java.nio.channels.Channels;
 import java.nio.channels.FileChannel;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.AtomicMoveNotSupportedException;
@@ -15,9 +17,21 @@ import java.nio.file.attribute.FileAttribute;
 import java.nio.file.attribute.PosixFilePermissions;
 
 /** Writes a file whole or not at all: a crash never costs the old one. */
-public final class AtomicFile {
+public final class AtomicFile implements AutoCloseable {
 
-  private AtomicFile() {}
+  private final Path target;
+  private final Path real;
+  private final Path part;
+  private final FileChannel channel;
+  private final OutputStream stream;
+
+  private AtomicFile(Path target, Path real, Path part, FileChannel channel) {
+    this.target = target;
+    this.real = real;
+    this.part = part;
+    this.channel = channel;
+    stream = new BufferedOutputStream(Channels.newOutputStream(channel));
+  }
 
   /**
    * Writes text in UTF-8.
@@ -56,6 +70,21 @@ public final class AtomicFile {
    * @throws BadInputException if it cannot be written there; what stood there is untouched
    */
   public static void write(Path target, byte[] bytes) {
+    try (AtomicFile file = open(target)) {
+      file.stream().write(bytes);
+      file.keep();
+    } catch (IOException e) {
+      throw refused(target, MessageKey.ALLOWED_WRITABLE_FILE);
+    }
+  }
+
+  /**
+   * Begins a file that is too long to hold; until {@link #keep} nothing stands at the target.
+   *
+   * @param target the file, new or to be replaced
+   * @throws BadInputException if it cannot be written there
+   */
+  public static AtomicFile open(Path target) {
     check(target);
     try {
       // a link stays a link
@@ -65,19 +94,43 @@ public final class AtomicFile {
         throw refused(target, MessageKey.ALLOWED_WRITABLE_FILE);
       }
       Path part = Files.createTempFile(folder, ".halfwave-", ".part", readableByOthers(folder));
-      try {
-        try (FileChannel channel = FileChannel.open(part, StandardOpenOption.WRITE)) {
-          ByteBuffer buffer = ByteBuffer.wrap(bytes);
-          while (buffer.hasRemaining()) {
-            channel.write(buffer);
-          }
-          // the content is on the disk before the name points at it
-          channel.force(true);
-        }
-        rename(part, real);
-      } finally {
-        Files.deleteIfExists(part);
-      }
+      // also where somebody ends the program half-way
+      part.toFile().deleteOnExit();
+      FileChannel channel = FileChannel.open(part, StandardOpenOption.WRITE);
+      return new AtomicFile(target, real, part, channel);
+    } catch (IOException e) {
+      throw refused(target, MessageKey.ALLOWED_WRITABLE_FILE);
+    }
+  }
+
+  /** Where the content goes. */
+  public OutputStream stream() {
+    return stream;
+  }
+
+  /**
+   * Puts the file in its place.
+   *
+   * @throws BadInputException if that fails; what stood there is untouched
+   */
+  public void keep() {
+    try {
+      stream.flush();
+      // the content is on the disk before the name points at it
+      channel.force(true);
+      stream.close();
+      rename(part, real);
+    } catch (IOException e) {
+      throw refused(target, MessageKey.ALLOWED_WRITABLE_FILE);
+    }
+  }
+
+  /** Leaves no trace of a file that was not kept. */
+  @Override
+  public void close() {
+    try {
+      channel.close();
+      Files.deleteIfExists(part);
     } catch (IOException e) {
       throw refused(target, MessageKey.ALLOWED_WRITABLE_FILE);
     }

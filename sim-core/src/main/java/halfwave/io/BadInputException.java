@@ -33,7 +33,8 @@ public final class BadInputException extends RuntimeException {
    * @param value what stands there: text, or a message that says why nothing does
    * @param allowed what may stand there
    */
-  static BadInputException ofField(String file, String field, Argument value, Message allowed) {
+  public static BadInputException ofField(
+      String file, String field, Argument value, Message allowed) {
     return new BadInputException(
         file,
         field,

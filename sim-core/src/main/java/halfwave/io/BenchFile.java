@@ -2,13 +2,11 @@ package halfwave.io;
 
 import halfwave.bench.ApplianceCondition;
 import halfwave.bench.Bench;
-import halfwave.bench.Change;
 import halfwave.bench.Coat;
 import halfwave.bench.Condition;
 import halfwave.bench.Design;
 import halfwave.bench.Disorder;
 import halfwave.bench.Intermittent;
-import halfwave.bench.Parameter;
 import halfwave.bench.RodPosition;
 import halfwave.bench.SparkElectrode;
 import halfwave.bench.Trigger;
@@ -19,10 +17,6 @@ import halfwave.flame.Fuel;
 import halfwave.flame.HolderKind;
 import halfwave.flame.Place;
 import halfwave.flame.Rod;
-import halfwave.message.Argument;
-import halfwave.message.Message;
-import halfwave.message.MessageKey;
-import halfwave.quantity.Dimension;
 import java.nio.file.Path;
 import java.util.Set;
 
@@ -57,12 +51,7 @@ public final class BenchFile {
   /** The same for a file that was already read. */
   public static Bench of(JsonValue value) {
     JsonFields f = value.fields("format", "version", "name", "design", "condition");
-    if (!f.get("format").text().equals(FORMAT)) {
-      throw f.get("format").refused(Message.of(MessageKey.ALLOWED_ONE_OF, Argument.text(FORMAT)));
-    }
-    if (f.get("version").wholeNumber() != VERSION) {
-      throw f.get("version").refused(Message.of(MessageKey.ALLOWED_ONE_OF, Argument.text("1")));
-    }
+    f.checkFormat(FORMAT, VERSION);
     return f.make(
         () ->
             new Bench(
@@ -221,24 +210,9 @@ public final class BenchFile {
   private static Intermittent intermittent(JsonValue value) {
     JsonFields f = value.fields("trigger", "change");
     return f.make(
-        () -> new Intermittent(f.get("trigger").oneOf(Trigger.class), change(f.get("change"))));
-  }
-
-  private static Change change(JsonValue value) {
-    JsonFields f = value.fields("parameter", "value", "disorder", "present", "carryOverSeconds");
-    if (f.has("carryOverSeconds")) {
-      return f.make(() -> new Change.CarriedOver(f.get("carryOverSeconds").orNever()));
-    }
-    if (f.has("disorder")) {
-      return new Change.Upset(
-          f.get("disorder").oneOf(Disorder.class), f.orElse("present", JsonValue::truth, true));
-    }
-    Parameter parameter = f.get("parameter").oneOf(Parameter.class);
-    double si =
-        parameter.dimension() == Dimension.RESISTANCE
-            ? f.get("value").ohms()
-            : f.get("value").number();
-    return f.make(() -> Change.Turned.to(parameter, si));
+        () ->
+            new Intermittent(
+                f.get("trigger").oneOf(Trigger.class), ChangeFile.exact().change(f.get("change"))));
   }
 
   private static RodPosition position(JsonValue value) {

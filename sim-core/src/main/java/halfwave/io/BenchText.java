@@ -134,12 +134,19 @@ public final class BenchText {
       if (intermittent.change() instanceof Change.Turned turned) {
         change.put("parameter", JsonValue.spelling(turned.parameter()));
         putOhms(change, "value", turned.value().si());
+      } else if (intermittent.change() instanceof Change.Joined joined) {
+        change.put("parameter", JsonValue.spelling(joined.parameter()));
+        putOhms(change, "value", joined.value().si());
+        change.put("joins", true);
       } else if (intermittent.change() instanceof Change.Upset upset) {
         change
             .put("disorder", JsonValue.spelling(upset.disorder()))
             .put("present", upset.present());
       } else if (intermittent.change() instanceof Change.CarriedOver carried) {
         putSeconds(change, carried.seconds());
+      } else if (intermittent.change() instanceof Change.HeldUp held) {
+        putSeconds(change, held.seconds());
+        change.put("joins", true);
       }
     }
   }

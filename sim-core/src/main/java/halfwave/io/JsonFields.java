@@ -2,6 +2,8 @@ package halfwave.io;
 
 import halfwave.display.Sentences;
 import halfwave.message.Argument;
+import halfwave.message.Message;
+import halfwave.message.MessageKey;
 import halfwave.quantity.RejectedValueException;
 import java.util.function.Function;
 import java.util.function.Supplier;
@@ -26,6 +28,17 @@ public final class JsonFields {
   /** Whether the file has that field. */
   public boolean has(String name) {
     return object.has(name);
+  }
+
+  /** Refuses a file of another format or version. */
+  void checkFormat(String format, int version) {
+    if (!get("format").text().equals(format)) {
+      throw get("format").refused(Message.of(MessageKey.ALLOWED_ONE_OF, Argument.text(format)));
+    }
+    if (get("version").wholeNumber() != version) {
+      Argument one = Argument.text(Integer.toString(version));
+      throw get("version").refused(Message.of(MessageKey.ALLOWED_ONE_OF, one));
+    }
   }
 
   /** The field; where it is missing, the first question put to it is refused. */

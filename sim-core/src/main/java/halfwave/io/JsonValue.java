@@ -2,9 +2,11 @@ package halfwave.io;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.MissingNode;
+import halfwave.display.QuantityReader;
 import halfwave.message.Argument;
 import halfwave.message.Message;
 import halfwave.message.MessageKey;
+import halfwave.quantity.Dimension;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -111,6 +113,21 @@ public final class JsonValue {
       throw refused(Message.of(MessageKey.ALLOWED_RESISTANCE));
     }
     return value;
+  }
+
+  /**
+   * A number in SI, {@value #OPEN} for infinite ohms, or a text as a person types it in a command.
+   *
+   * @param allowed what a refusal asks for
+   */
+  double typed(Dimension dimension, Message allowed) {
+    if (!node.isTextual()) {
+      return number();
+    }
+    if (dimension == Dimension.RESISTANCE && node.textValue().equals(OPEN)) {
+      return Double.POSITIVE_INFINITY;
+    }
+    return QuantityReader.si(node.textValue(), dimension).orElseThrow(() -> refused(allowed));
   }
 
   /** A number of seconds, or {@value #NEVER} for infinity. */

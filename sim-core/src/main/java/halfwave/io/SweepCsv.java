@@ -26,7 +26,7 @@ public final class SweepCsv {
 
   static final String FAILURE = "failure";
 
-  private static final String LINE_END = "\r\n";
+  static final String LINE_END = "\r\n";
 
   private SweepCsv() {}
 

@@ -59,6 +59,22 @@ public enum MessageKey {
   ALLOWED_FILE_NOT_FOLDER,
   /** A shipped bench or a file that exists: the names of the shipped benches. */
   ALLOWED_BENCH,
+  /** A shipped board or a file that exists: the names of the shipped boards. */
+  ALLOWED_BOARD,
+  /** A board made for a way of lighting: which way, the shipped boards that are. */
+  ALLOWED_FITTING_BOARD,
+  /** A time and an act: an example. */
+  ALLOWED_ACT,
+  /** A change of a bench: examples. */
+  ALLOWED_CHANGE,
+  /** A number in a range, or open: lowest, highest. */
+  ALLOWED_RANGE_OR_OPEN,
+  /** A time from burner to burner. */
+  ALLOWED_CARRY_OVER,
+  /** A time in a range: shortest, longest. */
+  ALLOWED_TIME,
+  /** No further word. */
+  ALLOWED_NO_WORD,
   /** A file that can be read. */
   ALLOWED_READABLE_FILE,
   /** A place where a file can be written. */
@@ -341,6 +357,54 @@ public enum MessageKey {
   FLAME_GOES_OUT,
   /** Igniter or spark goes off while the valve is open. */
   IGNITION_ENDS,
+
+  /** How far a sequence is: time played, all of it. */
+  SEQUENCE_PROGRESS,
+  /** Title of a sequence: the bench. */
+  SEQUENCE_TITLE,
+  /** Under the title: board, seed, length. */
+  SEQUENCE_ABOUT,
+  /** A fault that is there from the start: what. */
+  SEQUENCE_FAULT,
+  /** A fault that lurks from the start: trigger, change. */
+  SEQUENCE_LURKS,
+  /** A number that is not as it should be: parameter, value. */
+  SEQUENCE_VALUE,
+  /** Column and axis: time. */
+  SEQUENCE_TIME,
+  /** Column and lane: stage of the board. */
+  SEQUENCE_STAGE,
+  /** Column: the status light. */
+  SEQUENCE_LIGHT,
+  /** Column: what runs. */
+  SEQUENCE_RUNS,
+  /** Column: filtered DC, short. */
+  SEQUENCE_DC,
+  /** Column: what happened, and why. */
+  SEQUENCE_WHAT,
+  /** What the signs of the light's column mean. */
+  SEQUENCE_FLASHES,
+  /** Axis: DC behind the filter. */
+  SEQUENCE_FILTERED,
+  /** Line: pick-up: the current. */
+  SEQUENCE_PICK_UP,
+  /** Line: drop-out: the current. */
+  SEQUENCE_DROP_OUT,
+  /** Line: warning: the current. */
+  SEQUENCE_WARNING,
+  /** Lane: flame at the burners. */
+  SEQUENCE_FLAME,
+  /** Lane: acts. */
+  SEQUENCE_ACTS,
+  /** An act in the list under the chart: number, time, what. */
+  SEQUENCE_ACT,
+  /** How many acts are not listed: the count. */
+  SEQUENCE_MORE,
+
+  /** List of boards: name, description. */
+  BOARD_LINE,
+  /** Heading: the codes of the status light. */
+  BOARD_LIGHT,
 
   /** List of benches: name, description. */
   BENCH_LINE,

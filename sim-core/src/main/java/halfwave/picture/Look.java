@@ -22,12 +22,20 @@ final class Look {
   static final Color HAIRLINE = new Color(0xCFC8BA);
   static final Color ACCENT = new Color(0x0B6E69);
   static final Color MICROAMPS = new Color(0xB4530A);
+  static final Color FLAME = new Color(0x3E7CC4);
+
+  /** Something that is on. */
+  static final Color RUNNING = new Color(0xA3A6A6);
 
   /** Large enough for the back of a class on a picture of 600 units height. */
   static final Font TITLE = font(Font.BOLD, 24);
 
   static final Font BODY = font(Font.PLAIN, 19);
   static final Font BODY_STRONG = font(Font.BOLD, 19);
+
+  /** In the lanes of a timeline, where much stands side by side on 720 units of height. */
+  static final Font LANE = font(Font.PLAIN, 15);
+
   static final Font NOTE = font(Font.PLAIN, 17);
 
   private static final int TILE = 8;
@@ -45,8 +53,12 @@ final class Look {
   }
 
   static Stroke dashed(float width) {
+    return dashed(width, 9);
+  }
+
+  static Stroke dashed(float width, float dash) {
     return new BasicStroke(
-        width, BasicStroke.CAP_BUTT, BasicStroke.JOIN_ROUND, 1, new float[] {9, 6}, 0);
+        width, BasicStroke.CAP_BUTT, BasicStroke.JOIN_ROUND, 1, new float[] {dash, 6}, 0);
   }
 
   static Color mixed(Color from, Color to, double share) {

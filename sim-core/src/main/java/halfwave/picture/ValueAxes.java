@@ -92,6 +92,10 @@ final class ValueAxes {
     return name.substring(0, 1).toUpperCase(Locale.ROOT) + name.substring(1);
   }
 
+  static String uncapital(String name) {
+    return name.substring(0, 1).toLowerCase(Locale.ROOT) + name.substring(1);
+  }
+
   private static void dress(ValueAxis axis) {
     axis.setLabelFont(Look.BODY);
     axis.setLabelPaint(Look.INK);

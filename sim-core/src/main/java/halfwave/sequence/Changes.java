@@ -7,11 +7,12 @@ import halfwave.message.MessageKey;
 import halfwave.quantity.Dimension;
 
 /** Says what a change of a bench is. */
-final class Changes {
+public final class Changes {
 
   private Changes() {}
 
-  static Message said(Change change) {
+  /** The change as a sentence. */
+  public static Message said(Change change) {
     if (change instanceof Change.Turned turned) {
       return Message.of(
           MessageKey.CHANGE_TURNED, Argument.name(turned.parameter()), turned.value());

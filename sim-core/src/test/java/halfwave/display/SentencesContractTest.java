@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import halfwave.bench.ShippedBenches;
 import halfwave.board.ShippedBoards;
+import halfwave.board.Stage;
 import halfwave.circuit.Failure;
 import halfwave.circuit.Part;
 import halfwave.message.Argument;
@@ -53,7 +54,11 @@ class SentencesContractTest {
             ShippedBenches.all().stream().map(bench -> "bench." + bench.name()),
             ShippedBoards.all().stream().map(board -> "board." + board.name()));
     return Stream.concat(
-            Stream.concat(Stream.of("word.open"), shipped),
+            Stream.concat(
+                Stream.concat(
+                    Sentences.WORDS.stream().map(word -> "word." + word),
+                    Arrays.stream(Stage.values()).map(Sentences::briefKey)),
+                shipped),
             Stream.concat(Arrays.stream(MessageKey.values()), named).map(Sentences::bundleKey))
         .collect(Collectors.toCollection(TreeSet::new));
   }

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import halfwave.display.Sentences;
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -81,5 +82,26 @@ class AtomicFileTest {
   void missingFolderIsNotMade() throws IOException {
     assertThat(refusal(folder.resolve("missing").resolve("a"))).contains("a file in a folder");
     assertThat(names()).isEmpty();
+  }
+
+  @Test
+  void whatIsNotKeptLeavesTheOldFileAndNoTrace() throws IOException {
+    Path target = folder.resolve("long.csv");
+    Files.writeString(target, "old");
+
+    try (AtomicFile file = AtomicFile.open(target)) {
+      file.stream().write(new byte[100_000]);
+    }
+    assertThat(Files.readString(target)).isEqualTo("old");
+    assertThat(folder).isDirectoryContaining(target::equals);
+    try (AtomicFile file = AtomicFile.open(target)) {
+      file.stream().write("new".getBytes(StandardCharsets.UTF_8));
+      file.keep();
+    }
+
+    assertThat(Files.readString(target)).isEqualTo("new");
+    try (var all = Files.list(folder)) {
+      assertThat(all).containsExactly(target);
+    }
   }
 }

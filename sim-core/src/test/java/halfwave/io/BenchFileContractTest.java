@@ -13,6 +13,9 @@ import com.networknt.schema.SchemaRegistry;
 import com.networknt.schema.SpecificationVersion;
 import halfwave.bench.Bench;
 import halfwave.bench.ShippedBenches;
+import halfwave.bench.Trigger;
+import halfwave.fault.Fault;
+import halfwave.fault.FaultKind;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -24,6 +27,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
@@ -51,6 +55,20 @@ class BenchFileContractTest {
 
   static Stream<Bench> shipped() {
     return ShippedBenches.all().stream();
+  }
+
+  /** Faulty benches too, those with what comes and goes included. */
+  @ParameterizedTest
+  @EnumSource(FaultKind.class)
+  void faultyBenchesComeBackEqualAndAreValid(FaultKind kind) throws IOException {
+    Fault fault = Fault.typical(kind);
+    for (Fault form : List.of(fault, fault.during(Trigger.VIBRATION))) {
+      Bench bench = form.on(ShippedBenches.standard());
+      String text = BenchText.of(bench);
+
+      assertThat(errors(text)).isEmpty();
+      assertThat(read(text)).isEqualTo(bench);
+    }
   }
 
   @ParameterizedTest

@@ -71,7 +71,7 @@ final class Failures {
       return Message.of(MessageKey.ALLOWED_ONE_OF, Argument.text(codes));
     }
     return Message.of(
-        type == Integer.class || type == int.class || type == long.class
+        type == Integer.class || type == int.class || type == Long.class
             ? MessageKey.ALLOWED_WHOLE_NUMBER
             : MessageKey.ALLOWED_CONSISTENT);
   }

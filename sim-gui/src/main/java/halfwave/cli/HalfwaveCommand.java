@@ -21,7 +21,9 @@ import picocli.CommandLine.Mixin;
       CircuitCommand.class,
       SpiceCommand.class,
       SweepCommand.class,
-      BenchesCommand.class
+      SequenceCommand.class,
+      BenchesCommand.class,
+      BoardsCommand.class
     })
 public final class HalfwaveCommand implements Runnable {
 

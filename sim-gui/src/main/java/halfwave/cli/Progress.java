@@ -4,9 +4,15 @@ import halfwave.explain.Sweep;
 import halfwave.message.Argument;
 import halfwave.message.Message;
 import halfwave.message.MessageKey;
+import halfwave.quantity.Dimension;
+import halfwave.sequence.Segment;
 import java.io.PrintWriter;
+import java.util.function.Supplier;
 
-/** Says on standard error how far a sweep is, where somebody watches and it takes long. */
+/**
+ * Says on standard error how far a sweep or a sequence is, where somebody watches and it takes
+ * long.
+ */
 final class Progress implements Sweep.Watch {
 
   private static final long PATIENCE_NANOS = 500_000_000L;
@@ -22,16 +28,31 @@ final class Progress implements Sweep.Watch {
 
   @Override
   public boolean goOn(int done, int all) {
+    return tell(
+        () -> Message.of(MessageKey.SWEEP_PROGRESS, Argument.count(done), Argument.count(all)));
+  }
+
+  /** The same for a sequence, in the time that has been played. */
+  boolean goOn(Segment slice, long untilMillis) {
+    return tell(
+        () ->
+            Message.of(
+                MessageKey.SEQUENCE_PROGRESS,
+                played(slice.end().timeMillis()),
+                played(untilMillis)));
+  }
+
+  private static Argument played(long millis) {
+    return Argument.quantity(millis / 1000.0, Dimension.TIME);
+  }
+
+  private boolean tell(Supplier<Message> said) {
     long now = System.nanoTime();
     if (watched && now - last > PATIENCE_NANOS) {
       last = now;
-      said = true;
-      String text =
-          standard
-              .sentences()
-              .text(
-                  Message.of(MessageKey.SWEEP_PROGRESS, Argument.count(done), Argument.count(all)));
-      print("\r" + text);
+      this.said = true;
+      // what stood there may have been longer
+      print("\r" + standard.sentences().text(said.get()) + "   ");
     }
     return true;
   }

@@ -57,7 +57,8 @@ class ReadmeTest {
             .getSubcommands()
             .keySet()
             .toString();
-    for (String name : new String[] {"benches", "solve", "sweep", "spice", "circuit"}) {
+    for (String name :
+        new String[] {"benches", "solve", "sweep", "sequence", "boards", "spice", "circuit"}) {
       assertThat(README).containsPattern("halfwave\\.jar " + name + "\\b");
       assertThat(help).contains(name);
     }

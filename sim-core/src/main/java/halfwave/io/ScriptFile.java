@@ -1,0 +1,105 @@
+package halfwave.io;
+
+import halfwave.bench.Intermittent;
+import halfwave.bench.Trigger;
+import halfwave.board.BoardSettings;
+import halfwave.board.ShippedBoards;
+import halfwave.message.Argument;
+import halfwave.message.Message;
+import halfwave.message.MessageKey;
+import halfwave.sequence.Act;
+import halfwave.sequence.Deed;
+import halfwave.sequence.Script;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Collectors;
+
+/**
+ * The file of a script, {@code "format": "halfwave-script", "version": 1}: what is done to an
+ * appliance, and when. Its schema is {@code docs/schemas/script.schema.json}. The words are those
+ * of {@link ActWords}.
+ */
+public final class ScriptFile {
+
+  private static final String FORMAT = "halfwave-script";
+  private static final int VERSION = 1;
+
+  private ScriptFile() {}
+
+  /**
+   * Reads a file.
+   *
+   * @param file the file
+   * @return the script; its acts in the order of the file
+   * @throws BadInputException if anything in it is not as the schema says
+   */
+  public static Script read(Path file) {
+    return of(JsonFile.read(file));
+  }
+
+  /** The same for a file that was already read. */
+  static Script of(JsonValue value) {
+    JsonFields f = value.fields("format", "version", "seconds", "board", "seed", "acts");
+    f.checkFormat(FORMAT, VERSION);
+    long length = millis(f.get("seconds"), 1, TimeWords.LONGEST_MILLIS);
+    List<Act> acts = f.get("acts").list(act -> act(act, length));
+    return new Script(
+        length,
+        f.has("board") ? board(f.get("board")) : null,
+        f.has("seed") ? f.get("seed").wholeNumber() : null,
+        acts);
+  }
+
+  private static String board(JsonValue value) {
+    String name = value.text();
+    if (ShippedBoards.named(name).isEmpty()) {
+      String names =
+          ShippedBoards.all().stream().map(BoardSettings::name).collect(Collectors.joining(", "));
+      throw value.refused(Message.of(MessageKey.ALLOWED_ONE_OF, Argument.text(names)));
+    }
+    return name;
+  }
+
+  private static long millis(JsonValue value, long least, long most) {
+    double seconds = value.number();
+    double millis = Math.rint(seconds * 1000);
+    if (!(seconds >= 0 && millis >= least && millis <= most)) {
+      throw value.refused(TimeWords.allowed(least, most));
+    }
+    return (long) millis;
+  }
+
+  private static Act act(JsonValue value, long length) {
+    ActWord word = value.anyFields().get("act").oneOf(ActWord.class);
+    List<String> names = new ArrayList<>(List.of("seconds", "act"));
+    names.addAll(further(word));
+    JsonFields f = value.fields(names.toArray(String[]::new));
+    return new Act(millis(f.get("seconds"), 0, length - 1), deed(word, f));
+  }
+
+  private static List<String> further(ActWord word) {
+    return switch (word) {
+      case SET -> List.of("parameter", "value");
+      case BREAK, MEND -> List.of("disorder");
+      case CARRY_OVER -> List.of("carryOverSeconds");
+      case LURK -> List.of("trigger", "change");
+      default -> List.of();
+    };
+  }
+
+  private static Deed deed(ActWord word, JsonFields f) {
+    return switch (word) {
+      case SET -> new Deed.Alter(ChangeFile.withUnits().turned(f));
+      case BREAK -> new Deed.Alter(ChangeFile.upset(f, true));
+      case MEND -> new Deed.Alter(ChangeFile.upset(f, false));
+      case CARRY_OVER -> new Deed.Alter(ChangeFile.carriedOver(f));
+      case LURK ->
+          new Deed.Lurk(
+              new Intermittent(
+                  f.get("trigger").oneOf(Trigger.class),
+                  ChangeFile.withUnits().change(f.get("change"))));
+      default -> word.plain().orElseThrow();
+    };
+  }
+}

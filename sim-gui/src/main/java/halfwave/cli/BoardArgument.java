@@ -1,0 +1,67 @@
+package halfwave.cli;
+
+import halfwave.bench.Bench;
+import halfwave.board.BoardSettings;
+import halfwave.board.Ignition;
+import halfwave.board.ShippedBoards;
+import halfwave.io.BadInputException;
+import halfwave.io.BoardFile;
+import halfwave.message.Argument;
+import halfwave.message.Message;
+import halfwave.message.MessageKey;
+import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+
+/**
+ * What a command line means by a board: the name of a shipped one, or the path of a board file. A
+ * shipped name wins over a file of the same name, which {@code ./NAME} still reaches.
+ */
+final class BoardArgument {
+
+  private BoardArgument() {}
+
+  /**
+   * The board that is meant.
+   *
+   * @throws BadInputException where there is neither such a shipped board nor such a file, or the
+   *     file holds no board
+   */
+  static BoardSettings resolve(String text) {
+    Optional<BoardSettings> shipped = ShippedBoards.named(text);
+    if (shipped.isPresent()) {
+      return shipped.get();
+    }
+    Path file;
+    try {
+      file = Path.of(text);
+    } catch (InvalidPathException e) {
+      throw unknown(text);
+    }
+    if (text.isEmpty() || Files.notExists(file)) {
+      throw unknown(text);
+    }
+    return BoardFile.read(file);
+  }
+
+  private static BadInputException unknown(String text) {
+    return BadInputException.ofFile(
+        text, Message.of(MessageKey.ALLOWED_BOARD, names(ShippedBoards.all().stream())));
+  }
+
+  /** Which shipped boards can work a bench. */
+  static Message fitting(Bench bench) {
+    Ignition ignition = bench.design().ignition();
+    return Message.of(
+        MessageKey.ALLOWED_FITTING_BOARD,
+        Argument.name(ignition),
+        names(ShippedBoards.all().stream().filter(b -> b.ignition().fits(ignition))));
+  }
+
+  private static Argument names(Stream<BoardSettings> boards) {
+    return Argument.text(boards.map(BoardSettings::name).collect(Collectors.joining(", ")));
+  }
+}

@@ -1,0 +1,135 @@
+package halfwave.cli;
+
+import halfwave.io.AtomicFile;
+import halfwave.io.BadInputException;
+import halfwave.io.SequenceCsv;
+import halfwave.io.SequenceJson;
+import halfwave.io.Typed;
+import halfwave.message.Message;
+import halfwave.message.MessageKey;
+import halfwave.picture.SequenceChart;
+import halfwave.sequence.Moment;
+import halfwave.sequence.Playback;
+import halfwave.sequence.Segment;
+import java.io.UncheckedIOException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Objects;
+import java.util.concurrent.Callable;
+import java.util.function.Consumer;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** Plays what a bench and its board do over time. */
+@Command(name = "sequence")
+final class SequenceCommand implements Callable<Integer> {
+
+  @Mixin private Standard standard = new Standard();
+
+  @Parameters(paramLabel = "BENCH", descriptionKey = "bench")
+  private @Nullable String bench;
+
+  @Option(names = SequencePlan.BOARD, paramLabel = "NAME|FILE", descriptionKey = "board")
+  private @Nullable String board;
+
+  @Option(names = SequencePlan.FAULT, paramLabel = "[TRIGGER:]CHANGE", descriptionKey = "fault")
+  private List<String> faults = new ArrayList<>();
+
+  @Option(names = SequencePlan.ACT, paramLabel = "\"TIME ACT\"", descriptionKey = "act")
+  private List<String> acts = new ArrayList<>();
+
+  @Option(names = "--script", paramLabel = "FILE", descriptionKey = "script")
+  private @Nullable Path script;
+
+  @Option(names = SequencePlan.FOR, paramLabel = "TIME", descriptionKey = "for")
+  private @Nullable String length;
+
+  @Option(names = "--seed", paramLabel = "NUMBER", descriptionKey = "seed")
+  private @Nullable Long seed;
+
+  @Option(names = "--csv", paramLabel = "FILE", descriptionKey = "sequence-csv")
+  private @Nullable Path csv;
+
+  @Option(names = "--png", paramLabel = "FILE", descriptionKey = "png")
+  private @Nullable Path png;
+
+  @Override
+  public Integer call() {
+    String command = standard.spec().qualifiedName();
+    SequencePlan plan =
+        new SequencePlan(
+            command,
+            new SequencePlan.Options(
+                Objects.requireNonNull(bench), board, faults, acts, script, length, seed));
+    checkTargets(command);
+    if (csv == null) {
+      play(plan, slice -> {});
+      return 0;
+    }
+    try (AtomicFile file = AtomicFile.open(csv)) {
+      SequenceCsv table = new SequenceCsv(file.stream());
+      play(plan, slice -> table.add(slice.samples()));
+      file.keep();
+    } catch (UncheckedIOException e) {
+      throw BadInputException.ofFile(csv.toString(), Message.of(MessageKey.ALLOWED_WRITABLE_FILE));
+    }
+    return 0;
+  }
+
+  private void checkTargets(String command) {
+    if (png == null) {
+      return;
+    }
+    AtomicFile.check(png);
+    if (csv != null && png.toAbsolutePath().normalize().equals(csv.toAbsolutePath().normalize())) {
+      throw new Typed(command, "--png")
+          .refused(png.toString(), Message.of(MessageKey.ALLOWED_CONSISTENT));
+    }
+  }
+
+  private void play(SequencePlan plan, Consumer<Segment> table) {
+    List<Message> about = plan.about(standard.sentences());
+    SequenceChart chart = new SequenceChart(plan.start(), plan.untilMillis(), about);
+    SequenceText text = new SequenceText(standard.sentences());
+    SequenceJson json =
+        standard.json()
+            ? new SequenceJson(standard.out(), plan.start(), standard.sentences())
+            : null;
+    Progress progress = new Progress(standard);
+    Moment end;
+    try {
+      end =
+          Playback.play(
+                  plan.start(),
+                  plan.untilMillis(),
+                  plan.acts(),
+                  slice -> {
+                    table.accept(slice);
+                    if (png != null) {
+                      chart.add(slice);
+                    }
+                    if (json != null) {
+                      json.add(slice);
+                    } else if (csv == null && png == null) {
+                      text.add(slice);
+                    }
+                    return progress.goOn(slice, plan.untilMillis());
+                  })
+              .orElseThrow();
+    } finally {
+      progress.end();
+    }
+    if (png != null) {
+      AtomicFile.write(png, chart.png(standard.sentences()));
+    }
+    if (json != null) {
+      json.end(end);
+    } else if (csv == null && png == null) {
+      standard.out().print(text.text(plan.start(), about));
+    }
+  }
+}

@@ -1,0 +1,215 @@
+package halfwave.cli;
+
+import halfwave.bench.Bench;
+import halfwave.bench.Change;
+import halfwave.board.BoardSettings;
+import halfwave.board.ShippedBoards;
+import halfwave.display.Sentences;
+import halfwave.io.ActWords;
+import halfwave.io.BadInputException;
+import halfwave.io.ChangeWords;
+import halfwave.io.ScriptFile;
+import halfwave.io.TimeWords;
+import halfwave.io.Typed;
+import halfwave.message.Argument;
+import halfwave.message.Message;
+import halfwave.message.MessageKey;
+import halfwave.quantity.RejectedValueException;
+import halfwave.sequence.Act;
+import halfwave.sequence.Changes;
+import halfwave.sequence.Deed;
+import halfwave.sequence.Moment;
+import halfwave.sequence.Playback;
+import halfwave.sequence.Script;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Objects;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * What a sequence is to be, put together from options and script; whatever cannot be is refused
+ * here, before time passes.
+ */
+final class SequencePlan {
+
+  static final String BOARD = "--board";
+  static final String FAULT = "--fault";
+  static final String ACT = "--act";
+  static final String FOR = "--for";
+
+  /** As long as a sequence is at least, and after its last act, where nothing is said (ms). */
+  private static final long LEAST_MILLIS = 120_000;
+
+  private static final long AFTER_MILLIS = 60_000;
+
+  private final String command;
+  private final @Nullable Path file;
+  private final @Nullable Script script;
+  private final List<String> typed;
+  private final List<Act> typedActs = new ArrayList<>();
+  private final List<Message> faults = new ArrayList<>();
+  private final Moment start;
+  private final long untilMillis;
+  private final List<Act> acts;
+
+  /** The options as they were typed; what was not is null or empty. */
+  record Options(
+      String bench,
+      @Nullable String board,
+      List<String> faults,
+      List<String> acts,
+      @Nullable Path script,
+      @Nullable String length,
+      @Nullable Long seed) {}
+
+  SequencePlan(String command, Options options) {
+    this.command = command;
+    file = options.script();
+    script = file == null ? null : ScriptFile.read(file);
+    typed = options.acts();
+    Bench bench = BenchArgument.resolve(options.bench());
+    BoardSettings board = board(bench, options.board());
+    for (String fault : options.faults()) {
+      bench = with(bench, fault);
+    }
+    Typed where = new Typed(command, ACT);
+    typed.forEach(text -> typedActs.add(ActWords.act(where, text)));
+    List<Act> asked = new ArrayList<>(script == null ? List.of() : script.acts());
+    asked.addAll(typedActs);
+    untilMillis = until(asked, options.length());
+    acts = Script.withStart(asked).stream().filter(act -> act.timeMillis() < untilMillis).toList();
+    checkActs(bench);
+    start = Moment.cold(bench, board, seed(options.seed()));
+  }
+
+  /** The moment it begins. */
+  Moment start() {
+    return start;
+  }
+
+  /** When it ends (ms). */
+  long untilMillis() {
+    return untilMillis;
+  }
+
+  /** What is done meanwhile. */
+  List<Act> acts() {
+    return acts;
+  }
+
+  /** Board, seed and length, and the faults there are from the start. */
+  List<Message> about(Sentences sentences) {
+    List<Message> about = new ArrayList<>();
+    about.add(
+        Message.of(
+            MessageKey.SEQUENCE_ABOUT,
+            Argument.text(start.settings().name()),
+            Argument.text(Long.toString(start.seed())),
+            Argument.text(sentences.quantities().time(untilMillis))));
+    about.addAll(faults);
+    return about;
+  }
+
+  private BoardSettings board(Bench bench, @Nullable String option) {
+    String named = script == null ? null : script.board();
+    BoardSettings board;
+    if (option != null) {
+      board = BoardArgument.resolve(option);
+    } else if (named != null) {
+      board = ShippedBoards.named(named).orElseThrow();
+    } else {
+      return ShippedBoards.standard(bench.design().ignition());
+    }
+    if (!board.ignition().fits(bench.design().ignition())) {
+      Message allowed = BoardArgument.fitting(bench);
+      throw option != null
+          ? new Typed(command, BOARD).refused(option, allowed)
+          : BadInputException.ofField(
+              Objects.toString(file), "board", Argument.text(board.name()), allowed);
+    }
+    return board;
+  }
+
+  private long seed(@Nullable Long option) {
+    Long scripted = script == null ? null : script.seed();
+    return option != null ? option : scripted != null ? scripted : 1;
+  }
+
+  private Bench with(Bench bench, String fault) {
+    Typed where = new Typed(command, FAULT);
+    Deed deed = ChangeWords.fault(where, fault);
+    try {
+      Bench changed = Playback.done(bench, deed);
+      Playback.impossible(changed, List.of())
+          .ifPresent(
+              impossible -> {
+                throw impossible.reason();
+              });
+      faults.add(said(deed));
+      return changed;
+    } catch (RejectedValueException e) {
+      throw where.refused(fault, Sentences.allowed(e));
+    }
+  }
+
+  private static Message said(Deed deed) {
+    if (deed instanceof Deed.Lurk lurk) {
+      return Message.of(
+          MessageKey.SEQUENCE_LURKS,
+          Argument.name(lurk.intermittent().trigger()),
+          said(lurk.intermittent().change()));
+    }
+    return Message.of(MessageKey.SEQUENCE_FAULT, said(((Deed.Alter) deed).change()));
+  }
+
+  /** What is so, where nothing becomes so. */
+  private static Argument said(Change change) {
+    if (change instanceof Change.Upset upset) {
+      return Argument.name(upset.disorder());
+    } else if (change instanceof Change.Turned turned) {
+      return Argument.nested(
+          Message.of(MessageKey.SEQUENCE_VALUE, Argument.name(turned.parameter()), turned.value()));
+    }
+    return Argument.nested(Changes.said(change));
+  }
+
+  private long until(List<Act> asked, @Nullable String option) {
+    long last = asked.stream().mapToLong(Act::timeMillis).max().orElse(-1);
+    if (option != null) {
+      Typed where = new Typed(command, FOR);
+      return TimeWords.millis(where, option, Math.max(1, last + 1), TimeWords.LONGEST_MILLIS);
+    }
+    if (script != null) {
+      for (int k = 0; k < typedActs.size(); k++) {
+        if (typedActs.get(k).timeMillis() >= script.lengthMillis()) {
+          throw new Typed(command, ACT)
+              .refused(typed.get(k), TimeWords.allowed(0, script.lengthMillis() - 1));
+        }
+      }
+      return script.lengthMillis();
+    }
+    return Math.min(TimeWords.LONGEST_MILLIS, Math.max(LEAST_MILLIS, last + AFTER_MILLIS));
+  }
+
+  private void checkActs(Bench bench) {
+    Playback.impossible(bench, acts)
+        .ifPresent(
+            impossible -> {
+              throw refused(Objects.requireNonNull(impossible.act()), impossible.reason());
+            });
+  }
+
+  private BadInputException refused(Act act, RejectedValueException reason) {
+    Message allowed = Sentences.allowed(reason);
+    for (int k = 0; k < typedActs.size(); k++) {
+      // the same act, not an equal one
+      if (typedActs.get(k) == act) {
+        return new Typed(command, ACT).refused(typed.get(k), allowed);
+      }
+    }
+    int at = script == null ? -1 : script.acts().indexOf(act);
+    return BadInputException.ofField(
+        Objects.toString(file), "acts[" + at + "]", Argument.text(reason.value()), allowed);
+  }
+}
