@@ -39,10 +39,14 @@ public final class Account {
   /** From here resistance in lead or ground is worth a sentence: it costs about 1 % (Ω). */
   private static final double TOLD_OHMS = 1e5;
 
-  /** Of these one per cent more or less means nothing to a person. */
+  /** Of these one per cent more or less means nothing to a person, or the same as another. */
   private static final Set<Parameter> NOT_TOLD =
       EnumSet.of(
-          Parameter.ROD_ACROSS, Parameter.ROD_UP, Parameter.ROD_ALONG, Parameter.ROD_TEMPERATURE);
+          Parameter.ROD_ACROSS,
+          Parameter.ROD_UP,
+          Parameter.ROD_ALONG,
+          Parameter.ROD_TEMPERATURE,
+          Parameter.SENSE_SUPPLY);
 
   /** Below this a current is rounding (A). */
   private static final double ROUNDING_AMPS = 1e-10;
