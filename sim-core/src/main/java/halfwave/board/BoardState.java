@@ -9,7 +9,7 @@ package halfwave.board;
  * @param valveMillis time since the gas valve last opened or shut (ms)
  * @param quietMillis how long there has been no flame signal (ms)
  * @param callOffMillis how long there has been no call, in lockout (ms)
- * @param failedTrials trials that failed since a flame last held
+ * @param failedTrials trials that failed since a flame last held or a call last ended
  * @param losses flames lost since the call began
  * @param blowerOn whether the circulating blower runs
  * @param blowerMillis time since the furnace began or ceased to be heated (ms)

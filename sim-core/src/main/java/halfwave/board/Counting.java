@@ -14,7 +14,8 @@ import org.jspecify.annotations.Nullable;
  * @param callResetMillis it ends when there was no call for this (ms), or null: that does not help
  * @param powerResetMillis any lockout ends when there was no power for this (ms)
  * @param falseFlameClearMillis how long a false flame has to be gone before the next start (ms)
- * @param falseFlameLockoutMillis a false flame this long ends in hard lockout (ms), or null: never
+ * @param falseFlameLockoutMillis a false flame that was not gone for good after this ends in hard
+ *     lockout (ms), or null: never
  */
 public record Counting(
     int mostTrials,
