@@ -11,6 +11,7 @@ import halfwave.board.Stage;
 import halfwave.board.StatusCode;
 import halfwave.circuit.Failure;
 import halfwave.circuit.Part;
+import halfwave.evidence.Course;
 import halfwave.explain.Rung;
 import halfwave.fault.FaultGroup;
 import halfwave.fault.FaultKind;
@@ -49,6 +50,7 @@ public final class Sentences {
           Trigger.class,
           FaultKind.class,
           FaultGroup.class,
+          Course.class,
           Ignition.class,
           Fuel.class,
           FlameState.class,
