@@ -349,14 +349,40 @@ public enum MessageKey {
   CHANGE_CARRIED,
   /** The flame does not pass from burner to burner. */
   CHANGE_NOT_CARRIED,
+  /** The pilot flame is proved: time since its valve opened. */
+  BOARD_PILOT_PROVED,
+  /** The post-purge of a lockout is over. */
+  BOARD_LOCKOUT_PURGED,
+  /** The igniter goes off while the valve is open. */
+  IGNITER_OFF,
+  /** The spark goes off while the valve is open. */
+  SPARK_OFF,
+  /** The sense circuit is shorted: AC. */
+  SIGNAL_SHORTED,
+  /** The flame signal is weak: the warning. */
+  SIGNAL_WEAK,
+  /** The flame signal is good again. */
+  SIGNAL_GOOD,
+  /** A number, as a thing: parameter, value. */
+  CHANGE_NUMBER,
+  /** What is wrong with a part, as a thing: what. */
+  CHANGE_PART,
+  /** A part that is right, as a thing: what would be wrong. */
+  CHANGE_PART_RIGHT,
+  /** The way from burner to burner, as a thing. */
+  CHANGE_CARRY_OVER,
+  /** A board of a shipped name that was edited: the name. */
+  SEQUENCE_EDITED,
+  /** Another file than that of an option: the option. */
+  ALLOWED_OTHER_FILE,
+  /** A file that does not exist yet: the option that replaces one. */
+  ALLOWED_NEW_FILE,
   /** The first burner lights. */
   FLAME_LIGHTS,
   /** The flame has reached the rod: number of burners. */
   FLAME_ARRIVES,
   /** The flame goes out. */
   FLAME_GOES_OUT,
-  /** Igniter or spark goes off while the valve is open. */
-  IGNITION_ENDS,
 
   /** How far a sequence is: time played, all of it. */
   SEQUENCE_PROGRESS,
