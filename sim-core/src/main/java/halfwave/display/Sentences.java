@@ -12,6 +12,9 @@ import halfwave.circuit.Part;
 import halfwave.explain.Rung;
 import halfwave.flame.FlameState;
 import halfwave.flame.Fuel;
+import halfwave.instrument.LeadEnd;
+import halfwave.instrument.MeterFunction;
+import halfwave.instrument.SupplyPoint;
 import halfwave.message.Argument;
 import halfwave.message.Message;
 import halfwave.message.MessageKey;
@@ -48,7 +51,10 @@ public final class Sentences {
           FlameState.class,
           Stage.class,
           StatusCode.class,
-          FlameSignal.class);
+          FlameSignal.class,
+          MeterFunction.class,
+          LeadEnd.class,
+          SupplyPoint.class);
 
   private static final Pattern PLACEHOLDER = Pattern.compile("\\{(\\d)}");
 
@@ -121,6 +127,11 @@ public final class Sentences {
   /** What a shipped board is, in a line; nothing for a board of that name that a person made. */
   public Optional<String> board(String name) {
     return described("board." + name);
+  }
+
+  /** What a shipped meter is, in a line; nothing for a meter of that name that a person made. */
+  public Optional<String> meter(String name) {
+    return described("meter." + name);
   }
 
   private Optional<String> described(String key) {
