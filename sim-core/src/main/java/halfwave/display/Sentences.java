@@ -17,6 +17,9 @@ import halfwave.fault.FaultGroup;
 import halfwave.fault.FaultKind;
 import halfwave.flame.FlameState;
 import halfwave.flame.Fuel;
+import halfwave.instrument.LeadEnd;
+import halfwave.instrument.MeterFunction;
+import halfwave.instrument.SupplyPoint;
 import halfwave.message.Argument;
 import halfwave.message.Message;
 import halfwave.message.MessageKey;
@@ -59,7 +62,10 @@ public final class Sentences {
           FlameSignal.class,
           LossCount.class,
           Output.class,
-          BoardNumber.class);
+          BoardNumber.class,
+          MeterFunction.class,
+          LeadEnd.class,
+          SupplyPoint.class);
 
   /** The words that stand for a value. */
   static final List<String> WORDS = List.of("open", "never", "yes", "no");
@@ -156,6 +162,11 @@ public final class Sentences {
   /** What a shipped board is, in a line; nothing for a board of that name that a person made. */
   public Optional<String> board(String name) {
     return described("board." + name);
+  }
+
+  /** What a shipped meter is, in a line; nothing for a meter of that name that a person made. */
+  public Optional<String> meter(String name) {
+    return described("meter." + name);
   }
 
   private Optional<String> described(String key) {

@@ -435,5 +435,46 @@ public enum MessageKey {
   /** List of benches: name, description. */
   BENCH_LINE,
   /** A parameter of a bench: its value, lowest, highest, all as text. */
-  BENCH_RANGE
+  BENCH_RANGE,
+
+  /** Meter: what the display shows above its largest range. */
+  METER_OVER_RANGE,
+  /** Meter: a figure by itself. */
+  METER_FIGURE,
+  /** Meter: an AC figure. */
+  METER_ALTERNATING,
+  /** Meter: a DC figure. */
+  METER_DIRECT,
+  /** Meter: an AC and a DC figure. */
+  METER_BOTH,
+  /** Meter: a figure that jumps. */
+  METER_UNSTEADY,
+  /** Meter: a figure with a tone. */
+  METER_TONE,
+  /** Meter: a dead display. */
+  METER_NOTHING,
+  /** Meter: a lead on the spark electrode. */
+  METER_ON_SPARK_ELECTRODE,
+  /** Meter: the spark destroyed it. */
+  METER_DESTROYED,
+  /** Meter: its fuse has blown just now. */
+  METER_FUSE_BLOWN,
+  /** Meter: ohms on a live circuit. */
+  METER_OHMS_LIVE,
+  /** Meter: amps across the supply. */
+  METER_AMPS_ON_SUPPLY,
+  /** Meter: amps across two points instead of in series. */
+  METER_AMPS_ACROSS,
+  /** Meter: DC volts on the supply. */
+  METER_DC_WHERE_AC,
+  /** Meter: AC alone in the sense lead. */
+  METER_AC_WHERE_DC,
+  /** Meter: milliamps for a flame current. */
+  METER_TOO_COARSE,
+  /** Meter: volts in series. */
+  METER_VOLTS_IN_SERIES,
+  /** Meter: low impedance on the sense circuit. */
+  METER_LOW_IMPEDANCE,
+  /** Meter: ohms with a prod through a film. */
+  METER_OHMS_THROUGH_FILM
 }
