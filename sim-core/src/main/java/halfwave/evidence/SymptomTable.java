@@ -1,53 +1,38 @@
 package halfwave.evidence;
 
 import halfwave.bench.Bench;
-import halfwave.bench.BenchCircuit;
-import halfwave.bench.Disorder;
-import halfwave.bench.Stages;
-import halfwave.bench.Trigger;
 import halfwave.board.BoardSettings;
-import halfwave.board.Stage;
-import halfwave.board.StatusCode;
-import halfwave.circuit.Circuit;
-import halfwave.circuit.Part;
-import halfwave.circuit.Point;
 import halfwave.fault.Fault;
 import halfwave.fault.FaultKind;
-import halfwave.instrument.MeterReading;
-import halfwave.instrument.Voltmeter;
-import halfwave.sequence.Act;
-import halfwave.sequence.Deed;
-import halfwave.sequence.Event;
-import halfwave.sequence.Moment;
-import halfwave.sequence.Sample;
-import halfwave.sequence.Segment;
-import halfwave.sequence.SenseCurrent;
-import halfwave.sequence.Sequence;
+import java.util.Collections;
 import java.util.EnumMap;
-import java.util.EnumSet;
-import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.stream.Stream;
 
 /**
  * The table of symptoms: each kind of fault, at its usual severity, through one heating call on a
  * damp day: power at once, the call after ten seconds, its end after ten minutes.
+ *
+ * @param healthy the bench as it came
+ * @param faulty the bench with one more fault of each kind
  */
-public final class SymptomTable {
+public record SymptomTable(Symptoms healthy, Map<FaultKind, Symptoms> faulty) {
 
-  private static final long CALL_MILLIS = 10_000;
-  private static final long END_MILLIS = 610_000;
-  private static final long UNTIL_MILLIS = 660_000;
+  /** Sees how far the table is, and may end it. */
+  public interface Watch {
+    /**
+     * One more row is done.
+     *
+     * @return whether to go on
+     */
+    boolean goOn(int done, int all);
+  }
 
-  /** A clean furnace proves within this after its valve opens, whatever the board (ms). */
-  private static final long PROMPT_MILLIS = 3_000;
+  private static final long SEED = 1;
 
-  private final Sequence sequence = new Sequence();
-  private final BoardSettings settings;
-
-  private SymptomTable(BoardSettings settings) {
-    this.settings = settings;
+  /** Keeps the order of the kinds. */
+  public SymptomTable {
+    faulty = Collections.unmodifiableMap(new EnumMap<>(faulty));
   }
 
   /**
@@ -55,139 +40,18 @@ public final class SymptomTable {
    *
    * @param bench the bench they are put on
    * @param settings its board
+   * @param watch asked after each row
+   * @return the table, or nothing where the watch ended it
    */
-  public static Map<FaultKind, Symptoms> of(Bench bench, BoardSettings settings) {
-    Map<FaultKind, Symptoms> table = new EnumMap<>(FaultKind.class);
+  public static Optional<SymptomTable> of(Bench bench, BoardSettings settings, Watch watch) {
+    Symptoms healthy = Symptoms.of(bench, settings, SEED);
+    Map<FaultKind, Symptoms> faulty = new EnumMap<>(FaultKind.class);
     for (FaultKind kind : FaultKind.values()) {
-      table.put(kind, of(Fault.typical(kind).on(bench), settings, 1));
+      faulty.put(kind, Symptoms.of(Fault.typical(kind).on(bench), settings, SEED));
+      if (!watch.goOn(faulty.size(), FaultKind.values().length)) {
+        return Optional.empty();
+      }
     }
-    return table;
-  }
-
-  /**
-   * One bench.
-   *
-   * @param bench with or without faults
-   * @param settings its board
-   * @param seed of all chance
-   */
-  public static Symptoms of(Bench bench, BoardSettings settings, long seed) {
-    return new SymptomTable(settings).symptoms(bench, seed);
-  }
-
-  private Symptoms symptoms(Bench bench, long seed) {
-    Segment call =
-        sequence.advance(
-            Moment.cold(bench, settings, seed),
-            UNTIL_MILLIS,
-            List.of(
-                new Act(0, new Deed.Damp(true)),
-                new Act(0, new Deed.Supply(true)),
-                new Act(CALL_MILLIS, new Deed.Call(true)),
-                new Act(END_MILLIS, new Deed.Call(false))));
-    Circuit dark = dark(bench.under(EnumSet.of(Trigger.DAMP)));
-    Voltmeter meter = Voltmeter.HIGH_IMPEDANCE;
-    return new Symptoms(
-        course(call),
-        code(call),
-        meter.read(dark, Point.TERMINAL, Point.COMMON),
-        meter.read(dark.without(Part.CONNECTOR), Point.TERMINAL, Point.COMMON),
-        during(call).map(SymptomTable::reading),
-        warm(call).map(SymptomTable::reading));
-  }
-
-  private static Circuit dark(Bench bench) {
-    boolean powered = !bench.condition().appliance().has(Disorder.DOOR_OPEN);
-    Bench seen =
-        powered
-            ? bench
-            : bench.with(
-                bench.condition().withAppliance(bench.condition().appliance().withSenseSupply(0)));
-    return BenchCircuit.withoutFlame(seen, new Stages().flame(seen));
-  }
-
-  private static MeterReading reading(Sample sample) {
-    SenseCurrent sense = sample.sense();
-    return sense.unsolved() == null
-        ? new MeterReading.Amps(sense.meanAmps(), sense.alternatingRmsAmps())
-        : new MeterReading.None(sense.unsolved());
-  }
-
-  private Course course(Segment call) {
-    if (entered(call, Stage.FALSE_FLAME).anyMatch(e -> e.timeMillis() < END_MILLIS)) {
-      return Course.SEES_FALSE_FLAME;
-    }
-    Optional<Event> opened = entered(call, Stage.TRIAL).findFirst();
-    if (opened.isEmpty()) {
-      return Course.DOES_NOT_START;
-    }
-    if (call.samples().stream().noneMatch(s -> s.litCount() > 0)) {
-      return Course.DOES_NOT_LIGHT;
-    }
-    Optional<Event> ran = entered(call, Stage.RUN).findFirst();
-    if (ran.isEmpty()) {
-      return Course.GOES_OUT;
-    }
-    if (call.end().furnace().burning()) {
-      return Course.DOES_NOT_STOP;
-    }
-    boolean lost =
-        call.events().stream()
-            .filter(e -> e.timeMillis() > ran.get().timeMillis() && e.timeMillis() < END_MILLIS)
-            .anyMatch(e -> e.leaves(Stage.RUN));
-    if (lost) {
-      return Course.IS_LOST;
-    }
-    long prompt = PROMPT_MILLIS + settings.times().provingMillis();
-    if (ran.get().timeMillis() - opened.get().timeMillis() > prompt) {
-      return Course.PROVES_LATE;
-    }
-    return warm(call).filter(s -> s.code() == StatusCode.WEAK_FLAME).isPresent()
-        ? Course.RUNS_WEAKLY
-        : Course.RUNS;
-  }
-
-  /** The first trouble that the light tells during the call, or what it says at its end. */
-  private static StatusCode code(Segment call) {
-    List<StatusCode> codes =
-        call.samples().stream()
-            .filter(s -> s.timeMillis() >= CALL_MILLIS && s.timeMillis() < END_MILLIS)
-            .map(Sample::code)
-            .toList();
-    if (codes.contains(StatusCode.SENSE_SHORTED)) {
-      return StatusCode.SENSE_SHORTED;
-    }
-    StatusCode last = codes.isEmpty() ? StatusCode.DARK : codes.get(codes.size() - 1);
-    return codes.stream().filter(SymptomTable::trouble).findFirst().orElse(last);
-  }
-
-  /** A signal is weak for a moment whenever it comes or goes. */
-  private static boolean trouble(StatusCode code) {
-    return switch (code) {
-      case DARK, READY, STARTING, FLAME, WEAK_FLAME -> false;
-      default -> true;
-    };
-  }
-
-  /** The last look before the first trial ends, well or badly. */
-  private static Optional<Sample> during(Segment call) {
-    Optional<Event> end =
-        call.events().stream().filter(e -> e.shutsGas() || e.enters(Stage.RUN)).findFirst();
-    return end.flatMap(
-        e ->
-            call.samples().stream()
-                .filter(s -> s.timeMillis() < e.timeMillis() && s.stage().gas())
-                .reduce((a, b) -> b));
-  }
-
-  private static Optional<Sample> warm(Segment call) {
-    return call.samples().stream()
-        .filter(s -> s.timeMillis() < END_MILLIS && s.timeMillis() >= END_MILLIS - 1000)
-        .filter(s -> s.stage() == Stage.RUN)
-        .reduce((a, b) -> b);
-  }
-
-  private static Stream<Event> entered(Segment call, Stage stage) {
-    return call.events().stream().filter(e -> e.enters(stage));
+    return Optional.of(new SymptomTable(healthy, faulty));
   }
 }

@@ -1,5 +1,7 @@
 package halfwave.evidence;
 
+import halfwave.bench.Bench;
+import halfwave.board.BoardSettings;
 import halfwave.board.StatusCode;
 import halfwave.instrument.MeterReading;
 import java.util.Optional;
@@ -21,4 +23,16 @@ public record Symptoms(
     MeterReading standby,
     MeterReading leadOff,
     Optional<MeterReading> trial,
-    Optional<MeterReading> warm) {}
+    Optional<MeterReading> warm) {
+
+  /**
+   * Plays a heating call on a damp day.
+   *
+   * @param bench with or without faults
+   * @param settings its board
+   * @param seed of all chance
+   */
+  public static Symptoms of(Bench bench, BoardSettings settings, long seed) {
+    return new SymptomCall(settings).symptoms(bench, seed);
+  }
+}

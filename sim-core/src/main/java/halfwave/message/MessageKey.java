@@ -373,6 +373,28 @@ public enum MessageKey {
   CHANGE_CARRY_OVER,
   /** A board of a shipped name that was edited: the name. */
   SEQUENCE_EDITED,
+  /** Column: the fault. */
+  SYMPTOMS_FAULT,
+  /** Column: how the call goes. */
+  SYMPTOMS_COURSE,
+  /** Column: what the light says. */
+  SYMPTOMS_CODE,
+  /** Column: volts at the terminal without a flame. */
+  SYMPTOMS_STANDBY,
+  /** Column: the same with the lead off. */
+  SYMPTOMS_LEAD_OFF,
+  /** Column: DC at the end of the first trial. */
+  SYMPTOMS_TRIAL_DC,
+  /** Column: AC there. */
+  SYMPTOMS_TRIAL_AC,
+  /** Column: DC after ten minutes. */
+  SYMPTOMS_WARM_DC,
+  /** Column: AC there. */
+  SYMPTOMS_WARM_AC,
+  /** Row: as the bench came. */
+  SYMPTOMS_NO_FAULT,
+  /** Under the table of symptoms. */
+  SYMPTOMS_NOTE,
   /** Another file than that of an option: the option. */
   ALLOWED_OTHER_FILE,
   /** A file that does not exist yet: the option that replaces one. */

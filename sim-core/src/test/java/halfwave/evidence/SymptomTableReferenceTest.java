@@ -26,8 +26,10 @@ class SymptomTableReferenceTest {
 
   private static final Bench BENCH = ShippedBenches.standard();
   private static final BoardSettings BOARD = ShippedBoards.standard(BENCH.design().ignition());
-  private static final Map<FaultKind, Symptoms> TABLE = SymptomTable.of(BENCH, BOARD);
-  private static final Symptoms HEALTHY = SymptomTable.of(BENCH, BOARD, 1);
+  private static final SymptomTable ALL =
+      SymptomTable.of(BENCH, BOARD, (done, all) -> true).orElseThrow();
+  private static final Map<FaultKind, Symptoms> TABLE = ALL.faulty();
+  private static final Symptoms HEALTHY = ALL.healthy();
 
   private static double dc(Symptoms symptoms) {
     MeterReading at = symptoms.warm().or(symptoms::trial).orElseThrow();
@@ -178,12 +180,17 @@ class SymptomTableReferenceTest {
     assertThat(dc(of(FaultKind.AIR_BLOCKED))).isGreaterThan(2e-6);
   }
 
+  @Test
+  void watchEndsIt() {
+    assertThat(SymptomTable.of(BENCH, BOARD, (done, all) -> done < 2)).isEmpty();
+  }
+
   /** Row 21: good after ten seconds and more; here in a pilot's long trial. */
   @Test
   void slowRiseProvesLate() {
     Bench pilot = ShippedBenches.named("intermittent-pilot").orElseThrow();
     Bench filmed = Fault.of(FaultKind.ROD_SILICA, 1e-6).on(pilot.with(Condition.HEALTHY));
-    Symptoms slow = SymptomTable.of(filmed, ShippedBoards.standard(pilot.design().ignition()), 1);
+    Symptoms slow = Symptoms.of(filmed, ShippedBoards.standard(pilot.design().ignition()), 1);
     assertThat(slow.course()).isEqualTo(Course.PROVES_LATE);
   }
 }
