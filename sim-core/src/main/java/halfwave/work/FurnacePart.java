@@ -131,6 +131,8 @@ public enum FurnacePart {
   DOOR_SWITCH(Access.OPEN),
   /** The line connections of the furnace. */
   SUPPLY(Access.off(0, 0, Tool.SCREWDRIVER, JUNCTION_BOX), LINE_VOLTAGE, SHARP_EDGE),
+  /** The inducer's wheel, where it can be seen and heard. */
+  INDUCER_WHEEL(Access.off(0, 0, Tool.HANDS, BURNER_DOOR), LINE_VOLTAGE, MOVING_PARTS, HOT_SURFACE),
   /** The inducer. */
   INDUCER(
       Access.off(8, 6, Tool.NUT_DRIVER, BURNER_DOOR),

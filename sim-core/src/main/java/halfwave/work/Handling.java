@@ -11,6 +11,7 @@ import halfwave.bench.Intermittent;
 import halfwave.bench.Parameter;
 import halfwave.bench.Trigger;
 import halfwave.board.Ignition;
+import halfwave.quantity.RejectedValueException;
 import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
@@ -146,17 +147,25 @@ public enum Handling implements Work {
     };
   }
 
-  /** The bench once it has gone wrong. */
+  /** The bench once it has gone wrong; where nothing is left to go wrong it stays as it is. */
   public Bench on(Bench bench) {
-    if (trigger == null) {
-      return change.on(bench);
-    }
     Condition c = bench.condition();
-    Intermittent lurking = new Intermittent(trigger, change);
-    // the same mishap twice makes nothing worse
-    return c.appliance().intermittents().contains(lurking)
-        ? bench
-        : bench.with(c.withAppliance(c.appliance().with(lurking)));
+    if ((this == ROD_SNAPS || this == ROD_PUSHED_ASIDE) && Aspect.broken(c)) {
+      return bench;
+    }
+    if (trigger != null) {
+      Intermittent lurking = new Intermittent(trigger, change);
+      // the same mishap twice makes nothing worse
+      return c.appliance().intermittents().contains(lurking)
+          ? bench
+          : bench.with(c.withAppliance(c.appliance().with(lurking)));
+    }
+    try {
+      return change.on(bench);
+    } catch (RejectedValueException e) {
+      // as bad as the model can say already
+      return bench;
+    }
   }
 
   /** Minutes at the part when it is done right. */

@@ -210,7 +210,7 @@ public enum Look implements Work {
       Caution.NEVER_BYPASS),
   /** The inducer. */
   INDUCER(
-      FurnacePart.SIGHT_GLASS,
+      FurnacePart.INDUCER_WHEEL,
       1,
       Tool.HANDS,
       Needs.POWER,

@@ -297,7 +297,7 @@ public enum Repair implements Work {
     return switch (this) {
       case CLEAN_ROD_WITH_PAD -> 1e-8;
       case CLEAN_ROD_WITH_STEEL_WOOL, CLEAN_ROD_WITH_BRASS_BRUSH -> 2e-8;
-      case CLEAN_ROD_WITH_PAPER -> 1e-7;
+      case CLEAN_ROD_WITH_PAPER -> 5e-8;
       default -> 0;
     };
   }
