@@ -304,6 +304,11 @@ public enum Look implements Work {
   }
 
   @Override
+  public boolean needsFlame() {
+    return needs == Needs.FLAME;
+  }
+
+  @Override
   public boolean powerOff() {
     return needs == Needs.NOTHING && part.access().powerOff();
   }

@@ -11,19 +11,9 @@ import java.util.function.Function;
 /** A reading of the sense circuit that is not a look: what the meter shows is solved. */
 public enum MeterTest implements Work {
   /** Microamps in series, flame burning. */
-  SERIES_CURRENT(
-      4,
-      Tool.MICROAMMETER,
-      Needs.FLAME,
-      Readings::series,
-      EnumSet.complementOf(EnumSet.of(Aspect.INPUT_OFFSET))),
+  SERIES_CURRENT(4, Tool.MICROAMMETER, Needs.FLAME, Readings::series, senseCircuit()),
   /** Volts at the sense terminal, flame burning. */
-  TERMINAL_VOLTS(
-      2,
-      Tool.MULTIMETER,
-      Needs.FLAME,
-      Readings::terminal,
-      EnumSet.complementOf(EnumSet.of(Aspect.INPUT_OFFSET))),
+  TERMINAL_VOLTS(2, Tool.MULTIMETER, Needs.FLAME, Readings::terminal, senseVoltage()),
   /** Volts at the sense terminal, lead pulled off. */
   TERMINAL_VOLTS_LEAD_OFF(
       3,
@@ -45,6 +35,7 @@ public enum MeterTest implements Work {
           Aspect.DAMP_LEAK,
           Aspect.DEPOSIT,
           Aspect.LEAD_CHAFE,
+          Aspect.CONNECTOR,
           Aspect.GROUND));
 
   private final int ownMinutes;
@@ -64,6 +55,20 @@ public enum MeterTest implements Work {
     this.needs = needs;
     this.reading = reading;
     this.shows = Collections.unmodifiableSet(shows);
+  }
+
+  /** Everything in the way of the sense current. */
+  private static Set<Aspect> senseCircuit() {
+    Set<Aspect> all = EnumSet.range(Aspect.ROD_COAT, Aspect.BLOWER_AIR);
+    all.addAll(EnumSet.of(Aspect.GAS_PRESSURE, Aspect.AIR, Aspect.SENSE_SUPPLY, Aspect.POLARITY));
+    return all;
+  }
+
+  /** A rod that stands too far off goes on drawing its AC: only the DC is lost. */
+  private static Set<Aspect> senseVoltage() {
+    Set<Aspect> all = senseCircuit();
+    all.remove(Aspect.ROD_DISTANCE);
+    return all;
   }
 
   /** Which of a bench's readings it is. */
@@ -94,6 +99,11 @@ public enum MeterTest implements Work {
   @Override
   public List<Caution> ownCautions() {
     return List.of(Caution.PROBE_TIPS, Caution.CONNECTOR_SPRING);
+  }
+
+  @Override
+  public boolean needsFlame() {
+    return needs == Needs.FLAME;
   }
 
   @Override

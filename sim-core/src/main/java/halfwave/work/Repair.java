@@ -354,4 +354,20 @@ public enum Repair implements Work {
   public List<Caution> ownCautions() {
     return cautions;
   }
+
+  /** Gas pressure is set while it burns; everything else waits for the way to the part. */
+  @Override
+  public boolean needsFlame() {
+    return this == SET_GAS_PRESSURE;
+  }
+
+  @Override
+  public boolean powerOff() {
+    return !needsFlame() && part.access().powerOff();
+  }
+
+  @Override
+  public boolean gasOff() {
+    return !needsFlame() && part.access().gasOff();
+  }
 }

@@ -52,6 +52,11 @@ public sealed interface Work permits Look, MeterTest, Repair, Handling {
     return part().access().gasOff();
   }
 
+  /** Whether the burners have to burn meanwhile. */
+  default boolean needsFlame() {
+    return false;
+  }
+
   /** Name in commands and files. */
   default String id() {
     return name().toLowerCase(Locale.ROOT).replace('_', '-');
