@@ -4,9 +4,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import halfwave.bench.Bench;
 import halfwave.bench.Readings;
+import halfwave.bench.RodPosition;
 import halfwave.bench.ShippedBenches;
 import halfwave.bench.Stages;
 import halfwave.bench.Trigger;
+import halfwave.board.BoardOutputs;
 import halfwave.board.ShippedBoards;
 import halfwave.board.StatusCode;
 import halfwave.fault.Fault;
@@ -133,6 +135,28 @@ class LookContractTest {
     }
   }
 
+  /**
+   * What a look says it shows, it shows of some fault or mishap; the light is left to the board.
+   */
+  @ParameterizedTest
+  @EnumSource(value = Look.class, mode = EnumSource.Mode.EXCLUDE, names = "STATUS_LIGHT")
+  void keepsItsWord(Look look) {
+    Bench sound = ShippedBenches.standard();
+    List<Bench> benches = new ArrayList<>();
+    benches.add(Handling.ROD_SNAPS.on(sound));
+    for (FaultKind kind : FaultKind.values()) {
+      for (double severity : new double[] {kind.least(), kind.typical(), kind.most()}) {
+        benches.add(Fault.of(kind, severity).on(sound));
+      }
+    }
+    Set<Aspect> shown = EnumSet.noneOf(Aspect.class);
+    for (Bench bench : benches) {
+      boolean told = tells(look, bench, sound);
+      shown.addAll(told ? wrong(bench) : Set.of());
+    }
+    assertThat(shown).containsAll(look.shows());
+  }
+
   @ParameterizedTest
   @EnumSource(FaultKind.class)
   void everyFaultIsSeenByALook(FaultKind kind) {
@@ -208,7 +232,7 @@ class LookContractTest {
             .with(
                 ShippedBenches.standard()
                     .condition()
-                    .withRodPosition(halfwave.bench.RodPosition.shifted(0, 0, -6e-3))));
+                    .withRodPosition(RodPosition.shifted(0, 0, -6e-3))));
     List<Scene> scenes = new ArrayList<>();
     for (Bench bench : benches) {
       Scene heating = Settings.heating(bench, Settings.ALL);
@@ -232,7 +256,7 @@ class LookContractTest {
         on,
         litCount,
         code,
-        on ? scene.outputs() : halfwave.board.BoardOutputs.NONE,
+        on ? scene.outputs() : BoardOutputs.NONE,
         flame,
         on,
         !on);
