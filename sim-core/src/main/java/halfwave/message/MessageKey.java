@@ -457,6 +457,8 @@ public enum MessageKey {
   WORK_OFF_POWER,
   /** Only gas off. */
   WORK_OFF_GAS,
+  /** The burners have to burn. */
+  WORK_BURNING,
   /** Neither off. */
   WORK_OFF_NONE,
   /** Hazards: a list. */
@@ -477,8 +479,6 @@ public enum MessageKey {
   WORK_CHANCE,
   /** What a mishap does: the change. */
   WORK_DOES,
-  /** What it does at times: trigger, change. */
-  WORK_LURKS,
   /** The right way: minutes, sentence. */
   WORK_RIGHT_WAY,
   /** Heading: cautions. */

@@ -23,7 +23,9 @@ import picocli.CommandLine.Mixin;
       SweepCommand.class,
       SequenceCommand.class,
       BenchesCommand.class,
-      BoardsCommand.class
+      BoardsCommand.class,
+      FaultsCommand.class,
+      WorkCommand.class
     })
 public final class HalfwaveCommand implements Runnable {
 
