@@ -12,6 +12,7 @@ import halfwave.circuit.LumpedCircuit.Source;
 import halfwave.circuit.Part;
 import halfwave.circuit.Point;
 import halfwave.flame.ElectrodeCharacteristic;
+import halfwave.flame.FlameStar;
 import halfwave.flame.IonField;
 import halfwave.flame.Place;
 import halfwave.flame.Rod;
@@ -34,47 +35,19 @@ public final class BenchCircuit {
 
   /** The circuit with the flame burning. */
   public static Circuit of(Bench bench, BenchFlame flame) {
+    Circuit circuit = wiring(bench, flame.field(), flame.burning() ? flame.path() : null);
     ElectrodeCharacteristic spark = flame.spark();
-    boolean star = spark != null && flame.burning();
-    ConductionLaw path = flame.burning() && !star ? flame.path() : null;
-    Circuit circuit = wiring(bench, flame.field(), path);
-    if (spark == null || !star) {
+    if (spark == null || !flame.burning()) {
       return circuit;
     }
-    Circuit withStar = star(circuit, flame, Point.PROBE, spark);
     double winding = bench.design().spark() == null ? 0 : bench.design().spark().windingOhms();
-    return withStar.with(new Resistor(Part.SPARK_WINDING, Point.PROBE, Point.CHASSIS, winding));
+    return FlameStar.with(circuit, Part.PROBE_SHEATH, Point.PROBE, spark)
+        .with(new Resistor(Part.SPARK_WINDING, Point.PROBE, Point.CHASSIS, winding));
   }
 
   /** The circuit without a flame: gas off, or a trial that did not light. */
   public static Circuit withoutFlame(Bench bench, BenchFlame flame) {
     return wiring(bench, flame.field(), null);
-  }
-
-  /** The circuit with a wire held in the flame, on nothing yet: for a meter's lead. */
-  public static Circuit withProbe(Bench bench, BenchFlame flame, ElectrodeCharacteristic wire) {
-    Circuit circuit = wiring(bench, flame.field(), null);
-    return flame.burning() ? star(circuit, flame, Point.PROBE, wire) : circuit;
-  }
-
-  /** Rod, burner and a third electrode in one plasma; the column is shared by the first two. */
-  private static Circuit star(
-      Circuit circuit, BenchFlame flame, Point thirdPoint, ElectrodeCharacteristic third) {
-    double half = 0.5 * flame.path().columnOhms();
-    return circuit.with(
-        new Conductor(
-            Part.ROD_SHEATH, Point.ROD_SURFACE, Point.PLASMA, inSeries(flame.path().rod(), half)),
-        new Conductor(
-            Part.BURNER_SHEATH,
-            Point.BURNER_SURFACE,
-            Point.PLASMA,
-            inSeries(flame.path().burner(), half)),
-        new Conductor(Part.PROBE_SHEATH, thirdPoint, Point.PLASMA, third));
-  }
-
-  private static ElectrodeCharacteristic inSeries(ElectrodeCharacteristic electrode, double ohms) {
-    return new ElectrodeCharacteristic(
-        electrode.ions().inSeriesWith(ohms), electrode.electrons().inSeriesWith(ohms));
   }
 
   private static Circuit wiring(Bench bench, IonField field, @Nullable ConductionLaw path) {

@@ -4,14 +4,10 @@ import halfwave.circuit.Circuit;
 import halfwave.circuit.Part;
 import halfwave.circuit.Point;
 import halfwave.circuit.SteadyState;
-import halfwave.flame.ElectrodeCharacteristic;
-import halfwave.flame.Place;
-import halfwave.flame.Rod;
-import halfwave.flame.RodCollection;
+import halfwave.flame.FlameStar;
 import halfwave.instrument.MeterReading;
 import halfwave.instrument.Microammeter;
 import halfwave.instrument.Voltmeter;
-import java.util.List;
 
 /**
  * What a technician's meter shows on a bench, one hook-up at a time.
@@ -37,25 +33,15 @@ public record Readings(
     Circuit circuit = BenchCircuit.of(bench, flame);
     Circuit dark = BenchCircuit.withoutFlame(bench, flame);
     Voltmeter volts = Voltmeter.HIGH_IMPEDANCE;
-    ElectrodeCharacteristic wire =
-        RodCollection.characteristic(
-            flame.field(), probeWire(bench), bench.condition().rodKelvin(), bench.design().flame());
+    Circuit wired =
+        FlameStar.with(circuit, Part.WIRE_SHEATH, Point.WIRE, ProbeWire.of(bench, flame));
     return new Readings(
         Microammeter.SERVICE.read(circuit),
         volts.read(circuit, Point.TERMINAL, Point.COMMON),
         Microammeter.SERVICE.read(volts.across(circuit, Point.TERMINAL, Point.COMMON)),
         volts.read(dark.without(Part.CONNECTOR), Point.TERMINAL, Point.COMMON),
         volts.read(dark, Point.TERMINAL, Point.COMMON),
-        volts.read(BenchCircuit.withProbe(bench, flame, wire), Point.PROBE, Point.ROD));
-  }
-
-  /**
-   * A bare wire tip, 1 mm thick and 6 mm long, held into the root of the flame beside the burner's
-   * rim, on the side away from the rod [practice].
-   */
-  private static Rod probeWire(Bench bench) {
-    double r = bench.design().burner().portRadiusMeters();
-    return new Rod(List.of(new Place(0, -r - 4e-3, 4e-3), new Place(0, -r + 2e-3, 4e-3)), 0.5e-3);
+        volts.read(wired, Point.WIRE, Point.ROD));
   }
 
   /** The undisturbed circuit's steady state, no meter anywhere. */

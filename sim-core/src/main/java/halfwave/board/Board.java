@@ -65,12 +65,18 @@ public final class Board {
     boolean hot = settings.ignition().hotSurface();
     boolean pilot = settings.ignition() == Ignition.INTERMITTENT_PILOT;
     return new BoardOutputs(
-        stage.air() && (times.hasPressureSwitch() || times.prePurgeMillis() > 0),
+        air(times, state) && (times.hasPressureSwitch() || times.prePurgeMillis() > 0),
         hot && (lighting || stage == Stage.WARM_UP),
         !hot && lighting,
         pilot && stage.gas(),
         pilot ? stage == Stage.RUN : stage.gas(),
         state.blowerOn() || stage == Stage.RESTART);
+  }
+
+  /** A lockout begins with the post-purge. */
+  private static boolean air(Times times, BoardState state) {
+    boolean purging = state.stage().lockout() && state.stageMillis() < times.postPurgeMillis();
+    return state.stage().air() || purging;
   }
 
   /** What the status light says. */

@@ -64,6 +64,7 @@ final class Clocks {
         }
       }
       case SOFT_LOCKOUT -> {
+        at(times.postPurgeMillis(), clock);
         Long limit = counting.lockoutMillis();
         at(limit == null ? 0 : limit, clock);
         Long reset = counting.callResetMillis();
@@ -71,7 +72,8 @@ final class Clocks {
           at(reset == null ? 0 : reset, state.callOffMillis());
         }
       }
-      case STANDBY, TRIAL, LIMIT_OPEN, HARD_LOCKOUT -> {}
+      case HARD_LOCKOUT -> at(times.postPurgeMillis(), clock);
+      case STANDBY, TRIAL, LIMIT_OPEN -> {}
     }
   }
 

@@ -205,7 +205,8 @@ final class Rules {
     if (settings.sensing().checksLine() && !in.lineRight()) {
       return waiting(StatusCode.LINE_REVERSED, say(MessageKey.BOARD_LINE_REVERSED));
     }
-    Stage next = times.hasPressureSwitch() ? Stage.PRESSURE_PROOF : Stage.PRE_PURGE;
+    Stage purge = times.prePurgeMillis() > 0 ? Stage.PRE_PURGE : ignite();
+    Stage next = times.hasPressureSwitch() ? Stage.PRESSURE_PROOF : purge;
     return resolved(next, say(MessageKey.BOARD_CHECKED));
   }
 
@@ -246,7 +247,11 @@ final class Rules {
           learning != null && state.failedTrials() == 0
               ? running.withWarmUp(learning.shorter(state.warmUpMillis()))
               : running,
-          say(MessageKey.BOARD_PROVED, seconds(state.valveMillis())));
+          say(
+              settings.ignition() == Ignition.INTERMITTENT_PILOT
+                  ? MessageKey.BOARD_PILOT_PROVED
+                  : MessageKey.BOARD_PROVED,
+              seconds(state.valveMillis())));
     }
     return state.valveMillis() >= times.trialMillis() ? trialFailed() : null;
   }

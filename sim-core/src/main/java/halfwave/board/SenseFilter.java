@@ -17,6 +17,9 @@ public record SenseFilter(double meanAmps, double alternatingRmsAmps, FlameSigna
   /** Nothing flows. */
   public static final SenseFilter QUIET = new SenseFilter(0, 0, FlameSignal.NONE);
 
+  /** How far above the warning a weak signal has to rise to count as good again (1). */
+  private static final double CLEARLY_RATIO = 1.1;
+
   /** Differences that no amplifier knows of (A): from here the filter has settled. */
   private static final double SETTLED_AMPS = 1e-13;
 
@@ -47,7 +50,9 @@ public record SenseFilter(double meanAmps, double alternatingRmsAmps, FlameSigna
   private FlameSignal judged(Sensing sensing, double mean, double rms) {
     double least = signal.proves() ? sensing.dropOutAmps() : sensing.pickUpAmps();
     if (mean >= least) {
-      return mean < sensing.warningAmps() ? FlameSignal.WEAK : FlameSignal.GOOD;
+      // a signal that was weak has to rise clearly, or flicker would change it all the time
+      double good = sensing.warningAmps() * (signal == FlameSignal.WEAK ? CLEARLY_RATIO : 1);
+      return mean < good ? FlameSignal.WEAK : FlameSignal.GOOD;
     }
     return rms >= sensing.shortRmsAmps() ? FlameSignal.SHORTED : FlameSignal.NONE;
   }

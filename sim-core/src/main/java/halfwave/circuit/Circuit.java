@@ -32,4 +32,14 @@ public record Circuit(double openCircuitRmsVolts, double sourceHertz, List<Eleme
     return new Circuit(
         openCircuitRmsVolts, sourceHertz, elements.stream().filter(e -> e.part() != part).toList());
   }
+
+  /** This circuit with its power off. */
+  public Circuit unpowered() {
+    return new Circuit(0, sourceHertz, elements);
+  }
+
+  /** Whether its source gives any voltage. */
+  public boolean live() {
+    return openCircuitRmsVolts > 0;
+  }
 }

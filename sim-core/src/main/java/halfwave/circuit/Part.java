@@ -49,5 +49,7 @@ public enum Part {
   /** A second meter's resistance. */
   SECOND_METER,
   /** A second meter's input capacitance. */
-  SECOND_METER_CAPACITANCE
+  SECOND_METER_CAPACITANCE,
+  /** The contact of a wire in the flame with the plasma. */
+  WIRE_SHEATH
 }

@@ -22,6 +22,10 @@ public enum Point {
   CHASSIS,
   /** The plasma of the flame, where three or more electrodes meet. */
   PLASMA,
-  /** A wire or third electrode held in the flame. */
-  PROBE
+  /** A third electrode that belongs to the appliance: the spark electrode. */
+  PROBE,
+  /** A bare wire that a person holds in the flame. */
+  WIRE,
+  /** Where the sense lead is opened for a meter: the side away from the meter's own. */
+  OPENED
 }

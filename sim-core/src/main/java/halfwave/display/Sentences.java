@@ -11,11 +11,15 @@ import halfwave.board.Stage;
 import halfwave.board.StatusCode;
 import halfwave.circuit.Failure;
 import halfwave.circuit.Part;
+import halfwave.evidence.Course;
 import halfwave.explain.Rung;
 import halfwave.fault.FaultGroup;
 import halfwave.fault.FaultKind;
 import halfwave.flame.FlameState;
 import halfwave.flame.Fuel;
+import halfwave.instrument.LeadEnd;
+import halfwave.instrument.MeterFunction;
+import halfwave.instrument.SupplyPoint;
 import halfwave.message.Argument;
 import halfwave.message.Message;
 import halfwave.message.MessageKey;
@@ -60,6 +64,7 @@ public final class Sentences {
           Trigger.class,
           FaultKind.class,
           FaultGroup.class,
+          Course.class,
           Ignition.class,
           Fuel.class,
           FlameState.class,
@@ -69,6 +74,9 @@ public final class Sentences {
           LossCount.class,
           Output.class,
           BoardNumber.class,
+          MeterFunction.class,
+          LeadEnd.class,
+          SupplyPoint.class,
           FurnacePart.class,
           Cover.class,
           Tool.class,
@@ -186,6 +194,11 @@ public final class Sentences {
   /** What a shipped board is, in a line; nothing for a board of that name that a person made. */
   public Optional<String> board(String name) {
     return described("board." + name);
+  }
+
+  /** What a shipped meter is, in a line; nothing for a meter of that name that a person made. */
+  public Optional<String> meter(String name) {
+    return described("meter." + name);
   }
 
   private Optional<String> described(String key) {

@@ -28,8 +28,8 @@ public enum FaultKind {
   ROD_FOULED(FaultGroup.ROD, Dimension.RESISTANCE, 5e5, 8e6, 1e8, fouled()),
   /** The rod is bent up out of the flame (m). */
   ROD_ABOVE_FLAME(FaultGroup.ROD, Dimension.LENGTH, 5e-3, 16e-3, 40e-3, joined(Parameter.ROD_UP)),
-  /** The rod stands too far before the burner (m). */
-  ROD_TOO_FAR(FaultGroup.ROD, Dimension.LENGTH, 15e-3, 60e-3, 90e-3, joined(Parameter.ROD_ALONG)),
+  /** The rod is pulled back, so that little of it is in the flame (m). */
+  ROD_PULLED_BACK(FaultGroup.ROD, Dimension.LENGTH, 27e-3, 28.5e-3, 35e-3, pulledBack()),
   /** The rod touches the burner's metal (Ω). */
   ROD_TOUCHES_BURNER(FaultGroup.ROD, Dimension.RESISTANCE, 0, 1, 1e3, joined(Parameter.JUMPER)),
   /** The insulator is cracked and leaks to the chassis (Ω). */
@@ -217,6 +217,10 @@ public enum FaultKind {
 
   private static DoubleFunction<List<Change>> joined(Parameter parameter) {
     return severity -> List.of(Joined.by(parameter, severity));
+  }
+
+  private static DoubleFunction<List<Change>> pulledBack() {
+    return severity -> List.of(Joined.by(Parameter.ROD_ACROSS, -severity));
   }
 
   private static DoubleFunction<List<Change>> upset(Disorder disorder) {

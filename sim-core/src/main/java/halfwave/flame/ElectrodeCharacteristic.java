@@ -22,6 +22,26 @@ public record ElectrodeCharacteristic(CurrentCurve ions, CurrentCurve electrons)
     return new ElectrodeCharacteristic(CurrentCurve.ohmic(0), CurrentCurve.ohmic(0));
   }
 
+  /**
+   * The electrode of the square-root law: ions as the root of the voltage, electrons freely.
+   *
+   * @param ionAmpsPerRootVolt coefficient (A/√V); zero or above
+   */
+  public static ElectrodeCharacteristic squareRoot(double ionAmpsPerRootVolt) {
+    Guard.notNegative("ionAmpsPerRootVolt", ionAmpsPerRootVolt);
+    double[] amps = new double[CurrentCurve.INTERVALS + 1];
+    for (int k = 1; k < amps.length; k++) {
+      amps[k] = ionAmpsPerRootVolt * Math.sqrt(CurrentCurve.tableVolts(k));
+    }
+    return new ElectrodeCharacteristic(
+        CurrentCurve.of(amps, 0, 0), CurrentCurve.ohmic(FREE_SIEMENS));
+  }
+
+  /** The same behind a resistance (Ω). */
+  ElectrodeCharacteristic inSeriesWith(double ohms) {
+    return new ElectrodeCharacteristic(ions.inSeriesWith(ohms), electrons.inSeriesWith(ohms));
+  }
+
   @Override
   public double currentAmps(double volts) {
     return currentInSeriesAmps(volts, 0);

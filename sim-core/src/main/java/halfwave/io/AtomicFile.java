@@ -1,5 +1,6 @@
 package halfwave.io;
 
+import halfwave.message.Argument;
 import halfwave.message.Message;
 import halfwave.message.MessageKey;
 import java.io.BufferedOutputStream;
@@ -42,6 +43,24 @@ public final class AtomicFile implements AutoCloseable {
    */
   public static void write(Path target, String text) {
     write(target, text.getBytes(StandardCharsets.UTF_8));
+  }
+
+  /**
+   * Writes text in UTF-8 to a file that people then edit: one that is there stays as it is.
+   *
+   * @param target the file
+   * @param text its whole content
+   * @param replace whether one that is there may be replaced
+   * @param option what a person has to say to replace it
+   * @throws BadInputException if it cannot be written there; what stood there is untouched
+   */
+  public static void write(Path target, String text, boolean replace, String option) {
+    check(target);
+    if (!replace && Files.exists(target)) {
+      throw BadInputException.ofFile(
+          target.toString(), Message.of(MessageKey.ALLOWED_NEW_FILE, Argument.text(option)));
+    }
+    write(target, text);
   }
 
   /**

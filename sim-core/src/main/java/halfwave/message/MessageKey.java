@@ -349,14 +349,62 @@ public enum MessageKey {
   CHANGE_CARRIED,
   /** The flame does not pass from burner to burner. */
   CHANGE_NOT_CARRIED,
+  /** The pilot flame is proved: time since its valve opened. */
+  BOARD_PILOT_PROVED,
+  /** The post-purge of a lockout is over. */
+  BOARD_LOCKOUT_PURGED,
+  /** The igniter goes off while the valve is open. */
+  IGNITER_OFF,
+  /** The spark goes off while the valve is open. */
+  SPARK_OFF,
+  /** The sense circuit is shorted: AC. */
+  SIGNAL_SHORTED,
+  /** The flame signal is weak: the warning. */
+  SIGNAL_WEAK,
+  /** The flame signal is good again. */
+  SIGNAL_GOOD,
+  /** A number, as a thing: parameter, value. */
+  CHANGE_NUMBER,
+  /** What is wrong with a part, as a thing: what. */
+  CHANGE_PART,
+  /** A part that is right, as a thing: what would be wrong. */
+  CHANGE_PART_RIGHT,
+  /** The way from burner to burner, as a thing. */
+  CHANGE_CARRY_OVER,
+  /** A board of a shipped name that was edited: the name. */
+  SEQUENCE_EDITED,
+  /** Column: the fault. */
+  SYMPTOMS_FAULT,
+  /** Column: how the call goes. */
+  SYMPTOMS_COURSE,
+  /** Column: what the light says. */
+  SYMPTOMS_CODE,
+  /** Column: volts at the terminal without a flame. */
+  SYMPTOMS_STANDBY,
+  /** Column: the same with the lead off. */
+  SYMPTOMS_LEAD_OFF,
+  /** Column: DC at the end of the first trial. */
+  SYMPTOMS_TRIAL_DC,
+  /** Column: AC there. */
+  SYMPTOMS_TRIAL_AC,
+  /** Column: DC after ten minutes. */
+  SYMPTOMS_WARM_DC,
+  /** Column: AC there. */
+  SYMPTOMS_WARM_AC,
+  /** Row: as the bench came. */
+  SYMPTOMS_NO_FAULT,
+  /** Under the table of symptoms. */
+  SYMPTOMS_NOTE,
+  /** Another file than that of an option: the option. */
+  ALLOWED_OTHER_FILE,
+  /** A file that does not exist yet: the option that replaces one. */
+  ALLOWED_NEW_FILE,
   /** The first burner lights. */
   FLAME_LIGHTS,
   /** The flame has reached the rod: number of burners. */
   FLAME_ARRIVES,
   /** The flame goes out. */
   FLAME_GOES_OUT,
-  /** Igniter or spark goes off while the valve is open. */
-  IGNITION_ENDS,
 
   /** How far a sequence is: time played, all of it. */
   SEQUENCE_PROGRESS,
@@ -410,6 +458,47 @@ public enum MessageKey {
   BENCH_LINE,
   /** A parameter of a bench: its value, lowest, highest, all as text. */
   BENCH_RANGE,
+
+  /** Meter: what the display shows above its largest range. */
+  METER_OVER_RANGE,
+  /** Meter: a figure by itself. */
+  METER_FIGURE,
+  /** Meter: an AC figure. */
+  METER_ALTERNATING,
+  /** Meter: a DC figure. */
+  METER_DIRECT,
+  /** Meter: an AC and a DC figure. */
+  METER_BOTH,
+  /** Meter: a figure that jumps. */
+  METER_UNSTEADY,
+  /** Meter: a figure with a tone. */
+  METER_TONE,
+  /** Meter: a dead display. */
+  METER_NOTHING,
+  /** Meter: a lead on the spark electrode. */
+  METER_ON_SPARK_ELECTRODE,
+  /** Meter: the spark destroyed it. */
+  METER_DESTROYED,
+  /** Meter: its fuse has blown just now. */
+  METER_FUSE_BLOWN,
+  /** Meter: ohms on a live circuit. */
+  METER_OHMS_LIVE,
+  /** Meter: amps across the supply. */
+  METER_AMPS_ON_SUPPLY,
+  /** Meter: amps across two points instead of in series. */
+  METER_AMPS_ACROSS,
+  /** Meter: DC volts on the supply. */
+  METER_DC_WHERE_AC,
+  /** Meter: AC alone in the sense lead. */
+  METER_AC_WHERE_DC,
+  /** Meter: milliamps for a flame current. */
+  METER_TOO_COARSE,
+  /** Meter: volts in series. */
+  METER_VOLTS_IN_SERIES,
+  /** Meter: low impedance on the sense circuit. */
+  METER_LOW_IMPEDANCE,
+  /** Meter: ohms with a prod through a film. */
+  METER_OHMS_THROUGH_FILM,
 
   /** A kind of fault: its id, its name. */
   FAULT_TITLE,

@@ -13,7 +13,9 @@ public final class Noise {
     /** Flicker of the flame. */
     FLICKER,
     /** Shaking of the inducer. */
-    VIBRATION
+    VIBRATION,
+    /** The last digits of a meter. */
+    READING
   }
 
   private static final double TO_UNIT = 0x1.0p-53;

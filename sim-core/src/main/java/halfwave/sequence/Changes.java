@@ -31,6 +31,22 @@ public final class Changes {
     throw new IllegalStateException("no words for " + change);
   }
 
+  /** The same as a thing: for what waits, comes and goes. */
+  static Message named(Change change) {
+    if (change instanceof Change.Turned turned) {
+      return Message.of(
+          MessageKey.CHANGE_NUMBER, Argument.name(turned.parameter()), turned.value());
+    } else if (change instanceof Change.Joined joined) {
+      return Message.of(
+          MessageKey.CHANGE_NUMBER, Argument.name(joined.parameter()), joined.value());
+    } else if (change instanceof Change.Upset upset) {
+      return Message.of(
+          upset.present() ? MessageKey.CHANGE_PART : MessageKey.CHANGE_PART_RIGHT,
+          Argument.name(upset.disorder()));
+    }
+    return Message.of(MessageKey.CHANGE_CARRY_OVER);
+  }
+
   private static Message carried(double seconds) {
     return seconds == Double.POSITIVE_INFINITY
         ? Message.of(MessageKey.CHANGE_NOT_CARRIED)

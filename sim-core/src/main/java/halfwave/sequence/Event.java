@@ -1,5 +1,6 @@
 package halfwave.sequence;
 
+import halfwave.board.Stage;
 import halfwave.board.Transition;
 import halfwave.message.Message;
 import org.jspecify.annotations.Nullable;
@@ -14,6 +15,21 @@ import org.jspecify.annotations.Nullable;
  */
 public record Event(
     long timeMillis, Subject subject, Message message, @Nullable Transition transition) {
+
+  /** Whether the board goes into that stage from another. */
+  public boolean enters(Stage stage) {
+    return transition != null && transition.to() == stage && transition.from() != stage;
+  }
+
+  /** Whether the board leaves that stage for another. */
+  public boolean leaves(Stage stage) {
+    return transition != null && transition.from() == stage && transition.to() != stage;
+  }
+
+  /** Whether the board shuts off the gas. */
+  public boolean shutsGas() {
+    return transition != null && transition.from().gas() && !transition.to().gas();
+  }
 
   /** What events happen to. */
   public enum Subject {

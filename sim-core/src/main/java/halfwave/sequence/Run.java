@@ -8,13 +8,16 @@ import halfwave.board.Board;
 import halfwave.board.BoardInputs;
 import halfwave.board.BoardOutputs;
 import halfwave.board.BoardStep;
+import halfwave.board.FlameSignal;
 import halfwave.board.Ignition;
 import halfwave.board.SenseFilter;
+import halfwave.board.Stage;
 import halfwave.board.Transition;
 import halfwave.circuit.SteadyState.Failed;
 import halfwave.message.Argument;
 import halfwave.message.Message;
 import halfwave.message.MessageKey;
+import halfwave.quantity.Dimension;
 import halfwave.sequence.Event.Subject;
 import java.util.ArrayList;
 import java.util.List;
@@ -167,7 +170,7 @@ final class Run {
           Subject.ACT,
           MessageKey.ACT_LURKS,
           Argument.name(intermittent.trigger()),
-          Argument.nested(Changes.said(intermittent.change())));
+          Argument.nested(Changes.named(intermittent.change())));
     } else if (deed instanceof Deed.Become become) {
       now = now.with(now.bench().with(become.condition()));
       tell(Subject.ACT, MessageKey.ACT_BECOMES);
@@ -190,6 +193,7 @@ final class Run {
     }
     BoardInputs seen = now.inputs(bench);
     if (!seen.equals(inputs)) {
+      tellSignal(inputs.signal(), seen.signal());
       inputs = seen;
       boardDueMillis = now.timeMillis();
       now = now.with(now.furnace().awake());
@@ -208,7 +212,7 @@ final class Run {
     BoardOutputs outputs = Board.outputs(now.settings(), step.state());
     if (!outputs.equals(now.outputs())) {
       if (step.transitions().isEmpty()) {
-        tell(Subject.IGNITER, MessageKey.IGNITION_ENDS);
+        tellOutputs(now.outputs(), outputs);
       }
       changed = true;
       now = now.with(now.furnace().awake());
@@ -216,6 +220,37 @@ final class Run {
     now = now.with(step.state(), outputs);
     long rest = Board.dueMillis(now.settings(), now.board(), inputs);
     boardDueMillis = rest == Board.NEVER ? Long.MAX_VALUE : now.timeMillis() + rest;
+  }
+
+  /** What changes though the stage does not. */
+  private void tellOutputs(BoardOutputs before, BoardOutputs after) {
+    if (before.igniter() && !after.igniter()) {
+      tell(Subject.IGNITER, MessageKey.IGNITER_OFF);
+    }
+    if (before.spark() && !after.spark()) {
+      tell(Subject.IGNITER, MessageKey.SPARK_OFF);
+    }
+    if (before.inducer() && !after.inducer()) {
+      tell(Subject.BOARD, MessageKey.BOARD_LOCKOUT_PURGED);
+    }
+  }
+
+  /** What the board makes of its signal, where that means something to a person. */
+  private void tellSignal(FlameSignal before, FlameSignal after) {
+    boolean runs = now.board().stage() == Stage.RUN;
+    if (after == FlameSignal.SHORTED) {
+      tell(
+          Subject.BOARD,
+          MessageKey.SIGNAL_SHORTED,
+          Argument.quantity(now.filter().alternatingRmsAmps(), Dimension.CURRENT));
+    } else if (runs && before == FlameSignal.GOOD && after == FlameSignal.WEAK) {
+      tell(
+          Subject.BOARD,
+          MessageKey.SIGNAL_WEAK,
+          Argument.quantity(now.settings().sensing().warningAmps(), Dimension.CURRENT));
+    } else if (runs && before == FlameSignal.WEAK && after == FlameSignal.GOOD) {
+      tell(Subject.BOARD, MessageKey.SIGNAL_GOOD);
+    }
   }
 
   private void tellFaults(Set<Trigger> before, Set<Trigger> after) {
@@ -226,7 +261,7 @@ final class Run {
             Subject.FAULT,
             comes ? MessageKey.FAULT_COMES : MessageKey.FAULT_GOES,
             Argument.name(i.trigger()),
-            Argument.nested(Changes.said(i.change())));
+            Argument.nested(Changes.named(i.change())));
       }
     }
   }

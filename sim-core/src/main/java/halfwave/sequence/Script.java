@@ -1,7 +1,9 @@
 package halfwave.sequence;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
+import java.util.function.Predicate;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -32,18 +34,28 @@ public record Script(
   }
 
   /**
-   * The same acts, and before them a plain start where none of them switches the power on or calls
-   * for heat: power at once, the call five seconds later.
+   * The same acts, and before them a plain start where they leave it out: power at once, unless the
+   * first thing done to the switch is to turn it on; a call after five seconds, unless the first
+   * thing done to the thermostat is to call.
    */
   public static List<Act> withStart(List<Act> acts) {
-    boolean starts = acts.stream().map(Act::deed).anyMatch(Script::starts);
-    List<Act> all = new ArrayList<>(starts ? List.of() : List.of(POWER, CALL));
+    List<Act> all = new ArrayList<>();
+    if (!beginsOn(acts, Deed.Supply.class, d -> ((Deed.Supply) d).on())) {
+      all.add(POWER);
+    }
+    if (!beginsOn(acts, Deed.Call.class, d -> ((Deed.Call) d).on())) {
+      all.add(CALL);
+    }
     all.addAll(acts);
     return List.copyOf(all);
   }
 
-  private static boolean starts(Deed deed) {
-    return (deed instanceof Deed.Supply supply && supply.on())
-        || (deed instanceof Deed.Call call && call.on());
+  private static boolean beginsOn(
+      List<Act> acts, Class<? extends Deed> kind, Predicate<Deed> isOn) {
+    return acts.stream()
+        .filter(a -> kind.isInstance(a.deed()))
+        .min(Comparator.comparingLong(Act::timeMillis))
+        .filter(a -> isOn.test(a.deed()))
+        .isPresent();
   }
 }

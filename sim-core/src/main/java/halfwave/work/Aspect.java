@@ -34,13 +34,13 @@ public enum Aspect {
   /** The rod's shape: it is bent away. */
   ROD_SHAPE(
       Onset.SINCE_WORK,
-      c -> broken(c) ? c : c.withRodPosition(along(c)),
-      i -> turns(ROD_UP, Parameter.ROD_ACROSS).test(i) && !breaks(i)),
-  /** The rod's distance from the burner. */
+      c -> broken(c) ? c : c.withRodPosition(unbent(c.rodPosition())),
+      i -> turns(ROD_UP).test(i) && !breaks(i)),
+  /** The rod's bracket: it stands too far off, or is pulled back. */
   ROD_DISTANCE(
       Onset.SINCE_WORK,
-      c -> broken(c) ? c : c.withRodPosition(withoutAlong(c.rodPosition())),
-      turns(Parameter.ROD_ALONG)),
+      c -> broken(c) ? c : c.withRodPosition(inPlace(c.rodPosition())),
+      turns(Parameter.ROD_ACROSS, Parameter.ROD_ALONG)),
   /** The rod has come off. */
   ROD_BROKEN(
       Onset.SUDDEN,
@@ -224,12 +224,11 @@ public enum Aspect {
     return c.rodPosition().upMeters() > BROKEN_ABOVE_METERS;
   }
 
-  private static RodPosition along(Condition c) {
-    return RodPosition.shifted(0, 0, c.rodPosition().alongMeters());
+  private static RodPosition unbent(RodPosition p) {
+    return RodPosition.shifted(p.acrossMeters(), 0, p.alongMeters());
   }
 
-  private static RodPosition withoutAlong(RodPosition p) {
-    return new RodPosition(
-        p.acrossMeters(), p.upMeters(), 0, p.turnRadians(), p.tiltRadians(), p.bendRadians());
+  private static RodPosition inPlace(RodPosition p) {
+    return new RodPosition(0, p.upMeters(), 0, p.turnRadians(), p.tiltRadians(), p.bendRadians());
   }
 }

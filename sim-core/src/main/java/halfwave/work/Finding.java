@@ -12,6 +12,10 @@ public enum Finding {
   FLAME_LIFTING,
   /** Short, hard, loud: much air. */
   FLAME_HARD,
+  /** Blue, and smaller than usual. */
+  FLAME_SMALL,
+  /** Blue, and larger than usual. */
+  FLAME_LARGE,
   /** Only on some burners or ports. */
   FLAME_PARTIAL,
   /** Bare metal. */
@@ -22,7 +26,7 @@ public enum Finding {
   ROD_FOULED,
   /** Bent out of the flame. */
   ROD_BENT,
-  /** Too far before the burner. */
+  /** Too far off, or pulled back. */
   ROD_FAR,
   /** It touches metal. */
   ROD_TOUCHES,

@@ -13,7 +13,7 @@ public enum MeterTest implements Work {
   /** Microamps in series, flame burning. */
   SERIES_CURRENT(4, Tool.MICROAMMETER, Needs.FLAME, Readings::series, senseCircuit()),
   /** Volts at the sense terminal, flame burning. */
-  TERMINAL_VOLTS(2, Tool.MULTIMETER, Needs.FLAME, Readings::terminal, senseVoltage()),
+  TERMINAL_VOLTS(2, Tool.MULTIMETER, Needs.FLAME, Readings::terminal, senseCircuit()),
   /** Volts at the sense terminal, lead pulled off. */
   TERMINAL_VOLTS_LEAD_OFF(
       3,
@@ -61,13 +61,6 @@ public enum MeterTest implements Work {
   private static Set<Aspect> senseCircuit() {
     Set<Aspect> all = EnumSet.range(Aspect.ROD_COAT, Aspect.BLOWER_AIR);
     all.addAll(EnumSet.of(Aspect.GAS_PRESSURE, Aspect.AIR, Aspect.SENSE_SUPPLY, Aspect.POLARITY));
-    return all;
-  }
-
-  /** A rod that stands too far off goes on drawing its AC: only the DC is lost. */
-  private static Set<Aspect> senseVoltage() {
-    Set<Aspect> all = senseCircuit();
-    all.remove(Aspect.ROD_DISTANCE);
     return all;
   }
 

@@ -45,6 +45,11 @@ final class Seeing {
   /** Less primary air than this makes carbon monoxide in earnest (over a clean injector). */
   private static final double STARVED_RATIO = 0.5;
 
+  /** Gas pressure below which flames look small, above which large (over that set up). */
+  private static final double SMALL_RATIO = 0.5;
+
+  private static final double LARGE_RATIO = 1.6;
+
   private Seeing() {}
 
   static Finding flame(Scene scene) {
@@ -61,8 +66,15 @@ final class Seeing {
       case LIFTED -> Finding.FLAME_LIFTING;
       case LAZY, RICH -> Finding.FLAME_LAZY;
       case LEAN -> Finding.FLAME_HARD;
-      case HEALTHY -> Finding.FLAME_HEALTHY;
+      case HEALTHY -> size(now.condition().manifoldRatio());
     };
+  }
+
+  private static Finding size(double pressureRatio) {
+    if (pressureRatio < SMALL_RATIO) {
+      return Finding.FLAME_SMALL;
+    }
+    return pressureRatio > LARGE_RATIO ? Finding.FLAME_LARGE : Finding.FLAME_HEALTHY;
   }
 
   static Finding rod(Scene scene) {
@@ -74,7 +86,7 @@ final class Seeing {
     if (touches(scene.now())) {
       return Finding.ROD_TOUCHES;
     }
-    if (p.alongMeters() > FAR_METERS) {
+    if (Math.abs(p.acrossMeters()) > FAR_METERS || p.alongMeters() > FAR_METERS) {
       return Finding.ROD_FAR;
     }
     return bent(p) ? Finding.ROD_BENT : coat(c.rodCoat());
@@ -86,7 +98,6 @@ final class Seeing {
 
   private static boolean bent(RodPosition p) {
     return Math.abs(p.upMeters()) > BENT_METERS
-        || Math.abs(p.acrossMeters()) > BENT_METERS
         || Math.abs(p.turnRadians()) > BENT_RADIANS
         || Math.abs(p.tiltRadians()) > BENT_RADIANS
         || Math.abs(p.bendRadians()) > BENT_RADIANS;

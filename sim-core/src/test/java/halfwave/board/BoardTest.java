@@ -127,8 +127,10 @@ class BoardTest {
     if (t.hasPressureSwitch()) {
       expected.add(new At(Stage.PRESSURE_PROOF, at));
     }
-    expected.add(new At(Stage.PRE_PURGE, at));
-    at += t.prePurgeMillis();
+    if (t.prePurgeMillis() > 0) {
+      expected.add(new At(Stage.PRE_PURGE, at));
+      at += t.prePurgeMillis();
+    }
     if (board.ignition().hotSurface()) {
       expected.add(new At(Stage.WARM_UP, at));
       at += t.warmUpMillis();

@@ -39,7 +39,9 @@ class SenseFilterTest {
     "0.49e-6, GOOD, NONE",
     "1.49e-6, NONE, WEAK",
     "1.50e-6, NONE, GOOD",
-    "1.50e-6, WEAK, GOOD"
+    "1.60e-6, WEAK, WEAK",
+    "1.66e-6, WEAK, GOOD",
+    "1.60e-6, GOOD, GOOD"
   })
   void aFlameIsPickedUpAboveWhereItDropsOut(
       double meanAmps, FlameSignal before, FlameSignal after) {

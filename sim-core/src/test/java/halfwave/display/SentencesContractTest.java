@@ -7,6 +7,7 @@ import halfwave.board.ShippedBoards;
 import halfwave.board.Stage;
 import halfwave.circuit.Failure;
 import halfwave.circuit.Part;
+import halfwave.instrument.ShippedMeters;
 import halfwave.message.Argument;
 import halfwave.message.Message;
 import halfwave.message.MessageKey;
@@ -51,9 +52,11 @@ class SentencesContractTest {
     Stream<Enum<?>> named =
         Sentences.NAMED.stream().flatMap(type -> Arrays.stream(type.getEnumConstants()));
     Stream<String> shipped =
-        Stream.concat(
-            ShippedBenches.all().stream().map(bench -> "bench." + bench.name()),
-            ShippedBoards.all().stream().map(board -> "board." + board.name()));
+        Stream.of(
+                ShippedBenches.all().stream().map(bench -> "bench." + bench.name()),
+                ShippedBoards.all().stream().map(board -> "board." + board.name()),
+                ShippedMeters.all().stream().map(meter -> "meter." + meter.name()))
+            .flatMap(names -> names);
     return Stream.concat(
             Stream.concat(
                 Stream.concat(

@@ -89,8 +89,11 @@ class PlaybackPropertyTest {
   void aStartIsAddedUnlessThereIsOne() {
     Act off = new Act(60_000, new Deed.Call(false));
     Act on = new Act(0, new Deed.Supply(true));
+    Act call = new Act(90_000, new Deed.Call(true));
 
     assertThat(Script.withStart(List.of(off))).hasSize(3).endsWith(off);
-    assertThat(Script.withStart(List.of(on))).containsExactly(on);
+    assertThat(Script.withStart(List.of(off, call))).hasSize(4).endsWith(off, call);
+    assertThat(Script.withStart(List.of(on))).hasSize(2).endsWith(on);
+    assertThat(Script.withStart(List.of(on, call))).containsExactly(on, call);
   }
 }

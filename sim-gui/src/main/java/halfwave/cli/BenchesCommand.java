@@ -24,6 +24,8 @@ import picocli.CommandLine.Parameters;
 @Command(name = "benches")
 final class BenchesCommand implements Callable<Integer> {
 
+  private static final String REPLACE = "--replace";
+
   private static final int NAME_WIDTH = 28;
   private static final int ID_WIDTH = 20;
 
@@ -34,6 +36,9 @@ final class BenchesCommand implements Callable<Integer> {
 
   @Option(names = "--write", paramLabel = "FILE", descriptionKey = "write")
   private @Nullable Path write;
+
+  @Option(names = REPLACE, descriptionKey = "replace")
+  private boolean replace;
 
   @Override
   public Integer call() {
@@ -51,7 +56,7 @@ final class BenchesCommand implements Callable<Integer> {
     }
     Bench chosen = BenchArgument.resolve(bench);
     if (write != null) {
-      AtomicFile.write(write, BenchText.of(chosen));
+      AtomicFile.write(write, BenchText.of(chosen), replace, REPLACE);
       if (standard.json()) {
         standard.out().print(written(write));
       }

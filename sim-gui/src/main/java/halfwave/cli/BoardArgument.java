@@ -6,6 +6,7 @@ import halfwave.board.Ignition;
 import halfwave.board.ShippedBoards;
 import halfwave.io.BadInputException;
 import halfwave.io.BoardFile;
+import halfwave.io.Typed;
 import halfwave.message.Argument;
 import halfwave.message.Message;
 import halfwave.message.MessageKey;
@@ -15,6 +16,7 @@ import java.nio.file.Path;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 
 /**
  * What a command line means by a board: the name of a shipped one, or the path of a board file. A
@@ -50,6 +52,23 @@ final class BoardArgument {
   private static BadInputException unknown(String text) {
     return BadInputException.ofFile(
         text, Message.of(MessageKey.ALLOWED_BOARD, names(ShippedBoards.all().stream())));
+  }
+
+  /**
+   * The board that an option means for a bench: the standard one where it means none.
+   *
+   * @throws CommandFailedException where it is not made for that bench
+   */
+  static BoardSettings fitted(Standard standard, Bench bench, @Nullable String option) {
+    if (option == null) {
+      return ShippedBoards.standard(bench.design().ignition());
+    }
+    BoardSettings board = resolve(option);
+    if (!board.ignition().fits(bench.design().ignition())) {
+      throw new Typed(standard.spec().qualifiedName(), SequencePlan.BOARD)
+          .refused(option, fitting(bench));
+    }
+    return board;
   }
 
   /** Which shipped boards can work a bench. */

@@ -26,6 +26,8 @@ import picocli.CommandLine.Parameters;
 @Command(name = "boards")
 final class BoardsCommand implements Callable<Integer> {
 
+  private static final String REPLACE = "--replace";
+
   private static final int NAME_WIDTH = 24;
   private static final int FIELD_WIDTH = 35;
   private static final int VALUE_WIDTH = 11;
@@ -38,6 +40,9 @@ final class BoardsCommand implements Callable<Integer> {
 
   @Option(names = "--write", paramLabel = "FILE", descriptionKey = "write-board")
   private @Nullable Path write;
+
+  @Option(names = REPLACE, descriptionKey = "replace")
+  private boolean replace;
 
   @Override
   public Integer call() {
@@ -55,7 +60,7 @@ final class BoardsCommand implements Callable<Integer> {
     }
     BoardSettings chosen = BoardArgument.resolve(board);
     if (write != null) {
-      AtomicFile.write(write, BoardText.of(chosen));
+      AtomicFile.write(write, BoardText.of(chosen), replace, REPLACE);
       if (standard.json()) {
         ObjectNode written = JsonNodeFactory.instance.objectNode().put("file", write.toString());
         standard.out().print(written.toPrettyString() + "\n");
@@ -130,7 +135,10 @@ final class BoardsCommand implements Callable<Integer> {
 
   private String about(BoardSettings b) {
     Sentences sentences = standard.sentences();
-    return sentences.board(b.name()).orElseGet(() -> sentences.name(b.ignition()));
+    // a board that was edited may still carry the name of the shipped one
+    return ShippedBoards.all().contains(b)
+        ? sentences.board(b.name()).orElseThrow()
+        : sentences.name(b.ignition());
   }
 
   private static String padded(String text, int width) {

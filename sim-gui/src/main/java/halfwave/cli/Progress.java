@@ -1,5 +1,6 @@
 package halfwave.cli;
 
+import halfwave.evidence.SymptomTable;
 import halfwave.explain.Sweep;
 import halfwave.message.Argument;
 import halfwave.message.Message;
@@ -13,7 +14,7 @@ import java.util.function.Supplier;
  * Says on standard error how far a sweep or a sequence is, where somebody watches and it takes
  * long.
  */
-final class Progress implements Sweep.Watch {
+final class Progress implements Sweep.Watch, SymptomTable.Watch {
 
   private static final long PATIENCE_NANOS = 500_000_000L;
 

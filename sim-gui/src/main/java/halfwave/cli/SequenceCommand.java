@@ -5,6 +5,7 @@ import halfwave.io.BadInputException;
 import halfwave.io.SequenceCsv;
 import halfwave.io.SequenceJson;
 import halfwave.io.Typed;
+import halfwave.message.Argument;
 import halfwave.message.Message;
 import halfwave.message.MessageKey;
 import halfwave.picture.SequenceChart;
@@ -87,7 +88,8 @@ final class SequenceCommand implements Callable<Integer> {
     AtomicFile.check(png);
     if (csv != null && png.toAbsolutePath().normalize().equals(csv.toAbsolutePath().normalize())) {
       throw new Typed(command, "--png")
-          .refused(png.toString(), Message.of(MessageKey.ALLOWED_CONSISTENT));
+          .refused(
+              png.toString(), Message.of(MessageKey.ALLOWED_OTHER_FILE, Argument.text("--csv")));
     }
   }
 

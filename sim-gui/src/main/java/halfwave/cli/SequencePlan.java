@@ -104,11 +104,20 @@ final class SequencePlan {
     about.add(
         Message.of(
             MessageKey.SEQUENCE_ABOUT,
-            Argument.text(start.settings().name()),
+            boardName(),
             Argument.text(Long.toString(start.seed())),
             Argument.text(sentences.quantities().time(untilMillis))));
     about.addAll(faults);
     return about;
+  }
+
+  /** A board that was edited must not pass for the shipped one of its name. */
+  private Argument boardName() {
+    BoardSettings board = start.settings();
+    Argument name = Argument.text(board.name());
+    return ShippedBoards.named(board.name()).filter(b -> !b.equals(board)).isPresent()
+        ? Argument.nested(Message.of(MessageKey.SEQUENCE_EDITED, name))
+        : name;
   }
 
   private BoardSettings board(Bench bench, @Nullable String option) {
@@ -178,18 +187,26 @@ final class SequencePlan {
     long last = asked.stream().mapToLong(Act::timeMillis).max().orElse(-1);
     if (option != null) {
       Typed where = new Typed(command, FOR);
-      return TimeWords.millis(where, option, Math.max(1, last + 1), TimeWords.LONGEST_MILLIS);
+      long length = TimeWords.millis(where, option, 1, TimeWords.LONGEST_MILLIS);
+      checkEnd(length);
+      return last < length
+          ? length
+          : TimeWords.millis(where, option, last + 1, TimeWords.LONGEST_MILLIS);
     }
     if (script != null) {
-      for (int k = 0; k < typedActs.size(); k++) {
-        if (typedActs.get(k).timeMillis() >= script.lengthMillis()) {
-          throw new Typed(command, ACT)
-              .refused(typed.get(k), TimeWords.allowed(0, script.lengthMillis() - 1));
-        }
-      }
+      checkEnd(script.lengthMillis());
       return script.lengthMillis();
     }
     return Math.min(TimeWords.LONGEST_MILLIS, Math.max(LEAST_MILLIS, last + AFTER_MILLIS));
+  }
+
+  /** Names the act that comes too late. */
+  private void checkEnd(long lengthMillis) {
+    for (int k = 0; k < typedActs.size(); k++) {
+      if (typedActs.get(k).timeMillis() >= lengthMillis) {
+        throw new Typed(command, ACT).refused(typed.get(k), TimeWords.allowed(0, lengthMillis - 1));
+      }
+    }
   }
 
   private void checkActs(Bench bench) {

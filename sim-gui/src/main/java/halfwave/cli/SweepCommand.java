@@ -78,7 +78,10 @@ final class SweepCommand implements Callable<Integer> {
       AtomicFile.check(png);
       if (csv != null
           && png.toAbsolutePath().normalize().equals(csv.toAbsolutePath().normalize())) {
-        throw option.refused("--png", png.toString(), Message.of(MessageKey.ALLOWED_CONSISTENT));
+        throw option.refused(
+            "--png",
+            png.toString(),
+            Message.of(MessageKey.ALLOWED_OTHER_FILE, Argument.text("--csv")));
       }
     }
   }

@@ -5,13 +5,21 @@ import java.util.List;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 
-/** A table in plain text, its columns aligned to the right. */
+/** A table in plain text: words to the left, numbers to the right. */
 final class TextTable {
 
   private final List<List<String>> rows = new ArrayList<>();
+  private final int words;
 
+  /** A table of numbers. */
   TextTable(List<String> heading) {
+    this(heading, 0);
+  }
+
+  /** A table whose first columns hold words. */
+  TextTable(List<String> heading, int words) {
     rows.add(List.copyOf(heading));
+    this.words = words;
   }
 
   void add(List<String> cells) {
@@ -32,8 +40,13 @@ final class TextTable {
         .map(
             row ->
                 IntStream.range(0, columns)
-                    .mapToObj(c -> " ".repeat(width[c] - row.get(c).length()) + row.get(c))
+                    .mapToObj(c -> padded(row.get(c), width[c], c < words))
                     .collect(Collectors.joining("  ", "", "\n")))
         .collect(Collectors.joining());
+  }
+
+  private static String padded(String cell, int width, boolean left) {
+    String room = " ".repeat(width - cell.length());
+    return left ? cell + room : room + cell;
   }
 }

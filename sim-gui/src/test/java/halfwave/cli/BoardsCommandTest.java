@@ -71,6 +71,35 @@ class BoardsCommandTest {
         .isEqualTo(CommandRun.of("boards", BOARD).out());
   }
 
+  /** What somebody edited is not lost by writing once more. */
+  @Test
+  void aFileThatIsThereStays() throws IOException {
+    Path file = folder.resolve("mine.json");
+    Files.writeString(file, "mine");
+
+    CommandRun refused = CommandRun.of("boards", BOARD, "--write=" + file);
+    assertThat(refused.status()).isEqualTo(2);
+    assertThat(refused.complaints()).singleElement().asString().contains("--replace");
+    assertThat(file).hasContent("mine");
+
+    assertThat(CommandRun.of("boards", BOARD, "--write=" + file, "--replace").status()).isZero();
+    assertThat(Files.readString(file)).contains("halfwave-board");
+  }
+
+  /** An edited board does not pass for the shipped one. */
+  @Test
+  void anEditedBoardSaysSo() throws IOException {
+    Path file = folder.resolve("edited.json");
+    CommandRun.of("boards", BOARD, "--write=" + file);
+    String text = Files.readString(file);
+    assertThat(text).contains("\"mostTrials\" : 3");
+    Files.writeString(file, text.replace("\"mostTrials\" : 3", "\"mostTrials\" : 2"));
+
+    assertThat(CommandRun.of("boards", file.toString()).out()).doesNotContain(" trials");
+    assertThat(CommandRun.of("sequence", "hot-surface-natural-gas", "--board=" + file).out())
+        .contains(BOARD + " (edited)");
+  }
+
   @Test
   void badUsageIsOneLineAndWritesNothing() {
     String[][] wrong = {

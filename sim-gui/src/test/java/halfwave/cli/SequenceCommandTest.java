@@ -172,7 +172,7 @@ class SequenceCommandTest {
         "--fault=rod-along=-30mm|--fault = rod-along=-30mm: allowed is a rod that does not",
         "--for=0s|--for = 0s: allowed is a time from 0.001s to 604800s",
         "--for=169h|--for = 169h: allowed is a time from",
-        "--for=3s --act=5s touch|--for = 3s: allowed is a time from 5.001s to 604800s",
+        "--for=3s --act=5s touch|--act = 5s touch: allowed is a time from 0s to 2.999s",
         "--seed=red|--seed = red: allowed is a whole number",
         "--board=spark-three-trials|--board = spark-three-trials: allowed is a board made for"
             + " hot-surface ignition, silicon carbide: carbide-four-trials, carbide-three-hours,"
