@@ -25,6 +25,17 @@ import halfwave.message.Message;
 import halfwave.message.MessageKey;
 import halfwave.message.Quantity;
 import halfwave.quantity.RejectedValueException;
+import halfwave.work.Aspect;
+import halfwave.work.Caution;
+import halfwave.work.Cover;
+import halfwave.work.Finding;
+import halfwave.work.FurnacePart;
+import halfwave.work.Handling;
+import halfwave.work.Hazard;
+import halfwave.work.Look;
+import halfwave.work.MeterTest;
+import halfwave.work.Repair;
+import halfwave.work.Tool;
 import java.math.BigDecimal;
 import java.util.List;
 import java.util.Locale;
@@ -65,7 +76,18 @@ public final class Sentences {
           BoardNumber.class,
           MeterFunction.class,
           LeadEnd.class,
-          SupplyPoint.class);
+          SupplyPoint.class,
+          FurnacePart.class,
+          Cover.class,
+          Tool.class,
+          Hazard.class,
+          Caution.class,
+          Look.class,
+          Finding.class,
+          MeterTest.class,
+          Repair.class,
+          Handling.class,
+          Aspect.class);
 
   /** The words that stand for a value. */
   static final List<String> WORDS = List.of("open", "never", "yes", "no");
@@ -142,6 +164,16 @@ public final class Sentences {
   /** The name of a stage where there is little room. */
   public String brief(Stage stage) {
     return bundle.getString(briefKey(stage));
+  }
+
+  /** The right way of what goes wrong, in a sentence. */
+  public String rightWay(Handling handling) {
+    return bundle.getString(rightKey(handling));
+  }
+
+  /** Where the bundle keeps the right way of a handling. */
+  static String rightKey(Handling handling) {
+    return "right-" + bundleKey(handling);
   }
 
   /** Where the bundle keeps the brief name of a stage. */

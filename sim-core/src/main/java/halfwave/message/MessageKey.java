@@ -508,5 +508,78 @@ public enum MessageKey {
   /** Meter: low impedance on the sense circuit. */
   METER_LOW_IMPEDANCE,
   /** Meter: ohms with a prod through a film. */
-  METER_OHMS_THROUGH_FILM
+  METER_OHMS_THROUGH_FILM,
+
+  /** A kind of fault: its id, its name. */
+  FAULT_TITLE,
+  /** Its group. */
+  FAULT_OF,
+  /** Its severity: typical, least, most. */
+  FAULT_SEVERITY,
+  /** It has no severity. */
+  FAULT_NO_SEVERITY,
+  /** What brings it out: the trigger. */
+  FAULT_SHOWS_WITH,
+  /** It is there all the time. */
+  FAULT_SHOWS_ALWAYS,
+  /** Heading: looks and readings that show it. */
+  FAULT_SEEN_BY,
+  /** Heading: repairs that put it right. */
+  FAULT_CURED_BY,
+  /** A kind of fault: their names. */
+  ALLOWED_FAULT,
+  /** Something there is to do. */
+  ALLOWED_WORK,
+  /** Heading: looks. */
+  WORK_LOOKS,
+  /** Heading: readings. */
+  WORK_READINGS,
+  /** Heading: repairs. */
+  WORK_REPAIRS,
+  /** Heading: handling. */
+  WORK_HANDLING,
+  /** What the minutes are worth. */
+  WORK_ABOUT,
+  /** Minutes: all, to get there. */
+  WORK_MINUTES,
+  /** Where: the part. */
+  WORK_PART,
+  /** What is opened: a list. */
+  WORK_COVERS,
+  /** How many fasteners: the count. */
+  WORK_FASTENERS,
+  /** Tools: a list. */
+  WORK_TOOLS,
+  /** Power and gas off. */
+  WORK_OFF_BOTH,
+  /** Only power off. */
+  WORK_OFF_POWER,
+  /** Only gas off. */
+  WORK_OFF_GAS,
+  /** The burners have to burn. */
+  WORK_BURNING,
+  /** Neither off. */
+  WORK_OFF_NONE,
+  /** Hazards: a list. */
+  WORK_HAZARDS,
+  /** What a look can find: a list. */
+  WORK_OUTCOMES,
+  /** What a repair puts right: a list. */
+  WORK_RIGHTS,
+  /** What parts cost: units. */
+  WORK_COST,
+  /** Evidence that a repair destroys: a list. */
+  WORK_SPOILS,
+  /** What may go wrong: the mishap, its chance. */
+  WORK_MISHAP,
+  /** What cleaning leaves: the thickness. */
+  WORK_RESIDUE,
+  /** Chance of a mishap. */
+  WORK_CHANCE,
+  /** What a mishap does: the change. */
+  WORK_DOES,
+  /** The right way: minutes, sentence. */
+  WORK_RIGHT_WAY,
+  /** Heading: cautions. */
+  WORK_CAUTIONS
 }

@@ -14,6 +14,7 @@ import halfwave.message.MessageKey;
 import halfwave.quantity.Dimension;
 import halfwave.quantity.RejectedValueException;
 import halfwave.quantity.RejectedValueException.Allowed;
+import halfwave.work.Handling;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.InputStreamReader;
@@ -60,7 +61,9 @@ class SentencesContractTest {
             Stream.concat(
                 Stream.concat(
                     Sentences.WORDS.stream().map(word -> "word." + word),
-                    Arrays.stream(Stage.values()).map(Sentences::briefKey)),
+                    Stream.concat(
+                        Arrays.stream(Stage.values()).map(Sentences::briefKey),
+                        Arrays.stream(Handling.values()).map(Sentences::rightKey))),
                 shipped),
             Stream.concat(Arrays.stream(MessageKey.values()), named).map(Sentences::bundleKey))
         .collect(Collectors.toCollection(TreeSet::new));

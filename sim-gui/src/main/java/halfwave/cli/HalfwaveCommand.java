@@ -25,7 +25,9 @@ import picocli.CommandLine.Mixin;
       MeasureCommand.class,
       SymptomsCommand.class,
       BenchesCommand.class,
-      BoardsCommand.class
+      BoardsCommand.class,
+      FaultsCommand.class,
+      WorkCommand.class
     })
 public final class HalfwaveCommand implements Runnable {
 

@@ -58,7 +58,9 @@ class ReadmeTest {
             .keySet()
             .toString();
     for (String name :
-        new String[] {"benches", "solve", "sweep", "sequence", "boards", "spice", "circuit"}) {
+        new String[] {
+          "benches", "solve", "sweep", "sequence", "boards", "faults", "work", "spice", "circuit"
+        }) {
       assertThat(README).containsPattern("halfwave\\.jar " + name + "\\b");
       assertThat(help).contains(name);
     }

@@ -1,0 +1,57 @@
+package halfwave.work;
+
+/** What a person has to be told before work, in a sentence. */
+public enum Caution {
+  /** Before opening anything. */
+  OFF_BEFORE_OPENING,
+  /** Near live parts. */
+  LIVE_PARTS,
+  /** Near ignition voltage. */
+  SPARK_VOLTAGE,
+  /** Near wheels. */
+  MOVING_PARTS,
+  /** Near a flame. */
+  FLAME,
+  /** While it burns. */
+  CARBON_MONOXIDE,
+  /** After a gas joint was opened. */
+  LEAK_TEST,
+  /** After it burnt. */
+  LET_COOL,
+  /** Sheet metal. */
+  GLOVES,
+  /** Switches that guard. */
+  NEVER_BYPASS,
+  /** Before anything is cleaned. */
+  READ_FIRST,
+  /** Scratches of a cleaned rod. */
+  SCRATCHES,
+  /** Grit of abrasive paper. */
+  GRIT,
+  /** Loose strands and bristles. */
+  STRANDS,
+  /** Ceramic of the rod. */
+  CERAMIC,
+  /** Skin on the rod. */
+  ROD_SKIN,
+  /** The igniter's element. */
+  IGNITER_ELEMENT,
+  /** A connector of flat springs. */
+  CONNECTOR_SPRING,
+  /** Bending as a makeshift. */
+  MAKESHIFT,
+  /** A meter's tips. */
+  PROBE_TIPS,
+  /** Leads near the flame. */
+  LEAD_ROUTE,
+  /** Burners on their orifices. */
+  BURNER_SEAT,
+  /** A heat exchanger that leaks. */
+  RED_TAG,
+  /** What a new board costs in vain. */
+  BOARD_LAST,
+  /** Where damp comes from. */
+  DAMP_RETURNS,
+  /** Adjusting gas. */
+  GAS_SETTING
+}
