@@ -395,6 +395,16 @@ public enum MessageKey {
   SYMPTOMS_NO_FAULT,
   /** Under the table of symptoms. */
   SYMPTOMS_NOTE,
+  /** When a meter was looked at: time, the board's stage. */
+  MEASURE_WHEN,
+  /** Where leads can be: points of the sense circuit, points of the supply. */
+  ALLOWED_LEADS,
+  /** Act: someone puts a meter on: its function. */
+  ACT_HOOKS_ON,
+  /** The meter stands in the opened sense lead. */
+  ACT_IN_SERIES,
+  /** Act: someone takes the meter off. */
+  ACT_TAKES_OFF,
   /** Another file than that of an option: the option. */
   ALLOWED_OTHER_FILE,
   /** A file that does not exist yet: the option that replaces one. */

@@ -3,12 +3,15 @@ package halfwave.sequence;
 import halfwave.bench.Change;
 import halfwave.bench.Condition;
 import halfwave.bench.Intermittent;
+import halfwave.instrument.HookUp;
+import halfwave.instrument.Meter;
+import halfwave.instrument.MeterFunction;
 
 /**
  * What someone, or the house, does to an appliance.
  *
  * <pre>
- * Deed = Call | Supply | Damp | Touch | Alter | Lurk | Become
+ * Deed = Call | Supply | Damp | Touch | Alter | Lurk | Become | HookOn | TakeOff
  * </pre>
  */
 public sealed interface Deed {
@@ -57,4 +60,16 @@ public sealed interface Deed {
    * @param condition the new one
    */
   record Become(Condition condition) implements Deed {}
+
+  /**
+   * Someone puts a meter on. To stand in series it needs the lead open for a while.
+   *
+   * @param meter which
+   * @param function what its dial is set to
+   * @param hookUp where its leads go
+   */
+  record HookOn(Meter meter, MeterFunction function, HookUp hookUp) implements Deed {}
+
+  /** Someone takes the meter off, and puts the lead back where it was. */
+  record TakeOff() implements Deed {}
 }

@@ -15,6 +15,7 @@ import halfwave.quantity.RejectedValueException;
 import halfwave.quantity.RejectedValueException.Allowed;
 import java.util.EnumSet;
 import java.util.Set;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Everything that lasts. What happens at its very instant has not happened yet.
@@ -27,6 +28,7 @@ import java.util.Set;
  * @param triggers what was bringing out faults then
  * @param filter what its sense amplifier remembers
  * @param furnace what is physical
+ * @param hooked the meter that is on it, or null
  * @param supply whether the furnace switch is on
  * @param call whether the thermostat calls for heat
  * @param damp whether the air is damp
@@ -41,6 +43,7 @@ public record Moment(
     Set<Trigger> triggers,
     SenseFilter filter,
     Furnace furnace,
+    @Nullable Hooked hooked,
     boolean supply,
     boolean call,
     boolean damp,
@@ -72,6 +75,7 @@ public record Moment(
         Set.of(),
         SenseFilter.QUIET,
         Furnace.COLD,
+        null,
         false,
         false,
         false,
@@ -134,8 +138,8 @@ public record Moment(
 
   Moment at(long millis, BoardState boardThen) {
     return new Moment(
-        millis, bench, settings, boardThen, outputs, triggers, filter, furnace, supply, call, damp,
-        seed);
+        millis, bench, settings, boardThen, outputs, triggers, filter, furnace, hooked, supply,
+        call, damp, seed);
   }
 
   Moment with(BoardState boardThen, BoardOutputs outputsThen) {
@@ -148,6 +152,7 @@ public record Moment(
         triggers,
         filter,
         furnace,
+        hooked,
         supply,
         call,
         damp,
@@ -164,6 +169,7 @@ public record Moment(
         triggers,
         filterThen,
         furnaceThen,
+        hooked,
         supply,
         call,
         damp,
@@ -184,6 +190,7 @@ public record Moment(
         triggersThen,
         filter,
         furnace,
+        hooked,
         supply,
         call,
         damp,
@@ -200,6 +207,7 @@ public record Moment(
         triggers,
         filter,
         furnace.awake(),
+        hooked,
         supply,
         call,
         damp,
@@ -216,9 +224,27 @@ public record Moment(
         triggers,
         filter,
         furnace.awake(),
+        hooked,
         supplyThen,
         callThen,
         dampThen,
+        seed);
+  }
+
+  Moment with(@Nullable Hooked other) {
+    return new Moment(
+        timeMillis,
+        bench,
+        settings,
+        board,
+        outputs,
+        triggers,
+        filter,
+        furnace.awake(),
+        other,
+        supply,
+        call,
+        damp,
         seed);
   }
 }

@@ -14,6 +14,7 @@ import halfwave.board.SenseFilter;
 import halfwave.board.Stage;
 import halfwave.board.Transition;
 import halfwave.circuit.SteadyState.Failed;
+import halfwave.instrument.Measurement;
 import halfwave.message.Argument;
 import halfwave.message.Message;
 import halfwave.message.MessageKey;
@@ -21,6 +22,7 @@ import halfwave.quantity.Dimension;
 import halfwave.sequence.Event.Subject;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.Set;
 import org.apache.commons.math3.util.FastMath;
 import org.jspecify.annotations.Nullable;
@@ -44,6 +46,7 @@ final class Run {
   private Moment now;
   private Bench bench;
   private SenseCurrents.Flame flame;
+  private @Nullable Hooked load;
   private BoardInputs inputs;
   private boolean changed;
 
@@ -55,7 +58,8 @@ final class Run {
     start = from;
     now = from;
     bench = from.benchNow();
-    flame = currents.of(bench);
+    load = from.hooked();
+    flame = currents.of(bench, load);
     inputs = from.inputs(bench);
     boardDueMillis = from.timeMillis();
   }
@@ -118,8 +122,17 @@ final class Run {
                 sense.meanAmps() + offsetAmps(),
                 sense.alternatingRmsAmps(),
                 Sequence.PACE_MILLIS / 1000.0);
-    boolean rests = filter.equals(now.filter()) && after.equals(before.awake()) && !now.trembles();
+    boolean rests =
+        filter.equals(now.filter())
+            && after.equals(before.awake())
+            && !now.trembles()
+            && !opening();
     now = now.with(filter, rests ? after.asleep() : after);
+  }
+
+  private boolean opening() {
+    Hooked hooked = now.hooked();
+    return hooked != null && hooked.opening();
   }
 
   /** What the amplifier adds, as long as it has power. */
@@ -171,22 +184,47 @@ final class Run {
           MessageKey.ACT_LURKS,
           Argument.name(intermittent.trigger()),
           Argument.nested(Changes.named(intermittent.change())));
+    } else if (deed instanceof Deed.HookOn hook) {
+      hookOn(hook);
+    } else if (deed instanceof Deed.TakeOff) {
+      now = now.with((Hooked) null);
+      tell(Subject.ACT, MessageKey.ACT_TAKES_OFF);
     } else if (deed instanceof Deed.Become become) {
       now = now.with(now.bench().with(become.condition()));
       tell(Subject.ACT, MessageKey.ACT_BECOMES);
     }
   }
 
+  /**
+   * What a wrong use does to the meter is done at once; what it does to the board takes its time.
+   */
+  private void hookOn(Deed.HookOn hook) {
+    Hooked hooked = Hooked.at(now.timeMillis(), hook.meter(), hook.function(), hook.hookUp());
+    Measurement measured = MeterDisplay.of(now.with(hooked));
+    now = now.with(hooked.with(measured.meter()));
+    tell(Subject.ACT, MessageKey.ACT_HOOKS_ON, Argument.name(hook.function()));
+    measured.cautions().forEach(caution -> tell(Subject.ACT, caution));
+  }
+
   /** Sees to it that bench and inputs are those of this instant. */
   private void look() {
+    Hooked hooked = now.hooked();
+    if (hooked != null
+        && hooked.opening()
+        && now.timeMillis() >= hooked.sinceMillis() + Hooked.OPENING_MILLIS) {
+      now = now.with(hooked.inPlace());
+      tell(Subject.ACT, MessageKey.ACT_IN_SERIES);
+    }
+    boolean rewired = !Objects.equals(now.hooked(), load);
     Set<Trigger> there = now.triggersNow();
-    if (!there.equals(now.triggers()) || changed) {
+    if (!there.equals(now.triggers()) || changed || rewired) {
       tellFaults(now.triggers(), there);
       now = now.with(there);
       Bench under = now.benchNow();
-      if (!under.equals(bench)) {
+      if (!under.equals(bench) || rewired) {
         bench = under;
-        flame = currents.of(bench);
+        load = now.hooked();
+        flame = currents.of(bench, load);
         tellUnsolved(flame.dark().unsolved());
         now = now.with(now.furnace().awake());
       }

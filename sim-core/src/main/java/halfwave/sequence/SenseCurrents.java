@@ -13,6 +13,7 @@ import halfwave.flame.FlameCalibration;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import org.apache.commons.math3.util.FastMath;
+import org.jspecify.annotations.Nullable;
 
 /**
  * The current at the board's end of a bench, for any temperature of the rod and any strength of the
@@ -36,12 +37,14 @@ final class SenseCurrents {
 
   private static final int GROWN = 8;
 
-  private final Map<Bench, Flame> known =
+  private record Key(Bench bench, @Nullable Hooked load) {}
+
+  private final Map<Key, Flame> known =
       new LinkedHashMap<>(16, 0.75f, true) {
         private static final long serialVersionUID = 1L;
 
         @Override
-        protected boolean removeEldestEntry(Map.Entry<Bench, Flame> eldest) {
+        protected boolean removeEldestEntry(Map.Entry<Key, Flame> eldest) {
           return size() > REMEMBERED;
         }
       };
@@ -53,24 +56,32 @@ final class SenseCurrents {
     return solved;
   }
 
-  /** What a bench's flame does; the bench's own rod temperature does not matter. */
-  Flame of(Bench bench) {
+  /**
+   * What a bench's flame does; the bench's own rod temperature does not matter.
+   *
+   * @param bench the bench
+   * @param hooked a meter on it, or null
+   */
+  Flame of(Bench bench, @Nullable Hooked hooked) {
     Bench cold = bench.with(bench.condition().withRodKelvin(LOWEST_KELVIN));
-    return known.computeIfAbsent(cold, Flame::new);
+    Hooked load = hooked == null ? null : hooked.load();
+    return known.computeIfAbsent(new Key(cold, load), Flame::new);
   }
 
   /** The currents of one bench. */
   final class Flame {
 
     private final Bench bench;
+    private final @Nullable Hooked load;
     private final boolean burning;
     private final boolean rodInFlame;
     private final SenseCurrent dark;
     private final SenseCurrent[][] grid = new SenseCurrent[TEMPERATURES][];
     private final Stages stages = new Stages();
 
-    private Flame(Bench bench) {
-      this.bench = bench;
+    private Flame(Key key) {
+      bench = key.bench();
+      load = key.load();
       BenchFlame flame = stages.flame(bench);
       burning = flame.burning();
       rodInFlame = burning && BenchCircuit.lengthInFlameMeters(bench.rod(), flame.field()) > 0;
@@ -145,7 +156,7 @@ final class SenseCurrents {
 
     private SenseCurrent solved(Circuit circuit) {
       solved++;
-      SteadyState state = SteadyState.of(circuit);
+      SteadyState state = SteadyState.of(load == null ? circuit : load.on(circuit));
       return state instanceof Solved s
           ? new SenseCurrent(
               s.currentMeanAmps(Part.CONNECTOR), s.currentAlternatingRmsAmps(Part.CONNECTOR), null)

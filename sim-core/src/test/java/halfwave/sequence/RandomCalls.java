@@ -10,6 +10,14 @@ import halfwave.bench.Parameter;
 import halfwave.bench.Trigger;
 import halfwave.board.BoardSettings;
 import halfwave.board.ShippedBoards;
+import halfwave.circuit.Point;
+import halfwave.instrument.HookUp;
+import halfwave.instrument.HookUp.Across;
+import halfwave.instrument.HookUp.InSenseLead;
+import halfwave.instrument.LeadEnd;
+import halfwave.instrument.Meter;
+import halfwave.instrument.MeterFunction;
+import halfwave.instrument.ShippedMeters;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -45,6 +53,12 @@ final class RandomCalls {
     deeds.add(turned(Parameter.LEAKAGE, Double.POSITIVE_INFINITY));
     deeds.add(turned(Parameter.GAS_PRESSURE, 0.2));
     deeds.add(turned(Parameter.GAS_PRESSURE, 1));
+    deeds.add(hooked(MeterFunction.DC_MICROAMPS, new InSenseLead(LeadEnd.BOARD, true)));
+    deeds.add(hooked(MeterFunction.DC_MICROAMPS, new Across(Point.TERMINAL, Point.COMMON)));
+    deeds.add(hooked(MeterFunction.AC_VOLTS, new Across(Point.TERMINAL, Point.COMMON)));
+    deeds.add(hooked(MeterFunction.OHMS, new Across(Point.ROD, Point.CHASSIS)));
+    deeds.add(new Deed.TakeOff());
+    deeds.add(new Deed.TakeOff());
     deeds.add(new Deed.Touch());
     deeds.add(new Deed.Damp(true));
     deeds.add(new Deed.Damp(false));
@@ -62,6 +76,10 @@ final class RandomCalls {
     deeds.add(new Deed.Become(Condition.HEALTHY));
     deeds.add(new Deed.Become(Condition.HEALTHY.withRodCoat(Coat.even(1e-6, 1000))));
     return deeds;
+  }
+
+  private static Deed hooked(MeterFunction function, HookUp hookUp) {
+    return new Deed.HookOn(Meter.fresh(ShippedMeters.service()), function, hookUp);
   }
 
   private static Deed turned(Parameter parameter, double si) {

@@ -50,7 +50,7 @@ class SenseCurrentsPropertyTest {
                               flame.withIonMultiplier(flame.ionMultiplierRatio() * strength)))
                   .with(condition.withRodKelvin(kelvin));
           Solved full = (Solved) Readings.undisturbed(new Stages(), there);
-          SenseCurrent near = currents.of(bench).at(kelvin, strength);
+          SenseCurrent near = currents.of(bench, null).at(kelvin, strength);
           System.out.printf(
               "DEV %.4f %.4f %s %s %s%n",
               (near.meanAmps() - full.currentMeanAmps(Part.CONNECTOR)) * 1e6,
@@ -72,17 +72,17 @@ class SenseCurrentsPropertyTest {
   @Test
   void cornersAreComputedOnce() {
     SenseCurrents currents = new SenseCurrents();
-    SenseCurrents.Flame flame = currents.of(ShippedBenches.standard());
+    SenseCurrents.Flame flame = currents.of(ShippedBenches.standard(), null);
     flame.at(705, 0.95);
     int before = currents.solvedCount();
     flame.at(711, 0.97);
-    currents.of(ShippedBenches.standard()).at(719, 0.93);
+    currents.of(ShippedBenches.standard(), null).at(719, 0.93);
     assertThat(currents.solvedCount()).isEqualTo(before);
   }
 
   @Test
   void noFlameIsTheDarkCircuit() {
-    SenseCurrents.Flame flame = new SenseCurrents().of(ShippedBenches.standard());
+    SenseCurrents.Flame flame = new SenseCurrents().of(ShippedBenches.standard(), null);
     assertThat(flame.at(1000, 0)).isEqualTo(flame.dark());
     assertThat(flame.dark().meanAmps()).isCloseTo(0, within(1e-12));
   }

@@ -65,7 +65,14 @@ final class SequenceCommand implements Callable<Integer> {
         new SequencePlan(
             command,
             new SequencePlan.Options(
-                Objects.requireNonNull(bench), board, faults, acts, script, length, seed));
+                Objects.requireNonNull(bench),
+                board,
+                faults,
+                acts,
+                script,
+                SequencePlan.FOR,
+                length,
+                seed));
     checkTargets(command);
     if (csv == null) {
       play(plan, slice -> {});

@@ -60,6 +60,7 @@ final class SequencePlan {
       List<String> faults,
       List<String> acts,
       @Nullable Path script,
+      String lengthOption,
       @Nullable String length,
       @Nullable Long seed) {}
 
@@ -77,7 +78,7 @@ final class SequencePlan {
     typed.forEach(text -> typedActs.add(ActWords.act(where, text)));
     List<Act> asked = new ArrayList<>(script == null ? List.of() : script.acts());
     asked.addAll(typedActs);
-    untilMillis = until(asked, options.length());
+    untilMillis = until(asked, options.lengthOption(), options.length());
     acts = Script.withStart(asked).stream().filter(act -> act.timeMillis() < untilMillis).toList();
     checkActs(bench);
     start = Moment.cold(bench, board, seed(options.seed()));
@@ -183,10 +184,10 @@ final class SequencePlan {
     return Argument.nested(Changes.said(change));
   }
 
-  private long until(List<Act> asked, @Nullable String option) {
+  private long until(List<Act> asked, String name, @Nullable String option) {
     long last = asked.stream().mapToLong(Act::timeMillis).max().orElse(-1);
     if (option != null) {
-      Typed where = new Typed(command, FOR);
+      Typed where = new Typed(command, name);
       long length = TimeWords.millis(where, option, 1, TimeWords.LONGEST_MILLIS);
       checkEnd(length);
       return last < length

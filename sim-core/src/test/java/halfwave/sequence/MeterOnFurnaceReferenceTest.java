@@ -1,0 +1,139 @@
+package halfwave.sequence;
+
+import static halfwave.sequence.Calls.MINUTE;
+import static halfwave.sequence.Calls.SECOND;
+import static halfwave.sequence.Calls.board;
+import static halfwave.sequence.Calls.entries;
+import static halfwave.sequence.Calls.play;
+import static org.assertj.core.api.Assertions.assertThat;
+
+import halfwave.bench.Bench;
+import halfwave.bench.ShippedBenches;
+import halfwave.board.Stage;
+import halfwave.circuit.Point;
+import halfwave.instrument.Figure;
+import halfwave.instrument.HookUp;
+import halfwave.instrument.HookUp.Across;
+import halfwave.instrument.HookUp.AcrossSupply;
+import halfwave.instrument.HookUp.InSenseLead;
+import halfwave.instrument.LeadEnd;
+import halfwave.instrument.Measurement;
+import halfwave.instrument.Meter;
+import halfwave.instrument.MeterFunction;
+import halfwave.instrument.ShippedMeters;
+import halfwave.instrument.Shown;
+import halfwave.instrument.SupplyPoint;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+
+/** A meter on a burning furnace. Source of all: common practice, no published source. */
+class MeterOnFurnaceReferenceTest {
+
+  private static final Bench BENCH = ShippedBenches.standard();
+  private static final long ON = 3 * MINUTE;
+
+  private static Segment with(MeterFunction function, HookUp hookUp, long millis, Act... more) {
+    Act[] acts = new Act[more.length + 1];
+    acts[0] = hook(ON, function, hookUp);
+    System.arraycopy(more, 0, acts, 1, more.length);
+    return play(BENCH, board("carbide-four-trials"), ON + millis, acts);
+  }
+
+  private static Act hook(long millis, MeterFunction function, HookUp hookUp) {
+    Meter meter = Meter.fresh(ShippedMeters.service());
+    return new Act(millis, new Deed.HookOn(meter, function, hookUp));
+  }
+
+  private static double shown(Segment segment) {
+    Measurement measured = MeterDisplay.at(segment.end()).orElseThrow();
+    Figure figure =
+        measured.shown() instanceof Shown.Direct direct
+            ? direct.figure()
+            : ((Shown.Alternating) measured.shown()).figure();
+    return ((Figure.Value) figure).quantity().si();
+  }
+
+  /** Opening the lead with the burner running drops it out; it comes back with the meter in it. */
+  @Test
+  void openingTheLeadDropsTheFlame() {
+    HookUp series = new InSenseLead(LeadEnd.BOARD, true);
+    Segment soon = with(MeterFunction.DC_MICROAMPS, series, 4 * SECOND);
+    assertThat(entries(soon, Stage.INTER_PURGE)).hasSize(1);
+    assertThat(soon.end().outputs().gas()).isFalse();
+
+    Segment later = with(MeterFunction.DC_MICROAMPS, series, 3 * MINUTE);
+    assertThat(later.end().board().stage()).isEqualTo(Stage.RUN);
+    assertThat(shown(later)).isBetween(2e-6, 3.5e-6);
+  }
+
+  /** With the power off to connect, nothing is lost. */
+  @Test
+  void powerOffToConnectIsTheRightWay() {
+    Segment right =
+        play(
+            BENCH,
+            board("carbide-four-trials"),
+            4 * MINUTE,
+            hook(0, MeterFunction.DC_MICROAMPS, new InSenseLead(LeadEnd.BOARD, true)));
+    assertThat(entries(right, Stage.INTER_PURGE)).isEmpty();
+    assertThat(shown(right)).isBetween(2e-6, 3.5e-6);
+  }
+
+  /** A 10 Mohm voltmeter lowers the signal, and the board holds. */
+  @Test
+  void highImpedanceVoltmeterIsBorne() {
+    Segment run = with(MeterFunction.AC_VOLTS, new Across(Point.TERMINAL, Point.COMMON), MINUTE);
+    assertThat(run.end().board().stage()).isEqualTo(Stage.RUN);
+    assertThat(shown(run)).isBetween(50.0, 85.0);
+    assertThat(run.end().filter().meanAmps()).isBetween(1.5e-6, 2.3e-6);
+  }
+
+  /** Low impedance, or a microamp range, across the source: the board loses its flame. */
+  @Test
+  void shortingMetersLoseTheFlame() {
+    Across terminal = new Across(Point.TERMINAL, Point.COMMON);
+    for (MeterFunction function :
+        new MeterFunction[] {MeterFunction.LOW_IMPEDANCE_AC_VOLTS, MeterFunction.DC_MICROAMPS}) {
+      Segment run = with(function, terminal, 5 * SECOND);
+      assertThat(run.end().outputs().gas()).as("%s", function).isFalse();
+      assertThat(run.events())
+          .filteredOn(e -> e.subject() == Event.Subject.ACT)
+          .hasSizeGreaterThan(3);
+    }
+  }
+
+  /** A blown fuse stays blown, and the meter then reads zero on a healthy furnace. */
+  @Test
+  void blownFuseReadsZeroAfterwards() {
+    Segment run =
+        with(
+            MeterFunction.DC_MICROAMPS,
+            new AcrossSupply(SupplyPoint.LINE, SupplyPoint.NEUTRAL),
+            SECOND);
+    Meter blown = run.end().hooked().meter();
+    assertThat(blown.fuseIntact()).isFalse();
+
+    Act again =
+        new Act(
+            run.end().timeMillis(),
+            new Deed.HookOn(
+                blown, MeterFunction.DC_MICROAMPS, new InSenseLead(LeadEnd.BOARD, true)));
+    Segment later =
+        new Sequence().advance(run.end(), run.end().timeMillis() + MINUTE, List.of(again));
+    assertThat(shown(later)).isZero();
+    assertThat(later.end().outputs().gas()).isFalse();
+  }
+
+  /** Taken off, the furnace is as before. */
+  @Test
+  void takenOffItIsGone() {
+    Segment run =
+        with(
+            MeterFunction.AC_VOLTS,
+            new Across(Point.TERMINAL, Point.COMMON),
+            MINUTE,
+            new Act(ON + 10 * SECOND, new Deed.TakeOff()));
+    assertThat(MeterDisplay.at(run.end())).isEmpty();
+    assertThat(run.end().filter().meanAmps()).isGreaterThan(2.2e-6);
+  }
+}

@@ -1,0 +1,74 @@
+package halfwave.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** The command {@code measure}. */
+class MeasureCommandTest {
+
+  private static final String BENCH = "hot-surface-natural-gas";
+
+  private static CommandRun measure(String function, String leads, String... more) {
+    String[] args = new String[4 + more.length];
+    args[0] = "measure";
+    args[1] = BENCH;
+    args[2] = "--function=" + function;
+    args[3] = "--leads=" + leads;
+    System.arraycopy(more, 0, args, 4, more.length);
+    return CommandRun.of(args);
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    // model and practice: 2 to 3.5 uA DC beside 4 to 8 AC in series; 80 to 100 V and 50 to 85 V
+    "ac-and-dc-microamps, series-board, '7\\.\\d\\d µA AC, 2\\.4\\d µA DC'",
+    "ac-volts, terminal:common, '(7\\d|8[0-4])\\.\\d V AC'",
+    "ac-volts, wire:rod, '4\\.\\d+ V AC'",
+    "ac-volts, line:ground, '1[12]\\d\\.\\d+ V AC'",
+    "ac-volts, neutral:ground, '0\\.\\d+ V AC'"
+  })
+  void readsWhatATechnicianReads(String function, String leads, String shown) {
+    CommandRun run = measure(function, leads);
+
+    assertThat(run.status()).isZero();
+    assertThat(run.out().lines().toList().get(0)).isEqualTo("After 3.00 min, run:");
+    assertThat(run.out().lines().toList().get(1)).matches(shown);
+  }
+
+  @Test
+  void timeAndFaultsCount() {
+    assertThat(measure("ac-volts", "terminal:common", "--at=3s").out()).contains("standby");
+    assertThat(measure("dc-microamps", "series-board", "--fault=connector=open", "--at=43s").out())
+        .containsPattern("0\\.00 µA DC");
+    assertThat(measure("ohms", "lead:rod", "--act=1s power-off", "--at=10s").out())
+        .containsPattern("\\d\\.\\d Ω");
+  }
+
+  /** A microamp range across the supply blows the fuse, and a caution says so. */
+  @Test
+  void wrongUseHasItsCaution() {
+    CommandRun run = measure("dc-microamps", "line:neutral", "--json");
+    assertThat(run.status()).isZero();
+    assertThat(run.out()).contains("\"fuseIntact\" : false", "fuse");
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "nix, series-board, --at=3s, --function = nix: allowed is one of ac-volts",
+    "ohms, here, --at=3s, --leads = here: allowed is series-board",
+    "ohms, terminal:emf, --at=3s, --leads = terminal:emf: allowed is",
+    "ohms, terminal:common, --at=nix, --at = nix: allowed is",
+    "ohms, terminal:common, --meter=nix, --meter = nix: allowed is one of",
+    "ohms, terminal:common, --fault=nix, --fault = nix"
+  })
+  void badUsageIsOneLine(String function, String leads, String more, String complaint) {
+    CommandRun run = measure(function, leads, more);
+
+    assertThat(run.status()).isEqualTo(2);
+    assertThat(run.complaints()).singleElement().asString().contains(complaint);
+    assertThat(run.out()).isEmpty();
+  }
+}
