@@ -18,11 +18,14 @@ import halfwave.sequence.Deed;
 import halfwave.sequence.Event;
 import halfwave.sequence.Moment;
 import halfwave.sequence.Sample;
+import halfwave.sequence.Scenes;
 import halfwave.sequence.Segment;
 import halfwave.sequence.SenseCurrent;
 import halfwave.sequence.Sequence;
+import halfwave.work.Look;
 import java.util.EnumSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 
@@ -36,7 +39,20 @@ final class SymptomCall {
   /** A clean furnace proves within this after its valve opens, whatever the board (ms). */
   private static final long PROMPT_MILLIS = 3_000;
 
+  private static final long STANDBY_MILLIS = 8_000;
+
+  /** Where there is no trial: when the inducer should be running (ms). */
+  private static final long TRIAL_MILLIS = 20_000;
+
+  private static final List<Act> ACTS =
+      List.of(
+          new Act(0, new Deed.Damp(true)),
+          new Act(0, new Deed.Supply(true)),
+          new Act(CALL_MILLIS, new Deed.Call(true)),
+          new Act(END_MILLIS, new Deed.Call(false)));
+
   private final Sequence sequence = new Sequence();
+  private final Stages stages = new Stages();
   private final BoardSettings settings;
 
   SymptomCall(BoardSettings settings) {
@@ -44,15 +60,8 @@ final class SymptomCall {
   }
 
   Symptoms symptoms(Bench bench, long seed) {
-    Segment call =
-        sequence.advance(
-            Moment.cold(bench, settings, seed),
-            UNTIL_MILLIS,
-            List.of(
-                new Act(0, new Deed.Damp(true)),
-                new Act(0, new Deed.Supply(true)),
-                new Act(CALL_MILLIS, new Deed.Call(true)),
-                new Act(END_MILLIS, new Deed.Call(false))));
+    Moment cold = Moment.cold(bench, settings, seed);
+    Segment call = sequence.advance(cold, UNTIL_MILLIS, ACTS);
     Circuit dark = dark(bench.under(EnumSet.of(Trigger.DAMP)));
     Voltmeter meter = Voltmeter.HIGH_IMPEDANCE;
     return new Symptoms(
@@ -61,7 +70,16 @@ final class SymptomCall {
         meter.read(dark, Point.TERMINAL, Point.COMMON),
         meter.read(dark.without(Part.CONNECTOR), Point.TERMINAL, Point.COMMON),
         during(call).map(SymptomCall::reading),
-        warm(call).map(SymptomCall::reading));
+        warm(call).map(SymptomCall::reading),
+        new Sights(
+            sight(cold, STANDBY_MILLIS),
+            sight(cold, firstEnd(call).map(Event::timeMillis).orElse(TRIAL_MILLIS)),
+            sight(cold, END_MILLIS)));
+  }
+
+  private Map<Look, Enum<?>> sight(Moment cold, long millis) {
+    List<Act> acts = ACTS.stream().filter(a -> a.timeMillis() < millis).toList();
+    return Sights.of(Scenes.of(stages, sequence.advance(cold, millis, acts).end()));
   }
 
   private static Circuit dark(Bench bench) {
@@ -137,15 +155,19 @@ final class SymptomCall {
     };
   }
 
+  /** The end of the first trial, well or badly. */
+  private static Optional<Event> firstEnd(Segment call) {
+    return call.events().stream().filter(e -> e.shutsGas() || e.enters(Stage.RUN)).findFirst();
+  }
+
   /** The last look before the first trial ends, well or badly. */
   private static Optional<Sample> during(Segment call) {
-    Optional<Event> end =
-        call.events().stream().filter(e -> e.shutsGas() || e.enters(Stage.RUN)).findFirst();
-    return end.flatMap(
-        e ->
-            call.samples().stream()
-                .filter(s -> s.timeMillis() < e.timeMillis() && s.stage().gas())
-                .reduce((a, b) -> b));
+    return firstEnd(call)
+        .flatMap(
+            e ->
+                call.samples().stream()
+                    .filter(s -> s.timeMillis() < e.timeMillis() && s.stage().gas())
+                    .reduce((a, b) -> b));
   }
 
   private static Optional<Sample> warm(Segment call) {

@@ -16,6 +16,7 @@ import java.util.Optional;
  * @param trial current towards the rod at the end of the first trial or at proof; empty where the
  *     gas never came
  * @param warm the same at the end of the call, if it burns then
+ * @param sights what all looks find
  */
 public record Symptoms(
     Course course,
@@ -23,7 +24,8 @@ public record Symptoms(
     MeterReading standby,
     MeterReading leadOff,
     Optional<MeterReading> trial,
-    Optional<MeterReading> warm) {
+    Optional<MeterReading> warm,
+    Sights sights) {
 
   /**
    * Plays a heating call on a damp day.

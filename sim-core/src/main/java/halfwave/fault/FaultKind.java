@@ -68,7 +68,7 @@ public enum FaultKind {
   LEAD_CHAFED(FaultGroup.LEAD, Dimension.RESISTANCE, 0, 10, 5e4, joined(Parameter.LEAKAGE)),
   /** The connector at the board is corroded (Ω). */
   CONNECTOR_CORRODED(
-      FaultGroup.LEAD, Dimension.RESISTANCE, 1e6, 1e7, 1e9, joined(Parameter.CONNECTOR)),
+      FaultGroup.LEAD, Dimension.RESISTANCE, 1e6, 1e7, 1e8, joined(Parameter.CONNECTOR)),
   /** The sense lead is off the board (Ω). */
   CONNECTOR_OFF(
       FaultGroup.LEAD,

@@ -53,7 +53,8 @@ public final class SymptomRows {
             MessageKey.SYMPTOMS_TRIAL_DC,
             MessageKey.SYMPTOMS_TRIAL_AC,
             MessageKey.SYMPTOMS_WARM_DC,
-            MessageKey.SYMPTOMS_WARM_AC)
+            MessageKey.SYMPTOMS_WARM_AC,
+            MessageKey.SYMPTOMS_SIGHTS)
         .map(key -> sentences.text(Message.of(key)))
         .toList();
   }
@@ -76,7 +77,16 @@ public final class SymptomRows {
         amps(s.trial(), true),
         amps(s.trial(), false),
         amps(s.warm(), true),
-        amps(s.warm(), false));
+        amps(s.warm(), false),
+        sights(s));
+  }
+
+  /** What looks find that they do not find on the healthy bench. */
+  private String sights(Symptoms s) {
+    return s.sights().unlike(table.healthy().sights()).values().stream()
+        .map(sentences::name)
+        .distinct()
+        .collect(Collectors.joining("; "));
   }
 
   private String volts(MeterReading reading) {
@@ -126,9 +136,10 @@ public final class SymptomRows {
           "trialDcAmps",
           "trialAcAmpsRms",
           "warmDcAmps",
-          "warmAcAmpsRms");
+          "warmAcAmpsRms",
+          "sights");
 
-  private static List<String> cells(String id, Symptoms s) {
+  private List<String> cells(String id, Symptoms s) {
     return List.of(
         id,
         JsonValue.spelling(s.course()),
@@ -138,7 +149,11 @@ public final class SymptomRows {
         exact(s.trial(), true),
         exact(s.trial(), false),
         exact(s.warm(), true),
-        exact(s.warm(), false));
+        exact(s.warm(), false),
+        s.sights().unlike(table.healthy().sights()).values().stream()
+            .map(JsonValue::spelling)
+            .distinct()
+            .collect(Collectors.joining(";")));
   }
 
   private static String exact(Optional<MeterReading> reading, boolean direct) {
@@ -162,7 +177,7 @@ public final class SymptomRows {
   private static void add(ArrayNode root, List<String> cells) {
     ObjectNode row = root.addObject();
     for (int k = 0; k < COLUMNS.size(); k++) {
-      if (k < WORDS) {
+      if (k < WORDS || k == COLUMNS.size() - 1) {
         row.put(COLUMNS.get(k), cells.get(k));
       } else if (cells.get(k).isEmpty()) {
         row.putNull(COLUMNS.get(k));

@@ -391,6 +391,8 @@ public enum MessageKey {
   SYMPTOMS_WARM_DC,
   /** Column: AC there. */
   SYMPTOMS_WARM_AC,
+  /** Column: what looks find that is not as on the healthy bench. */
+  SYMPTOMS_SIGHTS,
   /** Row: as the bench came. */
   SYMPTOMS_NO_FAULT,
   /** Under the table of symptoms. */
