@@ -407,6 +407,8 @@ public enum MessageKey {
   ACT_IN_SERIES,
   /** Act: someone takes the meter off. */
   ACT_TAKES_OFF,
+  /** No severity: the fault is there or it is not. */
+  ALLOWED_NO_SEVERITY,
   /** Another file than that of an option: the option. */
   ALLOWED_OTHER_FILE,
   /** A file that does not exist yet: the option that replaces one. */

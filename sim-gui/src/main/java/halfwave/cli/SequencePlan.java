@@ -2,12 +2,15 @@ package halfwave.cli;
 
 import halfwave.bench.Bench;
 import halfwave.bench.Change;
+import halfwave.bench.Trigger;
 import halfwave.board.BoardSettings;
 import halfwave.board.ShippedBoards;
 import halfwave.display.Sentences;
+import halfwave.fault.Fault;
 import halfwave.io.ActWords;
 import halfwave.io.BadInputException;
 import halfwave.io.ChangeWords;
+import halfwave.io.FaultWords;
 import halfwave.io.ScriptFile;
 import halfwave.io.TimeWords;
 import halfwave.io.Typed;
@@ -25,6 +28,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -148,6 +152,11 @@ final class SequencePlan {
 
   private Bench with(Bench bench, String fault) {
     Typed where = new Typed(command, FAULT);
+    Optional<Fault> kind = FaultWords.fault(where, fault);
+    if (kind.isPresent()) {
+      faults.add(said(kind.get()));
+      return kind.get().on(bench);
+    }
     Deed deed = ChangeWords.fault(where, fault);
     try {
       Bench changed = Playback.done(bench, deed);
@@ -161,6 +170,14 @@ final class SequencePlan {
     } catch (RejectedValueException e) {
       throw where.refused(fault, Sentences.allowed(e));
     }
+  }
+
+  private static Message said(Fault fault) {
+    Trigger trigger = fault.trigger();
+    Argument name = Argument.name(fault.kind());
+    return trigger == null
+        ? Message.of(MessageKey.SEQUENCE_FAULT, name)
+        : Message.of(MessageKey.SEQUENCE_LURKS, Argument.name(trigger), name);
   }
 
   private static Message said(Deed deed) {

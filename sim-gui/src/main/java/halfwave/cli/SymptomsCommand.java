@@ -69,10 +69,13 @@ final class SymptomsCommand implements Callable<Integer> {
   }
 
   private String text(SymptomRows rows) {
-    TextTable table = new TextTable(rows.heading(), SymptomRows.WORDS);
-    for (List<String> row : rows.rows()) {
-      table.add(row);
-    }
+    // what looks find needs more room than a line has
+    TextTable table = new TextTable(narrow(rows.heading()), SymptomRows.WORDS);
+    rows.rows().forEach(row -> table.add(narrow(row)));
     return table + "\n" + standard.sentences().text(Message.of(MessageKey.SYMPTOMS_NOTE)) + "\n";
+  }
+
+  private static List<String> narrow(List<String> row) {
+    return row.subList(0, row.size() - 1);
   }
 }

@@ -47,6 +47,16 @@ class MeasureCommandTest {
         .containsPattern("\\d\\.\\d Ω");
   }
 
+  @Test
+  void kindsOfFaultsAreKnown() {
+    assertThat(measure("dc-microamps", "series-board", "--fault=rod-fouled").out())
+        .containsPattern("1\\.[34]\\d µA DC");
+    assertThat(measure("dc-microamps", "series-board", "--fault=rod-fouled=1M").out())
+        .containsPattern("2\\.\\d\\d µA DC");
+    assertThat(CommandRun.of("sequence", BENCH, "--fault=blower:connector-off").out())
+        .contains("sense lead off");
+  }
+
   /** A microamp range across the supply blows the fuse, and a caution says so. */
   @Test
   void wrongUseHasItsCaution() {
@@ -62,7 +72,10 @@ class MeasureCommandTest {
     "ohms, terminal:emf, --at=3s, --leads = terminal:emf: allowed is",
     "ohms, terminal:common, --at=nix, --at = nix: allowed is",
     "ohms, terminal:common, --meter=nix, --meter = nix: allowed is one of",
-    "ohms, terminal:common, --fault=nix, --fault = nix"
+    "ohms, terminal:common, --fault=nix, --fault = nix",
+    "ohms, terminal:common, --fault=rod-fouled=1G, --fault rod-fouled = 1G: allowed is",
+    "ohms, terminal:common, --fault=gas-shut=3, --fault gas-shut = 3: allowed is nothing",
+    "ohms, terminal:common, --fault=rain:gas-shut, --fault = rain: allowed is one of heat"
   })
   void badUsageIsOneLine(String function, String leads, String more, String complaint) {
     CommandRun run = measure(function, leads, more);
