@@ -3,6 +3,7 @@ package halfwave.bench;
 import halfwave.quantity.Guard;
 import halfwave.quantity.RejectedValueException;
 import halfwave.quantity.RejectedValueException.Allowed;
+import java.util.function.Consumer;
 
 /**
  * How worn, dirty, misplaced or broken each part is. All of it is physical; a fault is nothing but
@@ -86,182 +87,137 @@ public record Condition(
 
   /** With another gas pressure (1). */
   public Condition withManifold(double ratio) {
-    return gas(ratio, airRatio, attachmentRatio);
+    return with(d -> d.manifoldRatio = ratio);
   }
 
   /** With another share of primary air (1). */
   public Condition withAir(double ratio) {
-    return gas(manifoldRatio, ratio, attachmentRatio);
+    return with(d -> d.airRatio = ratio);
   }
 
   /** With another share of ports where flame meets metal (1). */
   public Condition withAttachment(double ratio) {
-    return gas(manifoldRatio, airRatio, ratio);
+    return with(d -> d.attachmentRatio = ratio);
   }
 
   /** With the rod elsewhere. */
   public Condition withRodPosition(RodPosition position) {
-    return rod(position, rodKelvin, rodCoat);
+    return with(d -> d.rodPosition = position);
   }
 
   /** With the rod at another temperature (K). */
   public Condition withRodKelvin(double kelvin) {
-    return rod(rodPosition, kelvin, rodCoat);
+    return with(d -> d.rodKelvin = kelvin);
   }
 
   /** With another film on the rod. */
   public Condition withRodCoat(Coat coat) {
-    return rod(rodPosition, rodKelvin, coat);
+    return with(d -> d.rodCoat = coat);
   }
 
   /** With scale on the burner face (Ω, F). */
   public Condition withBurnerScale(double ohms, double farads) {
-    return wiring(ohms, farads, connectorOhms, leakageOhms, jumperOhms, groundExtraOhms);
+    return with(
+        d -> {
+          d.burnerScaleOhms = ohms;
+          d.burnerScaleFarads = farads;
+        });
   }
 
   /** With another resistance at the lead's connector (Ω). */
   public Condition withConnector(double ohms) {
-    return wiring(
-        burnerScaleOhms, burnerScaleFarads, ohms, leakageOhms, jumperOhms, groundExtraOhms);
-  }
-
-  /** With another leakage (Ω). */
-  public Condition withLeakage(double ohms) {
-    return wiring(
-        burnerScaleOhms, burnerScaleFarads, connectorOhms, ohms, jumperOhms, groundExtraOhms);
-  }
-
-  /** With a jumper or contact from rod to chassis (Ω). */
-  public Condition withJumper(double ohms) {
-    return wiring(
-        burnerScaleOhms, burnerScaleFarads, connectorOhms, leakageOhms, ohms, groundExtraOhms);
+    return with(d -> d.connectorOhms = ohms);
   }
 
   /** With further resistance along the lead (Ω). */
   public Condition withLeadExtra(double ohms) {
-    return new Condition(
-        manifoldRatio,
-        airRatio,
-        attachmentRatio,
-        rodPosition,
-        rodKelvin,
-        rodCoat,
-        burnerScaleOhms,
-        burnerScaleFarads,
-        connectorOhms,
-        ohms,
-        leakageOhms,
-        jumperOhms,
-        depositOhms,
-        groundExtraOhms,
-        appliance);
+    return with(d -> d.leadExtraOhms = ohms);
+  }
+
+  /** With another leakage (Ω). */
+  public Condition withLeakage(double ohms) {
+    return with(d -> d.leakageOhms = ohms);
+  }
+
+  /** With a jumper or contact from rod to chassis (Ω). */
+  public Condition withJumper(double ohms) {
+    return with(d -> d.jumperOhms = ohms);
   }
 
   /** With a deposit from rod to chassis that conducts one way (Ω forward). */
   public Condition withDeposit(double ohms) {
-    return new Condition(
-        manifoldRatio,
-        airRatio,
-        attachmentRatio,
-        rodPosition,
-        rodKelvin,
-        rodCoat,
-        burnerScaleOhms,
-        burnerScaleFarads,
-        connectorOhms,
-        leadExtraOhms,
-        leakageOhms,
-        jumperOhms,
-        ohms,
-        groundExtraOhms,
-        appliance);
+    return with(d -> d.depositOhms = ohms);
   }
 
   /** With more resistance in the ground path (Ω). */
   public Condition withGroundExtra(double ohms) {
-    return wiring(burnerScaleOhms, burnerScaleFarads, connectorOhms, leakageOhms, jumperOhms, ohms);
+    return with(d -> d.groundExtraOhms = ohms);
   }
 
   /** With something else around the sense circuit. */
   public Condition withAppliance(ApplianceCondition other) {
-    return new Condition(
-        manifoldRatio,
-        airRatio,
-        attachmentRatio,
-        rodPosition,
-        rodKelvin,
-        rodCoat,
-        burnerScaleOhms,
-        burnerScaleFarads,
-        connectorOhms,
-        leadExtraOhms,
-        leakageOhms,
-        jumperOhms,
-        depositOhms,
-        groundExtraOhms,
-        other);
+    return with(d -> d.appliance = other);
   }
 
-  private Condition gas(double manifold, double air, double attachment) {
-    return new Condition(
-        manifold,
-        air,
-        attachment,
-        rodPosition,
-        rodKelvin,
-        rodCoat,
-        burnerScaleOhms,
-        burnerScaleFarads,
-        connectorOhms,
-        leadExtraOhms,
-        leakageOhms,
-        jumperOhms,
-        depositOhms,
-        groundExtraOhms,
-        appliance);
+  private Condition with(Consumer<Draft> change) {
+    Draft draft = new Draft(this);
+    change.accept(draft);
+    return draft.made();
   }
 
-  private Condition rod(RodPosition position, double kelvin, Coat coat) {
-    return new Condition(
-        manifoldRatio,
-        airRatio,
-        attachmentRatio,
-        position,
-        kelvin,
-        coat,
-        burnerScaleOhms,
-        burnerScaleFarads,
-        connectorOhms,
-        leadExtraOhms,
-        leakageOhms,
-        jumperOhms,
-        depositOhms,
-        groundExtraOhms,
-        appliance);
-  }
+  /** The components, to change some of them. */
+  private static final class Draft {
+    private double manifoldRatio;
+    private double airRatio;
+    private double attachmentRatio;
+    private RodPosition rodPosition;
+    private double rodKelvin;
+    private Coat rodCoat;
+    private double burnerScaleOhms;
+    private double burnerScaleFarads;
+    private double connectorOhms;
+    private double leadExtraOhms;
+    private double leakageOhms;
+    private double jumperOhms;
+    private double depositOhms;
+    private double groundExtraOhms;
+    private ApplianceCondition appliance;
 
-  private Condition wiring(
-      double scaleOhms,
-      double scaleFarads,
-      double connector,
-      double leakage,
-      double jumper,
-      double ground) {
-    return new Condition(
-        manifoldRatio,
-        airRatio,
-        attachmentRatio,
-        rodPosition,
-        rodKelvin,
-        rodCoat,
-        scaleOhms,
-        scaleFarads,
-        connector,
-        leadExtraOhms,
-        leakage,
-        jumper,
-        depositOhms,
-        ground,
-        appliance);
+    private Draft(Condition from) {
+      manifoldRatio = from.manifoldRatio;
+      airRatio = from.airRatio;
+      attachmentRatio = from.attachmentRatio;
+      rodPosition = from.rodPosition;
+      rodKelvin = from.rodKelvin;
+      rodCoat = from.rodCoat;
+      burnerScaleOhms = from.burnerScaleOhms;
+      burnerScaleFarads = from.burnerScaleFarads;
+      connectorOhms = from.connectorOhms;
+      leadExtraOhms = from.leadExtraOhms;
+      leakageOhms = from.leakageOhms;
+      jumperOhms = from.jumperOhms;
+      depositOhms = from.depositOhms;
+      groundExtraOhms = from.groundExtraOhms;
+      appliance = from.appliance;
+    }
+
+    private Condition made() {
+      return new Condition(
+          manifoldRatio,
+          airRatio,
+          attachmentRatio,
+          rodPosition,
+          rodKelvin,
+          rodCoat,
+          burnerScaleOhms,
+          burnerScaleFarads,
+          connectorOhms,
+          leadExtraOhms,
+          leakageOhms,
+          jumperOhms,
+          depositOhms,
+          groundExtraOhms,
+          appliance);
+    }
   }
 }

@@ -15,6 +15,7 @@ import halfwave.quantity.RejectedValueException;
 import halfwave.quantity.RejectedValueException.Allowed;
 import java.util.EnumSet;
 import java.util.Set;
+import java.util.function.Consumer;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -137,114 +138,112 @@ public record Moment(
   }
 
   Moment at(long millis, BoardState boardThen) {
-    return new Moment(
-        millis, bench, settings, boardThen, outputs, triggers, filter, furnace, hooked, supply,
-        call, damp, seed);
+    return with(
+        d -> {
+          d.timeMillis = millis;
+          d.board = boardThen;
+        });
   }
 
   Moment with(BoardState boardThen, BoardOutputs outputsThen) {
-    return new Moment(
-        timeMillis,
-        bench,
-        settings,
-        boardThen,
-        outputsThen,
-        triggers,
-        filter,
-        furnace,
-        hooked,
-        supply,
-        call,
-        damp,
-        seed);
+    return with(
+        d -> {
+          d.board = boardThen;
+          d.outputs = outputsThen;
+        });
   }
 
   Moment with(SenseFilter filterThen, Furnace furnaceThen) {
-    return new Moment(
-        timeMillis,
-        bench,
-        settings,
-        board,
-        outputs,
-        triggers,
-        filterThen,
-        furnaceThen,
-        hooked,
-        supply,
-        call,
-        damp,
-        seed);
+    return with(
+        d -> {
+          d.filter = filterThen;
+          d.furnace = furnaceThen;
+        });
   }
 
   Moment with(Furnace furnaceThen) {
-    return with(filter, furnaceThen);
+    return with(d -> d.furnace = furnaceThen);
   }
 
   Moment with(Set<Trigger> triggersThen) {
-    return new Moment(
-        timeMillis,
-        bench,
-        settings,
-        board,
-        outputs,
-        triggersThen,
-        filter,
-        furnace,
-        hooked,
-        supply,
-        call,
-        damp,
-        seed);
+    return with(d -> d.triggers = triggersThen);
   }
 
   Moment with(Bench other) {
-    return new Moment(
-        timeMillis,
-        other,
-        settings,
-        board,
-        outputs,
-        triggers,
-        filter,
-        furnace.awake(),
-        hooked,
-        supply,
-        call,
-        damp,
-        seed);
+    return awake(d -> d.bench = other);
   }
 
   Moment with(boolean supplyThen, boolean callThen, boolean dampThen) {
-    return new Moment(
-        timeMillis,
-        bench,
-        settings,
-        board,
-        outputs,
-        triggers,
-        filter,
-        furnace.awake(),
-        hooked,
-        supplyThen,
-        callThen,
-        dampThen,
-        seed);
+    return awake(
+        d -> {
+          d.supply = supplyThen;
+          d.call = callThen;
+          d.damp = dampThen;
+        });
   }
 
   Moment with(@Nullable Hooked other) {
-    return new Moment(
-        timeMillis,
-        bench,
-        settings,
-        board,
-        outputs,
-        triggers,
-        filter,
-        furnace.awake(),
-        other,
-        supply,
-        call,
-        damp,
-        seed);
+    return awake(d -> d.hooked = other);
+  }
+
+  /** What people do may set moving what had come to rest. */
+  private Moment awake(Consumer<Draft> change) {
+    return with(furnace.awake()).with(change);
+  }
+
+  private Moment with(Consumer<Draft> change) {
+    Draft draft = new Draft(this);
+    change.accept(draft);
+    return draft.made();
+  }
+
+  /** The components, to change some of them. */
+  private static final class Draft {
+    private long timeMillis;
+    private Bench bench;
+    private BoardSettings settings;
+    private BoardState board;
+    private BoardOutputs outputs;
+    private Set<Trigger> triggers;
+    private SenseFilter filter;
+    private Furnace furnace;
+    private @Nullable Hooked hooked;
+    private boolean supply;
+    private boolean call;
+    private boolean damp;
+    private long seed;
+
+    private Draft(Moment from) {
+      timeMillis = from.timeMillis;
+      bench = from.bench;
+      settings = from.settings;
+      board = from.board;
+      outputs = from.outputs;
+      triggers = from.triggers;
+      filter = from.filter;
+      furnace = from.furnace;
+      hooked = from.hooked;
+      supply = from.supply;
+      call = from.call;
+      damp = from.damp;
+      seed = from.seed;
+    }
+
+    private Moment made() {
+      return new Moment(
+          timeMillis,
+          bench,
+          settings,
+          board,
+          outputs,
+          triggers,
+          filter,
+          furnace,
+          hooked,
+          supply,
+          call,
+          damp,
+          seed);
+    }
   }
 }

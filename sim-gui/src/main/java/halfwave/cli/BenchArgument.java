@@ -10,7 +10,6 @@ import halfwave.message.MessageKey;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
-import java.util.Optional;
 import java.util.stream.Collectors;
 
 /**
@@ -29,20 +28,20 @@ public final class BenchArgument {
    *     file holds no bench
    */
   public static Bench resolve(String text) {
-    Optional<Bench> shipped = ShippedBenches.named(text);
-    if (shipped.isPresent()) {
-      return shipped.get();
-    }
-    Path file;
+    return ShippedBenches.named(text).orElseGet(() -> BenchFile.read(file(text, unknown(text))));
+  }
+
+  /** The file of that name, or what is to be said where there is none. */
+  static Path file(String text, BadInputException unknown) {
     try {
-      file = Path.of(text);
+      Path file = Path.of(text);
+      if (!text.isEmpty() && !Files.notExists(file)) {
+        return file;
+      }
     } catch (InvalidPathException e) {
-      throw unknown(text);
+      // said below, like any other name that is none
     }
-    if (text.isEmpty() || Files.notExists(file)) {
-      throw unknown(text);
-    }
-    return BenchFile.read(file);
+    throw unknown;
   }
 
   private static BadInputException unknown(String text) {

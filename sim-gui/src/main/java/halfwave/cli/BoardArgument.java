@@ -10,10 +10,6 @@ import halfwave.io.Typed;
 import halfwave.message.Argument;
 import halfwave.message.Message;
 import halfwave.message.MessageKey;
-import java.nio.file.Files;
-import java.nio.file.InvalidPathException;
-import java.nio.file.Path;
-import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
@@ -33,20 +29,8 @@ final class BoardArgument {
    *     file holds no board
    */
   static BoardSettings resolve(String text) {
-    Optional<BoardSettings> shipped = ShippedBoards.named(text);
-    if (shipped.isPresent()) {
-      return shipped.get();
-    }
-    Path file;
-    try {
-      file = Path.of(text);
-    } catch (InvalidPathException e) {
-      throw unknown(text);
-    }
-    if (text.isEmpty() || Files.notExists(file)) {
-      throw unknown(text);
-    }
-    return BoardFile.read(file);
+    return ShippedBoards.named(text)
+        .orElseGet(() -> BoardFile.read(BenchArgument.file(text, unknown(text))));
   }
 
   private static BadInputException unknown(String text) {
