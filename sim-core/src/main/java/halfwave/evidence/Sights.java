@@ -7,20 +7,33 @@ import java.util.EnumMap;
 import java.util.Map;
 
 /**
- * What all looks find at three moments of a heating call.
+ * What all looks find at a few moments of a heating call. What is only seen because the board has
+ * given up is left out: it tells of the lockout and not of the fault.
  *
  * @param standby before the call
- * @param trial at the end of the first trial, or where it would have been
- * @param warm at the end of the call
+ * @param start ten seconds into the call, before any trial
+ * @param trial at the end of the first trial; empty where there is none
+ * @param loss when a proved flame is lost, gas still on; empty where none is
+ * @param warm at the end of the call; empty where it does not run then
  */
 public record Sights(
-    Map<Look, Enum<?>> standby, Map<Look, Enum<?>> trial, Map<Look, Enum<?>> warm) {
+    Map<Look, Enum<?>> standby,
+    Map<Look, Enum<?>> start,
+    Map<Look, Enum<?>> trial,
+    Map<Look, Enum<?>> loss,
+    Map<Look, Enum<?>> warm) {
 
   /** Takes copies. */
   public Sights {
-    standby = Collections.unmodifiableMap(new EnumMap<>(standby));
-    trial = Collections.unmodifiableMap(new EnumMap<>(trial));
-    warm = Collections.unmodifiableMap(new EnumMap<>(warm));
+    standby = copy(standby);
+    start = copy(start);
+    trial = copy(trial);
+    loss = copy(loss);
+    warm = copy(warm);
+  }
+
+  private static Map<Look, Enum<?>> copy(Map<Look, Enum<?>> found) {
+    return found.isEmpty() ? Map.of() : Collections.unmodifiableMap(new EnumMap<>(found));
   }
 
   static Map<Look, Enum<?>> of(Scene scene) {
@@ -31,23 +44,27 @@ public record Sights(
     return found;
   }
 
-  /**
-   * What is found here and not there, in the order of the looks; the light has a place of its own.
-   */
+  /** What is found here and not there, in the order of the looks; the light is told elsewhere. */
   public Map<Look, Enum<?>> unlike(Sights other) {
     Map<Look, Enum<?>> unlike = new EnumMap<>(Look.class);
+    add(unlike, trial, other.trial);
+    add(unlike, loss, other.loss.isEmpty() ? other.warm : other.loss);
+    add(unlike, warm, other.warm);
+    add(unlike, start, other.start);
+    add(unlike, standby, other.standby);
+    return unlike;
+  }
+
+  private static void add(
+      Map<Look, Enum<?>> unlike, Map<Look, Enum<?>> here, Map<Look, Enum<?>> there) {
+    if (here.isEmpty() || there.isEmpty()) {
+      return;
+    }
     for (Look look : Look.values()) {
-      if (look == Look.STATUS_LIGHT) {
-        continue;
-      }
-      if (warm.get(look) != other.warm.get(look)) {
-        unlike.put(look, warm.get(look));
-      } else if (trial.get(look) != other.trial.get(look)) {
-        unlike.put(look, trial.get(look));
-      } else if (standby.get(look) != other.standby.get(look)) {
-        unlike.put(look, standby.get(look));
+      Enum<?> found = here.get(look);
+      if (look != Look.STATUS_LIGHT && found != null && found != there.get(look)) {
+        unlike.putIfAbsent(look, found);
       }
     }
-    return unlike;
   }
 }

@@ -41,8 +41,7 @@ final class SymptomCall {
 
   private static final long STANDBY_MILLIS = 8_000;
 
-  /** Where there is no trial: when the inducer should be running (ms). */
-  private static final long TRIAL_MILLIS = 20_000;
+  private static final long START_MILLIS = 20_000;
 
   private static final List<Act> ACTS =
       List.of(
@@ -73,8 +72,10 @@ final class SymptomCall {
         warm(call).map(SymptomCall::reading),
         new Sights(
             sight(cold, STANDBY_MILLIS),
-            sight(cold, firstEnd(call).map(Event::timeMillis).orElse(TRIAL_MILLIS)),
-            sight(cold, END_MILLIS)));
+            sight(cold, START_MILLIS),
+            firstEnd(call).map(e -> sight(cold, e.timeMillis())).orElse(Map.of()),
+            loss(call).map(e -> sight(cold, e.timeMillis())).orElse(Map.of()),
+            warm(call).isPresent() ? sight(cold, END_MILLIS) : Map.of()));
   }
 
   private Map<Look, Enum<?>> sight(Moment cold, long millis) {
@@ -117,11 +118,7 @@ final class SymptomCall {
     if (call.end().furnace().burning()) {
       return Course.DOES_NOT_STOP;
     }
-    boolean lost =
-        call.events().stream()
-            .filter(e -> e.timeMillis() > ran.get().timeMillis() && e.timeMillis() < END_MILLIS)
-            .anyMatch(e -> e.leaves(Stage.RUN));
-    if (lost) {
+    if (loss(call).isPresent()) {
       return Course.IS_LOST;
     }
     long prompt = PROMPT_MILLIS + settings.times().provingMillis();
@@ -158,6 +155,13 @@ final class SymptomCall {
   /** The end of the first trial, well or badly. */
   private static Optional<Event> firstEnd(Segment call) {
     return call.events().stream().filter(e -> e.shutsGas() || e.enters(Stage.RUN)).findFirst();
+  }
+
+  /** The first loss of a proved flame during the call. */
+  private static Optional<Event> loss(Segment call) {
+    return call.events().stream()
+        .filter(e -> e.timeMillis() < END_MILLIS && e.leaves(Stage.RUN))
+        .findFirst();
   }
 
   /** The last look before the first trial ends, well or badly. */

@@ -1,6 +1,5 @@
 package halfwave.instrument;
 
-import halfwave.circuit.Point;
 import halfwave.instrument.HookUp.Across;
 import halfwave.instrument.HookUp.AcrossSupply;
 import halfwave.instrument.HookUp.InSenseLead;
@@ -30,7 +29,7 @@ public final class Measuring {
     if (!meter.alive()) {
       return nothing(meter, hookUp, subject, cautions);
     }
-    if (subject.sparking() && hookUp.touches(Point.PROBE)) {
+    if (subject.sparking() && subject.sparksAt(hookUp)) {
       // ten kilovolts and more against an input that stands one [practice]
       List<Message> all = new ArrayList<>(cautions);
       all.add(Message.of(MessageKey.METER_DESTROYED));

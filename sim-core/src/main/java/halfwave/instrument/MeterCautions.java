@@ -15,7 +15,7 @@ final class MeterCautions {
 
   static List<Message> of(MeterFunction function, HookUp hookUp, Subject subject) {
     List<MessageKey> keys = new ArrayList<>();
-    if (hookUp.touches(Point.PROBE)) {
+    if (subject.sparksAt(hookUp) || hookUp.touches(Point.PROBE)) {
       keys.add(MessageKey.METER_ON_SPARK_ELECTRODE);
     }
     if (function.isResistance() && subject.live()) {

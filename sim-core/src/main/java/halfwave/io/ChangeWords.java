@@ -29,7 +29,8 @@ public final class ChangeWords {
   /** The word for the time from burner to burner. */
   static final String CARRY_OVER = "carry-over";
 
-  private static final String EXAMPLES = "connector=open, igniter-broken, carry-over=never";
+  private static final String EXAMPLES =
+      "rod-fouled (see faults), connector=open, igniter-broken, carry-over=never";
 
   private ChangeWords() {}
 
@@ -45,7 +46,10 @@ public final class ChangeWords {
   }
 
   static Change change(Typed where, String text) {
-    if (text.isEmpty()) {
+    boolean known =
+        text.contains("=")
+            || Stream.of(Disorder.values()).map(JsonValue::spelling).anyMatch(text::equals);
+    if (!known) {
       throw where.refused(text, Message.of(MessageKey.ALLOWED_CHANGE, Argument.text(EXAMPLES)));
     }
     int equals = text.indexOf('=');

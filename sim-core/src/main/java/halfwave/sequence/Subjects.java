@@ -7,6 +7,7 @@ import halfwave.bench.BenchFlame;
 import halfwave.bench.Disorder;
 import halfwave.bench.ProbeWire;
 import halfwave.bench.Stages;
+import halfwave.board.Ignition;
 import halfwave.circuit.Circuit;
 import halfwave.circuit.Point;
 import halfwave.flame.FlameCalibration;
@@ -26,14 +27,18 @@ public final class Subjects {
     boolean lit = moment.furnace().growthRatio() > 0;
     Circuit circuit = lit ? BenchCircuit.of(bench, flame) : BenchCircuit.withoutFlame(bench, flame);
     ApplianceCondition appliance = bench.condition().appliance();
+    Subject here = Subject.of(circuit);
+    if (bench.design().ignition() == Ignition.SPARK_AND_SENSE) {
+      here = here.withSparkingRod();
+    }
     if (!moment.supply()) {
-      return Subject.of(circuit).unpowered();
+      return here.unpowered();
     }
     Supply supply =
         appliance.has(Disorder.LINE_REVERSED) ? Supply.CORRECT.lineReversed() : Supply.CORRECT;
     // the door's switch cuts the board off, not the outlet
     Circuit seen = appliance.has(Disorder.DOOR_OPEN) ? circuit.unpowered() : circuit;
-    return new Subject(seen, supply, moment.outputs().spark());
+    return new Subject(seen, supply, moment.outputs().spark(), here.rodSparks());
   }
 
   /** A wire held in the flame's root, the other lead on a point; red on the wire. */

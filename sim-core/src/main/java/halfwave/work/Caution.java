@@ -53,5 +53,15 @@ public enum Caution {
   /** Where damp comes from. */
   DAMP_RETURNS,
   /** Adjusting gas. */
-  GAS_SETTING
+  GAS_SETTING,
+  /** A gauge on a gas tap. */
+  GAUGE_FIRST,
+  /** A gas valve that passes gas. */
+  GAS_ESCAPES,
+  /** A gas cock that somebody shut. */
+  WHY_SHUT,
+  /** An insulation tester's volts. */
+  TEST_VOLTAGE,
+  /** Swapped wires. */
+  SWITCH_MAY_NOT_CUT
 }

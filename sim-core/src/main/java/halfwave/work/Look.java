@@ -136,7 +136,8 @@ public enum Look implements Work {
           Aspect.DAMP_LEAK,
           Aspect.DEPOSIT,
           Aspect.LEAD_CHAFE,
-          Aspect.ROD_CONTACT)),
+          Aspect.ROD_CONTACT),
+      Caution.TEST_VOLTAGE),
   /** The burner face. */
   BURNER_FACE(
       FurnacePart.BURNERS,
@@ -168,7 +169,8 @@ public enum Look implements Work {
           Aspect.GAS_COCK,
           Aspect.VALVE_DRIVER,
           Aspect.VALVE_SHUT,
-          Aspect.VALVE_OPEN)),
+          Aspect.VALVE_OPEN),
+      Caution.GAUGE_FIRST),
   /** Voltage at the gas valve during a trial. */
   VALVE_VOLTAGE(
       FurnacePart.VALVE_TERMINALS,

@@ -167,6 +167,7 @@ public enum Repair implements Work {
       Tool.MANOMETER,
       EnumSet.of(Aspect.GAS_PRESSURE),
       Caution.READ_FIRST,
+      Caution.GAUGE_FIRST,
       Caution.GAS_SETTING),
   /** Intake and burner throats freed, shutters set, burners seated. */
   RESTORE_AIR(
@@ -189,7 +190,13 @@ public enum Repair implements Work {
       Caution.CARBON_MONOXIDE),
   /** The cock opened. */
   OPEN_GAS_COCK(
-      FurnacePart.GAS_COCK, 2, 0, Tool.HANDS, EnumSet.of(Aspect.GAS_COCK), Caution.LEAK_TEST),
+      FurnacePart.GAS_COCK,
+      2,
+      0,
+      Tool.HANDS,
+      EnumSet.of(Aspect.GAS_COCK),
+      Caution.WHY_SHUT,
+      Caution.LEAK_TEST),
   /** A new igniter or spark circuit. */
   REPLACE_IGNITER(
       FurnacePart.IGNITER,
@@ -200,7 +207,13 @@ public enum Repair implements Work {
       Caution.IGNITER_ELEMENT),
   /** Line and neutral put where they belong; where they are, nothing is done. */
   CORRECT_POLARITY(
-      FurnacePart.SUPPLY, 8, 0, Tool.SCREWDRIVER, EnumSet.of(Aspect.POLARITY), Caution.LIVE_PARTS),
+      FurnacePart.SUPPLY,
+      8,
+      0,
+      Tool.SCREWDRIVER,
+      EnumSet.of(Aspect.POLARITY),
+      Caution.SWITCH_MAY_NOT_CUT,
+      Caution.LIVE_PARTS),
   /** A new pressure switch. */
   REPLACE_PRESSURE_SWITCH(
       FurnacePart.PRESSURE_SWITCH,
@@ -219,6 +232,7 @@ public enum Repair implements Work {
       70,
       Tool.WRENCHES,
       EnumSet.of(Aspect.VALVE_SHUT, Aspect.VALVE_OPEN),
+      Caution.GAS_ESCAPES,
       Caution.LEAK_TEST,
       Caution.GAS_SETTING),
   /** A new board. */
@@ -236,7 +250,14 @@ public enum Repair implements Work {
   REPLACE_BLOWER(FurnacePart.BLOWER, 40, 130, Tool.NUT_DRIVER, EnumSet.of(Aspect.BLOWER)),
   /** The door hung so that it presses its switch, or a new switch. */
   CLOSE_DOOR(
-      FurnacePart.DOOR_SWITCH, 1, 0, Tool.HANDS, EnumSet.of(Aspect.DOOR), Caution.NEVER_BYPASS);
+      FurnacePart.DOOR_SWITCH,
+      1,
+      0,
+      Tool.HANDS,
+      EnumSet.of(Aspect.DOOR),
+      Caution.LIVE_PARTS,
+      Caution.OFF_BEFORE_OPENING,
+      Caution.NEVER_BYPASS);
 
   /** Resistance over dense silica of what cleaning leaves (1), as in any film. */
   private static final double POROSITY_RATIO = Coat.CLEAN.porosityRatio();

@@ -72,7 +72,7 @@ class MeterPropertyTest {
                 Supply.CORRECT.lineReversed(),
                 Supply.CORRECT.phaseReversed(),
                 Supply.OFF));
-    Subject subject = new Subject(circuit, supply, random.nextInt(10) == 0);
+    Subject subject = new Subject(circuit, supply, random.nextInt(10) == 0, random.nextBoolean());
     return random.nextInt(3) == 0 ? subject.unpowered() : subject;
   }
 

@@ -56,7 +56,7 @@ class MeasuringContractTest {
         BURNING,
         BURNING.unpowered(),
         BURNING.whileSparking(),
-        new Subject(SenseCircuits.leadOff(), Supply.CORRECT.lineReversed(), false));
+        new Subject(SenseCircuits.leadOff(), Supply.CORRECT.lineReversed(), false, false));
   }
 
   private static List<Figure> figures(Shown shown) {

@@ -174,7 +174,7 @@ class MeterUseTest {
                 Meter.fresh(ShippedMeters.service()),
                 MeterFunction.AC_VOLTS,
                 LINE,
-                new Subject(SenseCircuits.burning(), new Supply(900, 0, 24, 0), false),
+                new Subject(SenseCircuits.burning(), new Supply(900, 0, 24, 0), false, false),
                 Look.settled(1))
             .shown();
     assertThat(((Shown.Alternating) shown).figure()).isInstanceOf(Figure.OverRange.class);

@@ -154,9 +154,9 @@ class MultimeterReferenceTest {
   @Test
   void polarityAndPhase() {
     Circuit circuit = SenseCircuits.leadOff();
-    Subject right = new Subject(circuit, Supply.CORRECT, false);
-    Subject swapped = new Subject(circuit, Supply.CORRECT.lineReversed(), false);
-    Subject outOfPhase = new Subject(circuit, Supply.CORRECT.phaseReversed(), false);
+    Subject right = new Subject(circuit, Supply.CORRECT, false, false);
+    Subject swapped = new Subject(circuit, Supply.CORRECT.lineReversed(), false, false);
+    Subject outOfPhase = new Subject(circuit, Supply.CORRECT.phaseReversed(), false, false);
     assertThat(supply(right, SupplyPoint.LINE, SupplyPoint.GROUND)).isCloseTo(120, digits());
     assertThat(supply(right, SupplyPoint.NEUTRAL, SupplyPoint.GROUND)).isZero();
     assertThat(supply(swapped, SupplyPoint.LINE, SupplyPoint.GROUND)).isZero();

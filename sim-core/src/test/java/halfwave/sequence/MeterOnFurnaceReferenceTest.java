@@ -23,6 +23,7 @@ import halfwave.instrument.MeterFunction;
 import halfwave.instrument.ShippedMeters;
 import halfwave.instrument.Shown;
 import halfwave.instrument.SupplyPoint;
+import halfwave.message.MessageKey;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
@@ -122,6 +123,23 @@ class MeterOnFurnaceReferenceTest {
         new Sequence().advance(run.end(), run.end().timeMillis() + MINUTE, List.of(again));
     assertThat(shown(later)).isZero();
     assertThat(later.end().outputs().gas()).isFalse();
+  }
+
+  /** Where the rod is the spark electrode, a meter in its lead dies with the spark. */
+  @Test
+  void noMeterOnAnElectrodeThatSparks() {
+    Bench one = ShippedBenches.named("spark-and-sense-rod").orElseThrow();
+    Segment start = play(one, board("spark-three-trials"), MINUTE);
+    long trial = entries(start, Stage.TRIAL).get(0);
+    Segment run =
+        play(
+            one,
+            board("spark-three-trials"),
+            MINUTE,
+            hook(trial + SECOND, MeterFunction.DC_MICROAMPS, new InSenseLead(LeadEnd.ROD, true)));
+    assertThat(run.end().hooked().meter().alive()).isFalse();
+    assertThat(run.events())
+        .anyMatch(e -> e.message().key() == MessageKey.METER_ON_SPARK_ELECTRODE);
   }
 
   /** Taken off, the furnace is as before. */

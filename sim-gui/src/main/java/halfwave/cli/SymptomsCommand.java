@@ -5,6 +5,8 @@ import halfwave.board.BoardSettings;
 import halfwave.evidence.SymptomTable;
 import halfwave.io.AtomicFile;
 import halfwave.io.SymptomRows;
+import halfwave.io.Typed;
+import halfwave.message.Argument;
 import halfwave.message.Message;
 import halfwave.message.MessageKey;
 import java.nio.file.Path;
@@ -43,6 +45,14 @@ final class SymptomsCommand implements Callable<Integer> {
       if (target != null) {
         AtomicFile.check(target);
       }
+    }
+    if (csv != null
+        && markdown != null
+        && csv.toAbsolutePath().normalize().equals(markdown.toAbsolutePath().normalize())) {
+      throw new Typed(standard.spec().qualifiedName(), "--markdown")
+          .refused(
+              markdown.toString(),
+              Message.of(MessageKey.ALLOWED_OTHER_FILE, Argument.text("--csv")));
     }
     SymptomRows rows = new SymptomRows(standard.sentences(), computed(chosen, settings));
     if (csv != null) {
