@@ -164,7 +164,7 @@ class SequenceCommandTest {
         "--act=5s carry-over 1ms|--act 5s carry-over = 1ms: allowed is a time of 0.02s",
         "--act=5s lurk moon gas-shut|--act 5s lurk = moon: allowed is one of heat",
         "--act=5s lurk heat|--act 5s lurk heat = (missing): allowed is a change",
-        "--fault=luck|--fault = luck: allowed is one of gas-shut",
+        "--fault=luck|--fault = luck: allowed is a change, such as rod-fouled (see faults)",
         "--fault=|--fault = (missing): allowed is a change",
         "--fault=moon:gas-shut|--fault = moon: allowed is one of heat",
         "--fault=heat:ground=red|--fault heat ground = red: allowed is a number",
