@@ -6,6 +6,7 @@ import halfwave.bench.Disorder;
 import halfwave.bench.Stages;
 import halfwave.bench.Trigger;
 import halfwave.board.BoardSettings;
+import halfwave.board.Ignition;
 import halfwave.board.Stage;
 import halfwave.board.StatusCode;
 import halfwave.circuit.Circuit;
@@ -22,6 +23,7 @@ import halfwave.sequence.Scenes;
 import halfwave.sequence.Segment;
 import halfwave.sequence.SenseCurrent;
 import halfwave.sequence.Sequence;
+import halfwave.sequence.Timeline;
 import halfwave.work.Look;
 import java.util.EnumSet;
 import java.util.List;
@@ -59,8 +61,15 @@ final class SymptomCall {
   }
 
   Symptoms symptoms(Bench bench, long seed) {
-    Moment cold = Moment.cold(bench, settings, seed);
-    Segment call = sequence.advance(cold, UNTIL_MILLIS, ACTS);
+    Timeline played = Timeline.from(Moment.cold(bench, settings, seed));
+    played = played.then(until(played.end(), STANDBY_MILLIS));
+    Moment standby = played.end();
+    played = played.then(until(standby, START_MILLIS));
+    Moment start = played.end();
+    played = played.then(until(start, END_MILLIS));
+    Moment end = played.end();
+    played = played.then(until(end, UNTIL_MILLIS));
+    Segment call = new Segment(played.start(), played.events(), played.samples(), played.end());
     Circuit dark = dark(bench.under(EnumSet.of(Trigger.DAMP)));
     Voltmeter meter = Voltmeter.HIGH_IMPEDANCE;
     return new Symptoms(
@@ -71,16 +80,30 @@ final class SymptomCall {
         during(call).map(SymptomCall::reading),
         warm(call).map(SymptomCall::reading),
         new Sights(
-            sight(cold, STANDBY_MILLIS),
-            sight(cold, START_MILLIS),
-            firstEnd(call).map(e -> sight(cold, e.timeMillis())).orElse(Map.of()),
-            loss(call).map(e -> sight(cold, e.timeMillis())).orElse(Map.of()),
-            warm(call).isPresent() ? sight(cold, END_MILLIS) : Map.of()));
+            sight(standby),
+            sight(start),
+            firstEnd(call).map(e -> sight(at(e, standby, start))).orElse(Map.of()),
+            loss(call).map(e -> sight(at(e, standby, start))).orElse(Map.of()),
+            warm(call).isPresent() ? sight(end) : Map.of()));
   }
 
-  private Map<Look, Enum<?>> sight(Moment cold, long millis) {
-    List<Act> acts = ACTS.stream().filter(a -> a.timeMillis() < millis).toList();
-    return Sights.of(Scenes.of(stages, sequence.advance(cold, millis, acts).end()));
+  private Segment until(Moment from, long millis) {
+    return sequence.advance(
+        from,
+        millis,
+        ACTS.stream()
+            .filter(a -> a.timeMillis() >= from.timeMillis() && a.timeMillis() < millis)
+            .toList());
+  }
+
+  /** The moment of an event, played again from the nearest moment that is known. */
+  private Moment at(Event event, Moment standby, Moment start) {
+    Moment from = event.timeMillis() < START_MILLIS ? standby : start;
+    return until(from, event.timeMillis()).end();
+  }
+
+  private Map<Look, Enum<?>> sight(Moment moment) {
+    return Sights.of(Scenes.of(stages, moment));
   }
 
   private static Circuit dark(Bench bench) {
@@ -122,6 +145,10 @@ final class SymptomCall {
       return Course.IS_LOST;
     }
     long prompt = PROMPT_MILLIS + settings.times().provingMillis();
+    if (call.start().bench().design().ignition() == Ignition.SPARK_AND_SENSE) {
+      // blind as long as it sparks
+      prompt += settings.times().ignitionActivationMillis();
+    }
     if (ran.get().timeMillis() - opened.get().timeMillis() > prompt) {
       return Course.PROVES_LATE;
     }

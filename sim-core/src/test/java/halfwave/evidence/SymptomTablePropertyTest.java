@@ -58,6 +58,16 @@ class SymptomTablePropertyTest {
         .toList();
   }
 
+  /** A pilot proves within seconds of the call, before other boards have purged. */
+  @Test
+  void everyHealthyBenchRuns() {
+    for (Bench bench : ShippedBenches.all()) {
+      Symptoms symptoms = Symptoms.of(bench, ShippedBoards.standard(bench.design().ignition()), 1);
+      assertThat(symptoms.course()).as(bench.name()).isEqualTo(Course.RUNS);
+      assertThat(symptoms.sights().trial()).as(bench.name()).isNotEmpty();
+    }
+  }
+
   @Test
   void noTwoKindsLookTheSame() {
     Map<List<Object>, FaultKind> first = new LinkedHashMap<>();

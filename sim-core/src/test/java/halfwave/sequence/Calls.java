@@ -53,11 +53,7 @@ final class Calls {
 
   /** Times at which a stage was entered from another (ms). */
   static List<Long> entries(Segment segment, Stage stage) {
-    return segment.events().stream()
-        .filter(e -> e.transition() != null)
-        .filter(e -> e.transition().to() == stage && e.transition().from() != stage)
-        .map(Event::timeMillis)
-        .toList();
+    return segment.events().stream().filter(e -> e.enters(stage)).map(Event::timeMillis).toList();
   }
 
   /** Stages in the order of entering. */

@@ -43,14 +43,13 @@ final class BoardArgument {
    *
    * @throws CommandFailedException where it is not made for that bench
    */
-  static BoardSettings fitted(Standard standard, Bench bench, @Nullable String option) {
+  static BoardSettings fitted(String command, Bench bench, @Nullable String option) {
     if (option == null) {
       return ShippedBoards.standard(bench.design().ignition());
     }
     BoardSettings board = resolve(option);
     if (!board.ignition().fits(bench.design().ignition())) {
-      throw new Typed(standard.spec().qualifiedName(), SequencePlan.BOARD)
-          .refused(option, fitting(bench));
+      throw new Typed(command, SequencePlan.BOARD).refused(option, fitting(bench));
     }
     return board;
   }

@@ -4,8 +4,6 @@ import halfwave.io.AtomicFile;
 import halfwave.io.BadInputException;
 import halfwave.io.SequenceCsv;
 import halfwave.io.SequenceJson;
-import halfwave.io.Typed;
-import halfwave.message.Argument;
 import halfwave.message.Message;
 import halfwave.message.MessageKey;
 import halfwave.picture.SequenceChart;
@@ -73,7 +71,7 @@ final class SequenceCommand implements Callable<Integer> {
                 SequencePlan.FOR,
                 length,
                 seed));
-    checkTargets(command);
+    Targets.check(command, csv, "--png", png);
     if (csv == null) {
       play(plan, slice -> {});
       return 0;
@@ -86,18 +84,6 @@ final class SequenceCommand implements Callable<Integer> {
       throw BadInputException.ofFile(csv.toString(), Message.of(MessageKey.ALLOWED_WRITABLE_FILE));
     }
     return 0;
-  }
-
-  private void checkTargets(String command) {
-    if (png == null) {
-      return;
-    }
-    AtomicFile.check(png);
-    if (csv != null && png.toAbsolutePath().normalize().equals(csv.toAbsolutePath().normalize())) {
-      throw new Typed(command, "--png")
-          .refused(
-              png.toString(), Message.of(MessageKey.ALLOWED_OTHER_FILE, Argument.text("--csv")));
-    }
   }
 
   private void play(SequencePlan plan, Consumer<Segment> table) {

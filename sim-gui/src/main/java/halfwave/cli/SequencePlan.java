@@ -127,20 +127,13 @@ final class SequencePlan {
 
   private BoardSettings board(Bench bench, @Nullable String option) {
     String named = script == null ? null : script.board();
-    BoardSettings board;
-    if (option != null) {
-      board = BoardArgument.resolve(option);
-    } else if (named != null) {
-      board = ShippedBoards.named(named).orElseThrow();
-    } else {
-      return ShippedBoards.standard(bench.design().ignition());
+    if (option != null || named == null) {
+      return BoardArgument.fitted(command, bench, option);
     }
+    BoardSettings board = ShippedBoards.named(named).orElseThrow();
     if (!board.ignition().fits(bench.design().ignition())) {
-      Message allowed = BoardArgument.fitting(bench);
-      throw option != null
-          ? new Typed(command, BOARD).refused(option, allowed)
-          : BadInputException.ofField(
-              Objects.toString(file), "board", Argument.text(board.name()), allowed);
+      throw BadInputException.ofField(
+          Objects.toString(file), "board", Argument.text(named), BoardArgument.fitting(bench));
     }
     return board;
   }

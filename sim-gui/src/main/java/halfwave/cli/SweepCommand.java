@@ -50,7 +50,7 @@ final class SweepCommand implements Callable<Integer> {
     AxisOption option = new AxisOption(standard.spec().qualifiedName());
     Bench chosen = BenchArgument.resolve(Objects.requireNonNull(bench));
     List<Axis> axes = vary.stream().map(option::axis).toList();
-    checkTargets(option);
+    Targets.check(standard.spec().qualifiedName(), csv, "--png", png);
     Sweep sweep = sweep(option, chosen, axes);
     // drawn before anything is written: a failure leaves no half of an answer
     byte[] picture = png == null ? new byte[0] : SweepChart.png(sweep, standard.sentences());
@@ -68,22 +68,6 @@ final class SweepCommand implements Callable<Integer> {
           .print(SweepText.of(sweep, standard.sentences(), standard.spec().resourceBundle()));
     }
     return 0;
-  }
-
-  private void checkTargets(AxisOption option) {
-    if (csv != null) {
-      AtomicFile.check(csv);
-    }
-    if (png != null) {
-      AtomicFile.check(png);
-      if (csv != null
-          && png.toAbsolutePath().normalize().equals(csv.toAbsolutePath().normalize())) {
-        throw option.refused(
-            "--png",
-            png.toString(),
-            Message.of(MessageKey.ALLOWED_OTHER_FILE, Argument.text("--csv")));
-      }
-    }
   }
 
   private Sweep sweep(AxisOption option, Bench chosen, List<Axis> axes) {

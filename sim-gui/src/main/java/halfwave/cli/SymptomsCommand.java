@@ -5,8 +5,6 @@ import halfwave.board.BoardSettings;
 import halfwave.evidence.SymptomTable;
 import halfwave.io.AtomicFile;
 import halfwave.io.SymptomRows;
-import halfwave.io.Typed;
-import halfwave.message.Argument;
 import halfwave.message.Message;
 import halfwave.message.MessageKey;
 import java.nio.file.Path;
@@ -40,20 +38,8 @@ final class SymptomsCommand implements Callable<Integer> {
   @Override
   public Integer call() {
     Bench chosen = BenchArgument.resolve(Objects.requireNonNull(bench));
-    BoardSettings settings = BoardArgument.fitted(standard, chosen, board);
-    for (Path target : new Path[] {csv, markdown}) {
-      if (target != null) {
-        AtomicFile.check(target);
-      }
-    }
-    if (csv != null
-        && markdown != null
-        && csv.toAbsolutePath().normalize().equals(markdown.toAbsolutePath().normalize())) {
-      throw new Typed(standard.spec().qualifiedName(), "--markdown")
-          .refused(
-              markdown.toString(),
-              Message.of(MessageKey.ALLOWED_OTHER_FILE, Argument.text("--csv")));
-    }
+    BoardSettings settings = BoardArgument.fitted(standard.spec().qualifiedName(), chosen, board);
+    Targets.check(standard.spec().qualifiedName(), csv, "--markdown", markdown);
     SymptomRows rows = new SymptomRows(standard.sentences(), computed(chosen, settings));
     if (csv != null) {
       AtomicFile.write(csv, rows.csv());
