@@ -64,21 +64,44 @@ public enum Parameter {
       -0.1,
       0.1,
       b -> b.condition().rodPosition().acrossMeters(),
-      (b, v) -> position(b, v, position(b).upMeters(), position(b).alongMeters())),
+      (b, v) -> placed(b, position(b).withAcross(v))),
   /** Rod upwards from where it was fitted (m). */
   ROD_UP(
       Dimension.LENGTH,
       -0.1,
       0.1,
       b -> b.condition().rodPosition().upMeters(),
-      (b, v) -> position(b, position(b).acrossMeters(), v, position(b).alongMeters())),
+      (b, v) -> placed(b, position(b).withUp(v))),
   /** Rod along the burner's axis from where it was fitted (m). */
   ROD_ALONG(
       Dimension.LENGTH,
       -0.1,
       0.1,
       b -> b.condition().rodPosition().alongMeters(),
-      (b, v) -> position(b, position(b).acrossMeters(), position(b).upMeters(), v)),
+      (b, v) -> placed(b, position(b).withAlong(v))),
+  /**
+   * Rod turned about the vertical through its insulator; positive swings the tip outwards (rad).
+   */
+  ROD_TURN(
+      Dimension.ANGLE,
+      -1.6,
+      1.6,
+      b -> b.condition().rodPosition().turnRadians(),
+      (b, v) -> placed(b, position(b).withTurn(v))),
+  /** Rod tilted at its insulator; positive lifts the tip (rad). */
+  ROD_TILT(
+      Dimension.ANGLE,
+      -1.6,
+      1.6,
+      b -> b.condition().rodPosition().tiltRadians(),
+      (b, v) -> placed(b, position(b).withTilt(v))),
+  /** Rod bent upwards at its middle (rad). */
+  ROD_BEND(
+      Dimension.ANGLE,
+      -1.6,
+      1.6,
+      b -> b.condition().rodPosition().bendRadians(),
+      (b, v) -> placed(b, position(b).withBend(v))),
   /** Half the rod's thickness (m). */
   ROD_RADIUS(
       Dimension.LENGTH,
@@ -259,6 +282,9 @@ public enum Parameter {
       case ROD_ACROSS,
           ROD_UP,
           ROD_ALONG,
+          ROD_TURN,
+          ROD_TILT,
+          ROD_BEND,
           ROD_FILM,
           BURNER_SCALE,
           CONNECTOR,
@@ -298,14 +324,8 @@ public enum Parameter {
     return bench.condition().rodPosition();
   }
 
-  private static Bench position(Bench bench, double across, double up, double along) {
-    RodPosition p = position(bench);
-    return bench.with(
-        bench
-            .condition()
-            .withRodPosition(
-                new RodPosition(
-                    across, up, along, p.turnRadians(), p.tiltRadians(), p.bendRadians())));
+  private static Bench placed(Bench bench, RodPosition position) {
+    return bench.with(bench.condition().withRodPosition(position));
   }
 
   private static Bench coat(Bench bench, double thickness, double cracks) {

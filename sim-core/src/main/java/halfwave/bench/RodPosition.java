@@ -48,6 +48,37 @@ public record RodPosition(
     return new RodPosition(acrossMeters, upMeters, alongMeters, 0, 0, 0);
   }
 
+  /** Elsewhere sideways (m). */
+  public RodPosition withAcross(double meters) {
+    return new RodPosition(meters, upMeters, alongMeters, turnRadians, tiltRadians, bendRadians);
+  }
+
+  /** Higher or lower (m). */
+  public RodPosition withUp(double meters) {
+    return new RodPosition(
+        acrossMeters, meters, alongMeters, turnRadians, tiltRadians, bendRadians);
+  }
+
+  /** Elsewhere along the burner's axis (m). */
+  public RodPosition withAlong(double meters) {
+    return new RodPosition(acrossMeters, upMeters, meters, turnRadians, tiltRadians, bendRadians);
+  }
+
+  /** Turned otherwise (rad). */
+  public RodPosition withTurn(double radians) {
+    return new RodPosition(acrossMeters, upMeters, alongMeters, radians, tiltRadians, bendRadians);
+  }
+
+  /** Tilted otherwise (rad). */
+  public RodPosition withTilt(double radians) {
+    return new RodPosition(acrossMeters, upMeters, alongMeters, turnRadians, radians, bendRadians);
+  }
+
+  /** Bent otherwise (rad). */
+  public RodPosition withBend(double radians) {
+    return new RodPosition(acrossMeters, upMeters, alongMeters, turnRadians, tiltRadians, radians);
+  }
+
   /** The rod where it stands now. */
   public Rod place(Rod fitted) {
     if (equals(FITTED)) {

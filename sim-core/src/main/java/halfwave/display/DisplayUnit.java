@@ -1,5 +1,6 @@
 package halfwave.display;
 
+import static halfwave.quantity.Dimension.ANGLE;
 import static halfwave.quantity.Dimension.AREA;
 import static halfwave.quantity.Dimension.CAPACITANCE;
 import static halfwave.quantity.Dimension.CURRENT;
@@ -58,6 +59,8 @@ public enum DisplayUnit {
   METER(LENGTH, "m", 1),
   /** Inches; 25.4 mm by definition. */
   INCH(LENGTH, "in", 0.0254),
+  /** Degrees of arc. */
+  DEGREE(ANGLE, "°", Math.PI / 180),
   /** Square millimeters. */
   SQUARE_MILLIMETER(AREA, "mm²", 1e-6),
   /** Square centimeters. */
@@ -142,6 +145,7 @@ public enum DisplayUnit {
       case RESISTANCE -> List.of(OHM, KILOHM, MEGOHM, GIGOHM);
       case CAPACITANCE -> List.of(PICOFARAD, NANOFARAD, MICROFARAD);
       case LENGTH -> inch ? List.of(INCH) : List.of(MICROMETER, MILLIMETER, METER);
+      case ANGLE -> List.of(DEGREE);
       case AREA -> List.of(SQUARE_MILLIMETER, SQUARE_CENTIMETER);
       case PRESSURE -> List.of(inch ? INCH_WATER_COLUMN : PASCAL);
       case TEMPERATURE -> List.of(inch ? DEGREE_FAHRENHEIT : DEGREE_CELSIUS);

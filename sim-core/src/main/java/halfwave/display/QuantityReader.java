@@ -24,7 +24,7 @@ public final class QuantityReader {
 
   /** What a keyboard has instead of a sign; micro and ohm each have two code points. */
   private static final Map<String, String> SPELLINGS =
-      Map.of("\u00b5", "u", "\u03bc", "u", "\u03a9", "ohm", "\u2126", "ohm", "°", "");
+      Map.of("\u00b5", "u", "\u03bc", "u", "\u03a9", "ohm", "\u2126", "ohm", "°", "deg");
 
   private QuantityReader() {}
 
@@ -65,6 +65,9 @@ public final class QuantityReader {
             && (unit.dimension() == Dimension.RESISTANCE
                 || unit.dimension() == Dimension.CAPACITANCE)
             && !whole.equals("ohm");
+    if (unit.dimension() == Dimension.TEMPERATURE) {
+      return List.of(whole, whole.substring("deg".length()));
+    }
     // m alone would be a meter, so a prefix stands alone only where no unit is spelt like it
     return prefixed ? List.of(whole, whole.substring(0, 1)) : List.of(whole);
   }

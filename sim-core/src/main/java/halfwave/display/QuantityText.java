@@ -134,7 +134,9 @@ public final class QuantityText {
   }
 
   private static String withUnit(String number, DisplayUnit unit) {
-    return unit.symbol().isEmpty() ? number : number + ' ' + unit.symbol();
+    // the degree of arc is the only unit that stands close to its number
+    boolean close = unit.symbol().isEmpty() || unit == DisplayUnit.DEGREE;
+    return close ? number + unit.symbol() : number + ' ' + unit.symbol();
   }
 
   /** The unit that suits the size of a quantity. */

@@ -45,6 +45,9 @@ public final class Account {
           Parameter.ROD_ACROSS,
           Parameter.ROD_UP,
           Parameter.ROD_ALONG,
+          Parameter.ROD_TURN,
+          Parameter.ROD_TILT,
+          Parameter.ROD_BEND,
           Parameter.ROD_TEMPERATURE,
           Parameter.SENSE_SUPPLY);
 

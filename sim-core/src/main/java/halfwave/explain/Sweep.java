@@ -111,7 +111,16 @@ public record Sweep(Bench bench, List<Axis> axes, List<SweepRow> rows) {
   private static int stages(Axis axis) {
     return switch (axis.parameter()) {
       case GAS_PRESSURE, PRIMARY_AIR, ION_STRENGTH, ORIFICE -> 2;
-      case BURNER_ATTACHMENT, ROD_ACROSS, ROD_UP, ROD_ALONG, ROD_RADIUS, ROD_TEMPERATURE -> 1;
+      case BURNER_ATTACHMENT,
+          ROD_ACROSS,
+          ROD_UP,
+          ROD_ALONG,
+          ROD_TURN,
+          ROD_TILT,
+          ROD_BEND,
+          ROD_RADIUS,
+          ROD_TEMPERATURE ->
+          1;
       case SOURCE_VOLTS,
           SOURCE_OHMS,
           ROD_FILM,

@@ -98,6 +98,7 @@ public final class SweepCsv {
       case RESISTANCE -> "Ohms";
       case CAPACITANCE -> "Farads";
       case LENGTH -> "Meters";
+      case ANGLE -> "Radians";
       case AREA -> "SquareMeters";
       case PRESSURE -> "Pascals";
       case TEMPERATURE, TEMPERATURE_DIFFERENCE -> "Kelvin";

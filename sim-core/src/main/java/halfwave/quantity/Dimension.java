@@ -12,6 +12,8 @@ public enum Dimension {
   CAPACITANCE,
   /** Meters, for what a ruler measures in a burner compartment. */
   LENGTH,
+  /** Radians. */
+  ANGLE,
   /** Square meters. */
   AREA,
   /** Pascals, for gas and air pressure. */

@@ -35,7 +35,7 @@ public enum Aspect {
   ROD_SHAPE(
       Onset.SINCE_WORK,
       c -> broken(c) ? c : c.withRodPosition(unbent(c.rodPosition())),
-      i -> turns(ROD_UP).test(i) && !breaks(i)),
+      i -> (turns(ROD_UP).test(i) && !breaks(i)) || turnedOrBent(i)),
   /** The rod's bracket: it stands too far off, or is pulled back. */
   ROD_DISTANCE(
       Onset.SINCE_WORK,
@@ -202,6 +202,10 @@ public enum Aspect {
       return t.value().si();
     }
     return change instanceof Change.Joined j ? j.value().si() : Double.NaN;
+  }
+
+  private static boolean turnedOrBent(Intermittent i) {
+    return turns(Parameter.ROD_TURN, Parameter.ROD_TILT, Parameter.ROD_BEND).test(i);
   }
 
   private static boolean leaks(Intermittent i) {

@@ -31,7 +31,10 @@ class QuantityReaderTest {
     "0.1kV, VOLTAGE, 100",
     "900°C, TEMPERATURE, 1173.15",
     "900C, TEMPERATURE, 1173.15",
-    "300K, TEMPERATURE, 300"
+    "300K, TEMPERATURE, 300",
+    "90°, ANGLE, 1.5707963267948966",
+    "-45deg, ANGLE, -0.7853981633974483",
+    "1.5, ANGLE, 1.5"
   })
   void unitsAreRead(String typed, Dimension dimension, double si) {
     // fifteen digits are kept

@@ -1,0 +1,74 @@
+package halfwave.gui.presentation;
+
+import halfwave.instrument.Meter;
+import halfwave.message.Message;
+import halfwave.sequence.Moment;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * Where undo and redo lead.
+ *
+ * @param done the acts, oldest first, each with what was before it
+ * @param undone acts that were undone, the next to redo last, each with what was after it
+ */
+public record History(List<Entry> done, List<Entry> undone) {
+
+  private static final int MOST = 500;
+
+  /** Nothing was done. */
+  public static final History EMPTY = new History(List.of(), List.of());
+
+  /**
+   * An act and a state to return to.
+   *
+   * @param said what the act was
+   * @param moment the moment to return to
+   * @param meter the meter in hand then
+   * @param recording what had happened by then
+   * @param gesture the gesture that it belongs to
+   */
+  public record Entry(
+      Message said, Moment moment, Meter meter, Recording recording, long gesture) {}
+
+  History after(Entry entry) {
+    List<Entry> longer = new ArrayList<>(done);
+    longer.add(entry);
+    if (longer.size() > MOST) {
+      longer.remove(0);
+    }
+    return new History(List.copyOf(longer), List.of());
+  }
+
+  /** The last act gets other words, as a gesture goes on. */
+  History renamed(Message said) {
+    List<Entry> same = new ArrayList<>(done);
+    Entry last = same.remove(same.size() - 1);
+    same.add(new Entry(said, last.moment(), last.meter(), last.recording(), last.gesture()));
+    return new History(List.copyOf(same), undone);
+  }
+
+  boolean goesOn(long gesture) {
+    return !done.isEmpty() && done.get(done.size() - 1).gesture() == gesture;
+  }
+
+  Entry last() {
+    return done.get(done.size() - 1);
+  }
+
+  Entry lastUndone() {
+    return undone.get(undone.size() - 1);
+  }
+
+  History undoneTo(Entry present) {
+    List<Entry> more = new ArrayList<>(undone);
+    more.add(present);
+    return new History(done.subList(0, done.size() - 1), List.copyOf(more));
+  }
+
+  History redoneFrom(Entry present) {
+    List<Entry> more = new ArrayList<>(done);
+    more.add(present);
+    return new History(List.copyOf(more), undone.subList(0, undone.size() - 1));
+  }
+}

@@ -1,0 +1,99 @@
+package halfwave.gui.presentation;
+
+import halfwave.bench.Bench;
+import halfwave.board.BoardSettings;
+import halfwave.instrument.Meter;
+import halfwave.sequence.Deed;
+import halfwave.sequence.Moment;
+import java.nio.file.Path;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * What a hand at the window wants.
+ *
+ * <pre>
+ * Intent = Pass | Play | Speed | StepOn | Act | Undo | Redo | Open | Enter | Saved | HandOver
+ * </pre>
+ */
+public sealed interface Intent {
+
+  /**
+   * Time has passed in front of the screen.
+   *
+   * @param wallMillis how much (ms)
+   */
+  record Pass(long wallMillis) implements Intent {}
+
+  /**
+   * The clock of the bench runs, or stands.
+   *
+   * @param on whether it runs
+   */
+  record Play(boolean on) implements Intent {}
+
+  /**
+   * The clock runs at another speed.
+   *
+   * @param timesReal simulated over real time, 0.1 to 1000
+   */
+  record Speed(double timesReal) implements Intent {}
+
+  /**
+   * One step with the clock standing.
+   *
+   * @param millis how long (ms), or null: until the next thing happens
+   */
+  record StepOn(@Nullable Long millis) implements Intent {}
+
+  /**
+   * Something is done to the bench. What belongs to one gesture of the hand, such as a drag, is one
+   * act and is undone as one.
+   *
+   * @param deeds what is done, at one instant
+   * @param gesture number of the gesture; acts of one gesture share it
+   */
+  record Act(List<Deed> deeds, long gesture) implements Intent {
+    /** Takes a copy. */
+    public Act {
+      deeds = List.copyOf(deeds);
+    }
+  }
+
+  /** Back to before the last act. */
+  record Undo() implements Intent {}
+
+  /** The act that was undone is done again. */
+  record Redo() implements Intent {}
+
+  /**
+   * Another bench; undo does not lead back to the one before.
+   *
+   * @param bench the bench
+   * @param board its board
+   * @param file where it lies, or null for a shipped one
+   */
+  record Open(Bench bench, BoardSettings board, @Nullable Path file) implements Intent {}
+
+  /**
+   * A moment of a demonstration takes the place of the present one.
+   *
+   * @param moment the moment
+   */
+  record Enter(Moment moment) implements Intent {}
+
+  /**
+   * The bench was saved.
+   *
+   * @param bench what was saved
+   * @param file where
+   */
+  record Saved(Bench bench, Path file) implements Intent {}
+
+  /**
+   * Another meter, or the same with a new fuse, is taken in hand.
+   *
+   * @param meter the meter
+   */
+  record HandOver(Meter meter) implements Intent {}
+}
