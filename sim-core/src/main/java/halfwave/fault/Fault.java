@@ -27,7 +27,7 @@ public final class Fault {
     this.kind = kind;
     this.severity = severity;
     this.trigger = trigger;
-    this.changes = kind.changes(severity);
+    this.changes = List.copyOf(kind.changes(severity));
   }
 
   /** Of usual severity, there all the time unless its kind says otherwise. */
@@ -62,6 +62,11 @@ public final class Fault {
   /** What brings it out, or null where it is always there. */
   public @Nullable Trigger trigger() {
     return trigger;
+  }
+
+  /** What it changes, while it is there. */
+  public List<Change> changes() {
+    return changes;
   }
 
   /** The bench with this fault. */

@@ -15,10 +15,17 @@ import halfwave.sequence.Deed;
 import halfwave.sequence.Event;
 import halfwave.sequence.Hooked;
 import halfwave.sequence.Moment;
+import halfwave.sequence.Scenes;
 import halfwave.sequence.Segment;
 import halfwave.sequence.Sequence;
+import halfwave.sequence.Subjects;
+import halfwave.work.Handling;
+import halfwave.work.Look;
+import halfwave.work.Repair;
+import halfwave.work.Work;
 import java.util.ArrayList;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /**
  * What intents make of a state. Remembers currents and fields that were computed, and belongs to
@@ -26,8 +33,10 @@ import java.util.List;
  */
 final class Effects {
 
-  /** A furnace is up and running so long after a call (ms). */
+  /** A furnace is up and running so long after power came (ms). */
   private static final long UP_MILLIS = 150_000;
+
+  private static final long CALL_MILLIS = 5000;
 
   /** An act takes no time, but what happens at its instant has to have happened (ms). */
   private static final long INSTANT_MILLIS = 1;
@@ -52,57 +61,51 @@ final class Effects {
       acts.add(new Act(0, new Deed.HookOn(meter, MeterFunction.DC_MICROAMPS, series)));
     }
     acts.add(new Act(0, new Deed.Supply(true)));
-    acts.add(new Act(5000, new Deed.Call(true)));
+    acts.add(new Act(CALL_MILLIS, new Deed.Call(true)));
     Segment start = sequence.advance(cold, UP_MILLIS, acts);
+    Standing standing =
+        new Standing(start.end(), meter, Recording.EMPTY.then(start), List.of()).at(start.end());
     return new State(
-        start.end(),
+        standing,
         Readout.of(stages, start.end()),
-        Recording.EMPTY.then(start),
         History.EMPTY,
-        inHand(start.end(), meter),
-        true,
-        1,
-        open.file(),
-        open.bench(),
+        new State.Clock(true, 1),
+        new State.Paper(open.file(), open.bench()),
         null);
   }
 
   /** The state after an intent. */
   State after(State state, Intent intent) {
     if (intent instanceof Intent.Pass pass) {
-      long millis = Math.round(pass.wallMillis() * state.timesReal());
-      return state.playing() && millis > 0 ? passed(state, millis) : state;
+      long millis = Math.round(pass.wallMillis() * state.clock().timesReal());
+      return state.clock().running() && millis > 0 ? passed(state, millis) : state;
     } else if (intent instanceof Intent.Play play) {
-      return state.with(d -> d.playing = play.on());
+      return state.with(new State.Clock(play.on(), state.clock().timesReal()));
     } else if (intent instanceof Intent.Speed speed) {
-      return state.with(d -> d.timesReal = Math.max(0.1, Math.min(1000, speed.timesReal())));
+      double within = Math.max(0.1, Math.min(1000, speed.timesReal()));
+      return state.with(new State.Clock(state.clock().running(), within));
     } else if (intent instanceof Intent.StepOn step) {
-      State standing = state.with(d -> d.playing = false);
+      State standing = state.with(new State.Clock(false, state.clock().timesReal()));
       Long millis = step.millis();
       return millis == null ? toNextEvent(standing) : passed(standing, millis);
     } else if (intent instanceof Intent.Act act) {
-      return acted(state, act);
+      return acted(state, act.deeds(), act.gesture());
+    } else if (intent instanceof Intent.Measure measure) {
+      return measured(state, measure);
+    } else if (intent instanceof Intent.Labor labor) {
+      return worked(state, labor.work());
     } else if (intent instanceof Intent.Undo) {
       return state.history().done().isEmpty() ? state : undone(state);
     } else if (intent instanceof Intent.Redo) {
       return state.history().undone().isEmpty() ? state : redone(state);
     } else if (intent instanceof Intent.Open open) {
-      return opened(open).with(d -> d.timesReal = state.timesReal());
+      return opened(open).with(new State.Clock(true, state.clock().timesReal()));
     } else if (intent instanceof Intent.Enter enter) {
-      return at(
-          state.with(
-              d -> {
-                d.recording = Recording.EMPTY;
-                d.history = History.EMPTY;
-                d.meter = inHand(enter.moment(), state.meter());
-              }),
-          enter.moment());
+      Standing there =
+          new Standing(enter.moment(), state.standing().meter(), Recording.EMPTY, List.of());
+      return at(state, there.at(enter.moment())).with(History.EMPTY);
     } else if (intent instanceof Intent.Saved saved) {
-      return state.with(
-          d -> {
-            d.saved = saved.bench();
-            d.file = saved.file();
-          });
+      return state.with(new State.Paper(saved.file(), saved.bench()));
     } else if (intent instanceof Intent.HandOver handOver) {
       return handedOver(state, handOver.meter());
     }
@@ -110,128 +113,113 @@ final class Effects {
   }
 
   private State passed(State state, long millis) {
-    Moment now = state.moment();
-    Segment segment = sequence.advance(now, now.timeMillis() + millis, List.of());
-    return at(grown(state, segment), segment.end());
+    return at(state, later(state.standing(), millis, List.of()));
+  }
+
+  private Standing later(Standing standing, long millis, List<Act> acts) {
+    Moment now = standing.moment();
+    Segment segment = sequence.advance(now, now.timeMillis() + millis, acts);
+    return standing.with(standing.recording().then(segment)).at(segment.end());
   }
 
   private State toNextEvent(State state) {
-    State now = state;
-    int before = state.recording().events().size();
-    long end = state.moment().timeMillis() + FAR_MILLIS;
-    while (now.moment().timeMillis() < end) {
-      Segment segment =
-          sequence.advance(now.moment(), now.moment().timeMillis() + NEAR_MILLIS, List.of());
-      now = grown(now, segment).with(d -> d.moment = segment.end());
-      if (now.recording().events().size() != before) {
-        break;
-      }
+    Standing now = state.standing();
+    int before = now.recording().events().size();
+    long end = now.moment().timeMillis() + FAR_MILLIS;
+    while (now.moment().timeMillis() < end && now.recording().events().size() == before) {
+      now = later(now, NEAR_MILLIS, List.of());
     }
-    return at(now, now.moment());
+    return at(state, now);
   }
 
-  private State acted(State state, Intent.Act act) {
-    Moment before = state.moment();
-    long time = before.timeMillis();
-    List<Act> acts = act.deeds().stream().map(deed -> new Act(time, deed)).toList();
-    Segment segment;
+  private State acted(State state, List<Deed> deeds, long gesture) {
+    History history = state.history();
+    boolean goesOn = history.goesOn(gesture);
+    Standing before = state.standing();
+    int told = before.recording().events().size();
+    if (goesOn) {
+      told = history.last().standing().recording().events().size();
+      before = before.with(before.recording().withoutActsFrom(told));
+    }
+    long time = before.moment().timeMillis();
+    Standing after;
     try {
-      segment = sequence.advance(before, time + INSTANT_MILLIS, acts);
+      List<Act> acts = deeds.stream().map(deed -> new Act(time, deed)).toList();
+      after = later(before, INSTANT_MILLIS, acts);
     } catch (RejectedValueException e) {
       return refused(state, e);
     }
-    Message said =
-        segment.events().stream()
-            .filter(e -> e.subject() == Event.Subject.ACT)
-            .map(Event::message)
-            .findFirst()
-            .orElse(Message.of(MessageKey.ACT_BECOMES));
-    boolean goesOn = act.gesture() != 0 && state.history().goesOn(act.gesture());
-    Recording told =
-        goesOn
-            ? state.recording().withoutActsFrom(state.history().last().recording().events().size())
-            : state.recording();
-    History history =
-        goesOn
-            ? state.history().renamed(said)
-            : state
-                .history()
-                .after(
-                    new History.Entry(
-                        said, before, state.meter(), state.recording(), act.gesture()));
-    return at(
-        state.with(
-            d -> {
-              d.recording = told.then(segment);
-              d.history = history;
-              d.meter = inHand(segment.end(), state.meter());
-              d.refusal = null;
-            }),
-        segment.end());
+    Message said = said(after.recording(), told);
+    History.Entry entry = new History.Entry(said, state.standing(), gesture);
+    return at(state, after).with(goesOn ? history.renamed(said) : history.after(entry));
+  }
+
+  private static Message said(Recording recording, int from) {
+    List<Event> events = recording.events();
+    return events.subList(Math.min(from, events.size()), events.size()).stream()
+        .filter(e -> e.subject() == Event.Subject.ACT)
+        .map(Event::message)
+        .findFirst()
+        .orElse(Message.of(MessageKey.ACT_BECOMES));
+  }
+
+  private State measured(State state, Intent.Measure measure) {
+    HookUp hookUp =
+        measure.placing() instanceof Placing.InFlame wire
+            ? Subjects.wire(state.moment(), wire.other())
+            : ((Placing.At) measure.placing()).hookUp();
+    Deed hook = new Deed.HookOn(state.standing().meter(), measure.function(), hookUp);
+    return acted(state, List.of(hook), 0);
+  }
+
+  private State worked(State state, Work work) {
+    Moment now = state.moment();
+    Enum<?> found = work instanceof Look look ? look.at(Scenes.of(stages, now)) : null;
+    State after = state;
+    if (work instanceof Repair repair) {
+      after = become(state, new Deed.Become(repair.on(now.bench()).condition()));
+    } else if (work instanceof Handling handling) {
+      after = become(state, new Deed.Become(handling.on(now.bench()).condition()));
+    }
+    return after.refusal() == null ? noted(after, work, found) : after;
+  }
+
+  private State become(State state, Deed deed) {
+    return acted(state, List.of(deed), 0);
+  }
+
+  private static State noted(State state, Work work, @Nullable Enum<?> found) {
+    List<WorkDone> longer = new ArrayList<>(state.standing().work());
+    longer.add(new WorkDone(state.moment().timeMillis(), work, found));
+    return state.with(state.standing().with(longer), state.readout());
   }
 
   private static State refused(State state, RejectedValueException reason) {
     Refusal last = state.refusal();
-    long number = last == null ? 1 : last.number() + 1;
-    return state.with(d -> d.refusal = new Refusal(number, reason));
+    return state.with(new Refusal(last == null ? 1 : last.number() + 1, reason));
   }
 
   private State undone(State state) {
     History.Entry last = state.history().last();
-    return returned(
-        state, last, state.history().undoneTo(presentAs(state, last.said(), last.gesture())));
+    History.Entry present = new History.Entry(last.said(), state.standing(), last.gesture());
+    return at(state, last.standing()).with(state.history().undoneTo(present));
   }
 
   private State redone(State state) {
     History.Entry next = state.history().lastUndone();
-    return returned(
-        state, next, state.history().redoneFrom(presentAs(state, next.said(), next.gesture())));
-  }
-
-  private static History.Entry presentAs(State state, Message said, long gesture) {
-    return new History.Entry(said, state.moment(), state.meter(), state.recording(), gesture);
-  }
-
-  private State returned(State state, History.Entry to, History history) {
-    return at(
-        state.with(
-            d -> {
-              d.recording = to.recording();
-              d.history = history;
-              d.meter = to.meter();
-              d.refusal = null;
-            }),
-        to.moment());
+    History.Entry present = new History.Entry(next.said(), state.standing(), next.gesture());
+    return at(state, next.standing()).with(state.history().redoneFrom(present));
   }
 
   /** A meter that is on stays on: the other takes its place. */
   private State handedOver(State state, Meter meter) {
     Hooked on = state.moment().hooked();
-    if (on == null) {
-      return state.with(d -> d.meter = meter);
-    }
-    Deed swap = new Deed.HookOn(meter, on.function(), on.hookUp());
-    return acted(state, new Intent.Act(List.of(swap), 0));
+    return on == null
+        ? state.with(state.standing().with(meter), state.readout())
+        : acted(state, List.of(new Deed.HookOn(meter, on.function(), on.hookUp())), 0);
   }
 
-  private static State grown(State state, Segment segment) {
-    return state.with(
-        d -> {
-          d.recording = state.recording().then(segment);
-          d.meter = inHand(segment.end(), state.meter());
-        });
-  }
-
-  private State at(State state, Moment moment) {
-    return state.with(
-        d -> {
-          d.moment = moment;
-          d.readout = Readout.of(stages, moment);
-        });
-  }
-
-  private static Meter inHand(Moment moment, Meter before) {
-    Hooked hooked = moment.hooked();
-    return hooked == null ? before : hooked.meter();
+  private State at(State state, Standing standing) {
+    return state.with(standing, Readout.of(stages, standing.moment()));
   }
 }

@@ -1,8 +1,6 @@
 package halfwave.gui.presentation;
 
-import halfwave.instrument.Meter;
 import halfwave.message.Message;
-import halfwave.sequence.Moment;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -20,16 +18,13 @@ public record History(List<Entry> done, List<Entry> undone) {
   public static final History EMPTY = new History(List.of(), List.of());
 
   /**
-   * An act and a state to return to.
+   * An act and what to return to.
    *
    * @param said what the act was
-   * @param moment the moment to return to
-   * @param meter the meter in hand then
-   * @param recording what had happened by then
-   * @param gesture the gesture that it belongs to
+   * @param standing what was before it, or after it where it was undone
+   * @param gesture the gesture that it belongs to; zero: none
    */
-  public record Entry(
-      Message said, Moment moment, Meter meter, Recording recording, long gesture) {}
+  public record Entry(Message said, Standing standing, long gesture) {}
 
   History after(Entry entry) {
     List<Entry> longer = new ArrayList<>(done);
@@ -44,12 +39,12 @@ public record History(List<Entry> done, List<Entry> undone) {
   History renamed(Message said) {
     List<Entry> same = new ArrayList<>(done);
     Entry last = same.remove(same.size() - 1);
-    same.add(new Entry(said, last.moment(), last.meter(), last.recording(), last.gesture()));
+    same.add(new Entry(said, last.standing(), last.gesture()));
     return new History(List.copyOf(same), undone);
   }
 
   boolean goesOn(long gesture) {
-    return !done.isEmpty() && done.get(done.size() - 1).gesture() == gesture;
+    return gesture != 0 && !done.isEmpty() && last().gesture() == gesture;
   }
 
   Entry last() {

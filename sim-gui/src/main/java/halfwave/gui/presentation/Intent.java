@@ -3,8 +3,10 @@ package halfwave.gui.presentation;
 import halfwave.bench.Bench;
 import halfwave.board.BoardSettings;
 import halfwave.instrument.Meter;
+import halfwave.instrument.MeterFunction;
 import halfwave.sequence.Deed;
 import halfwave.sequence.Moment;
+import halfwave.work.Work;
 import java.nio.file.Path;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
@@ -13,7 +15,8 @@ import org.jspecify.annotations.Nullable;
  * What a hand at the window wants.
  *
  * <pre>
- * Intent = Pass | Play | Speed | StepOn | Act | Undo | Redo | Open | Enter | Saved | HandOver
+ * Intent = Pass | Play | Speed | StepOn | Act | Measure | Labor | Undo | Redo | Open | Enter
+ *        | Saved | HandOver
  * </pre>
  */
 public sealed interface Intent {
@@ -59,6 +62,21 @@ public sealed interface Intent {
       deeds = List.copyOf(deeds);
     }
   }
+
+  /**
+   * The meter is put somewhere, or its dial is turned.
+   *
+   * @param function what the dial is set to
+   * @param placing where the leads go
+   */
+  record Measure(MeterFunction function, Placing placing) implements Intent {}
+
+  /**
+   * Someone looks at something, repairs or mishandles it.
+   *
+   * @param work what
+   */
+  record Labor(Work work) implements Intent {}
 
   /** Back to before the last act. */
   record Undo() implements Intent {}

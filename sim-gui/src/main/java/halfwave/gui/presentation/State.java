@@ -1,78 +1,76 @@
 package halfwave.gui.presentation;
 
 import halfwave.bench.Bench;
-import halfwave.instrument.Meter;
 import halfwave.sequence.Moment;
 import java.nio.file.Path;
-import java.util.function.Consumer;
 import org.jspecify.annotations.Nullable;
 
 /**
  * Everything that the window knows about the bench on it. Each panel shows a view of it.
  *
- * @param moment the present
- * @param readout what instruments and eyes find at it
- * @param recording what has happened
+ * @param standing what undo returns to
+ * @param readout what instruments and eyes find at the present
  * @param history where undo and redo lead
- * @param meter the meter in hand, also while it is not on
- * @param playing whether the clock runs
- * @param timesReal simulated over real time
- * @param file where the bench lies, or null
- * @param saved the bench as it lies there, or as it was shipped
+ * @param clock how time runs
+ * @param paper where the bench lies
  * @param refusal why the last act could not be done, or null
  */
 public record State(
-    Moment moment,
+    Standing standing,
     Readout readout,
-    Recording recording,
     History history,
-    Meter meter,
-    boolean playing,
-    double timesReal,
-    @Nullable Path file,
-    Bench saved,
+    Clock clock,
+    Paper paper,
     @Nullable Refusal refusal) {
+
+  /**
+   * How time runs.
+   *
+   * @param running whether it does
+   * @param timesReal simulated over real time, 0.1 to 1000
+   */
+  public record Clock(boolean running, double timesReal) {}
+
+  /**
+   * Where a bench lies.
+   *
+   * @param file the file, or null for a shipped bench
+   * @param bench as it lies there, or as it was shipped
+   */
+  public record Paper(@Nullable Path file, Bench bench) {}
+
+  /** The present. */
+  public Moment moment() {
+    return standing.moment();
+  }
+
+  /** What has happened. */
+  public Recording recording() {
+    return standing.recording();
+  }
 
   /** Whether anything would be lost by leaving this bench. */
   public boolean unsaved() {
-    return !moment.bench().equals(saved);
+    return !moment().bench().equals(paper.bench());
   }
 
-  State with(Consumer<Draft> change) {
-    Draft draft = new Draft(this);
-    change.accept(draft);
-    return draft.made();
+  State with(Clock other) {
+    return new State(standing, readout, history, other, paper, refusal);
   }
 
-  /** The components, to change some of them. */
-  static final class Draft {
-    Moment moment;
-    Readout readout;
-    Recording recording;
-    History history;
-    Meter meter;
-    boolean playing;
-    double timesReal;
-    @Nullable Path file;
-    Bench saved;
-    @Nullable Refusal refusal;
+  State with(Paper other) {
+    return new State(standing, readout, history, clock, other, refusal);
+  }
 
-    private Draft(State from) {
-      moment = from.moment;
-      readout = from.readout;
-      recording = from.recording;
-      history = from.history;
-      meter = from.meter;
-      playing = from.playing;
-      timesReal = from.timesReal;
-      file = from.file;
-      saved = from.saved;
-      refusal = from.refusal;
-    }
+  State with(Standing other, Readout found) {
+    return new State(other, found, history, clock, paper, refusal);
+  }
 
-    private State made() {
-      return new State(
-          moment, readout, recording, history, meter, playing, timesReal, file, saved, refusal);
-    }
+  State with(History other) {
+    return new State(standing, readout, other, clock, paper, null);
+  }
+
+  State with(Refusal other) {
+    return new State(standing, readout, history, clock, paper, other);
   }
 }
