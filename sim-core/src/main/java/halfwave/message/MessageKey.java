@@ -585,5 +585,138 @@ public enum MessageKey {
   /** The right way: minutes, sentence. */
   WORK_RIGHT_WAY,
   /** Heading: cautions. */
-  WORK_CAUTIONS
+  WORK_CAUTIONS,
+
+  /** Drawing: the sense terminal. */
+  DRAWING_SENSE,
+  /** Drawing: the common terminal. */
+  DRAWING_COMMON,
+  /** Drawing: the terminals of the gas valve. */
+  DRAWING_VALVE,
+  /** Drawing: the chassis. */
+  DRAWING_CHASSIS,
+  /** Drawing: the rod: its thickness. */
+  DRAWING_ROD,
+  /** Drawing: a rod that also sparks: its thickness. */
+  DRAWING_SPARK_ROD,
+  /** Drawing: the film on the rod: its thickness. */
+  DRAWING_FILM,
+  /** Drawing: how far the rod is off the burner's axis: the distance. */
+  DRAWING_OFF_CENTER,
+  /** Drawing: the way from chassis to common: its resistance. */
+  DRAWING_GROUND,
+  /** Drawing: the ground path is open. */
+  DRAWING_GROUND_OPEN,
+  /** Drawing: the lead is off the board. */
+  DRAWING_LEAD_OFF,
+  /** Drawing: the lead is broken. */
+  DRAWING_LEAD_BROKEN,
+  /** Drawing: resistance along the lead: how much. */
+  DRAWING_LEAD_OHMS,
+  /** Drawing: resistance of the connector: how much. */
+  DRAWING_CONNECTOR_OHMS,
+  /** Drawing: a leak to the chassis: its resistance. */
+  DRAWING_LEAK,
+  /** Drawing: rod and chassis joined: the resistance. */
+  DRAWING_JUMPER,
+  /** Drawing: a deposit that conducts one way: its resistance. */
+  DRAWING_DEPOSIT,
+  /** Drawing: the rod touches the burner. */
+  DRAWING_TOUCHES,
+  /** Drawing: the burner face. */
+  DRAWING_BURNER,
+  /** Drawing: between metal and flame at the rim: the distance. */
+  DRAWING_GAP,
+  /** Drawing: scale on the burner face: its resistance. */
+  DRAWING_SCALE,
+  /** Drawing: rod positive: crest current. */
+  DRAWING_POSITIVE,
+  /** Drawing: rod negative: crest current. */
+  DRAWING_NEGATIVE,
+  /** Drawing: how the flame zone is seen, from above. */
+  DRAWING_ABOVE,
+  /** Drawing: how the flame zone is seen, from the side. */
+  DRAWING_SIDE,
+  /** Drawing: the view from the front. */
+  DRAWING_FRONT,
+  /** Drawing: the sense source: volts, frequency, resistance. */
+  DRAWING_SOURCE,
+  /** Drawing: the legend of ion density. */
+  DRAWING_IONS,
+  /** Drawing: gas flows. */
+  DRAWING_VALVE_OPEN,
+  /** Drawing: no gas flows. */
+  DRAWING_VALVE_SHUT,
+  /** Drawing: what streams through the burner. */
+  DRAWING_GAS_AND_AIR,
+  /** Drawing: a meter that is not hooked up. */
+  DRAWING_METER_READY,
+  /** Drawing: a hot-surface igniter. */
+  DRAWING_IGNITER,
+  /** Drawing: a spark electrode. */
+  DRAWING_SPARK,
+  /** Drawing: a wire held in the flame. */
+  DRAWING_WIRE,
+  /** Drawing: the line connections. */
+  DRAWING_SUPPLY,
+  /** Drawing: what is wrong with the flame: its state. */
+  DRAWING_FLAME,
+  /** Drawing in words: the board: its stage, what its light says. */
+  DESCRIBED_BOARD,
+  /** Drawing in words: the sense source: volts, frequency, resistance. */
+  DESCRIBED_SOURCE,
+  /** Drawing in words: the lead is whole. */
+  DESCRIBED_LEAD,
+  /** Drawing in words: the connector is open. */
+  DESCRIBED_LEAD_OFF,
+  /** Drawing in words: the lead is broken. */
+  DESCRIBED_LEAD_BROKEN,
+  /** Drawing in words: resistance of connector and lead together: how much. */
+  DESCRIBED_LEAD_OHMS,
+  /** Drawing in words: the rod: thickness, distance from the face, distance from the axis. */
+  DESCRIBED_ROD,
+  /** Drawing in words: the film on the rod: its thickness. */
+  DESCRIBED_FILM,
+  /** Drawing in words: the ceramic is whole. */
+  DESCRIBED_INSULATOR,
+  /** Drawing in words: the ceramic is cracked. */
+  DESCRIBED_CRACKED,
+  /** Drawing in words: a leak: its resistance. */
+  DESCRIBED_LEAK,
+  /** Drawing in words: a jumper: its resistance. */
+  DESCRIBED_JUMPER,
+  /** Drawing in words: a deposit: its resistance. */
+  DESCRIBED_DEPOSIT,
+  /** Drawing in words: the rod touches. */
+  DESCRIBED_TOUCHES,
+  /** Drawing in words: the row: count of burners, how many burn. */
+  DESCRIBED_BURNERS,
+  /** Drawing in words: the flame at the rod: its state, gap at the rim. */
+  DESCRIBED_FLAME,
+  /** Drawing in words: no flame at the rod. */
+  DESCRIBED_NO_FLAME,
+  /** Drawing in words: scale on the burner face: its resistance. */
+  DESCRIBED_SCALE,
+  /** Drawing in words: crest current with the rod positive, with the rod negative. */
+  DESCRIBED_ARROWS,
+  /** Drawing in words: the ground path: its resistance. */
+  DESCRIBED_GROUND,
+  /** Drawing in words: the ground path is open. */
+  DESCRIBED_GROUND_OPEN,
+  /** Drawing in words: gas flows. */
+  DESCRIBED_VALVE_OPEN,
+  /** Drawing in words: no gas flows. */
+  DESCRIBED_VALVE_SHUT,
+  /** Drawing in words: the igniter: its temperature. */
+  DESCRIBED_GLOWS,
+  /** Drawing in words: it sparks. */
+  DESCRIBED_SPARKS,
+  /** Drawing in words: it does not spark. */
+  DESCRIBED_NO_SPARK,
+  /** Drawing in words: the meter: what it shows. */
+  DESCRIBED_METER,
+  /** Drawing in words: a meter without a figure. */
+  DESCRIBED_METER_ON,
+  /** Drawing in words: no meter is hooked up. */
+  DESCRIBED_METER_READY
 }

@@ -43,7 +43,7 @@ final class Look {
   private Look() {}
 
   /** Inter where it is installed; elsewhere the system's plain sans serif stands in by itself. */
-  private static Font font(int style, int size) {
+  static Font font(int style, int size) {
     Font wanted = new Font("Inter", style, size);
     return wanted.getFamily().equals("Inter") ? wanted : new Font(Font.SANS_SERIF, style, size);
   }

@@ -1,0 +1,234 @@
+package halfwave.picture;
+
+import halfwave.bench.SparkElectrode;
+import halfwave.board.Ignition;
+import halfwave.flame.FlameSheets;
+import halfwave.flame.Place;
+import halfwave.flame.Rod;
+import halfwave.sequence.Furnace;
+import java.awt.Color;
+import java.awt.RadialGradientPaint;
+import java.awt.Shape;
+import java.awt.geom.Area;
+import java.awt.geom.Ellipse2D;
+import java.awt.geom.Path2D;
+import java.awt.geom.Point2D;
+import java.awt.geom.Rectangle2D;
+
+/** Draws the row of burners as seen from the front. */
+final class FrontPainter {
+
+  /** From here on a surface is seen to glow, and here it is as bright as an igniter gets (K). */
+  private static final double GLOW_KELVIN = 850;
+
+  private static final double BRIGHT_KELVIN = 1650;
+
+  private final BenchSheet sheet;
+  private final FrontView view;
+  private final Ink ink;
+
+  FrontPainter(BenchSheet sheet, Ink ink) {
+    this.sheet = sheet;
+    this.view = sheet.front;
+    this.ink = ink;
+  }
+
+  void paint() {
+    if (!view.shown) {
+      return;
+    }
+    Shape clip = ink.g.getClip();
+    ink.g.clip(view.frame);
+    Palette p = ink.palette;
+    double r = view.length(sheet.bench.design().burner().portRadiusMeters());
+    double wall = Math.max(1.5, view.length(FrontView.wallMeters()));
+    others(p);
+    ink.solid(Ink.disc(view.middle, r + wall), p.metal(), p.ink(), Ink.THIN);
+    ink.solid(Ink.disc(view.middle, r), p.ground(), p.ink(), Ink.FINE);
+    flame(r);
+    axes(r);
+    rod();
+    SparkElectrode spark = sheet.bench.design().spark();
+    if (spark != null) {
+      bar(spark.electrode(), p.metal());
+    }
+    igniter();
+    ink.g.setClip(clip);
+  }
+
+  /** The signs of the other burners, lit ones blue, joined by the way of the flame. */
+  private void others(Palette p) {
+    if (view.others.isEmpty()) {
+      return;
+    }
+    double y = view.middle.getY();
+    ink.line(view.others.get(0).getX(), y, view.middle.getX(), y, Ink.faint(p.softInk(), 0.8), 3.4);
+    ink.line(view.others.get(0).getX(), y, view.middle.getX(), y, p.sheet(), 1.8);
+    int lit = burns() ? sheet.drawn.moment().furnace().litCount() : 0;
+    for (int k = 0; k < view.others.size(); k++) {
+      Ellipse2D sign = Ink.disc(view.others.get(k), view.signRadius);
+      ink.solid(sign, p.ground(), p.ink(), Ink.THIN);
+      if (k < lit) {
+        ink.fill(sign, Ink.faint(p.flameMantle(), 0.8));
+        ink.fill(Ink.disc(view.others.get(k), 0.5 * view.signRadius), p.flameCone());
+        ink.line(sign, p.ink(), Ink.THIN);
+      }
+    }
+  }
+
+  private boolean burns() {
+    return sheet.drawn.flame().burning();
+  }
+
+  /** Mantle and cone where the rod stands. */
+  private void flame(double r) {
+    if (!sheet.drawn.burns()) {
+      return;
+    }
+    FlameSheets s = sheet.sheets();
+    double z = Math.max(0, Math.min(sheet.body.lengthMeters(), sheet.bench.rod().tip().zMeters()));
+    double growth = FlameBody.clamp(sheet.drawn.moment().furnace().growthRatio());
+    Point2D middle = view.at(new Place(0, Math.min(1, s.axisRiseMeters(z)), z));
+    double mantle = view.length(s.mantleRadiusMeters(z));
+    double cone = view.length(s.coneRadiusMeters(z));
+    Palette p = ink.palette;
+    ink.fill(Ink.disc(middle, mantle), Ink.faint(p.flameMantle(), 0.38 * growth));
+    if (cone > 0.5) {
+      ink.fill(Ink.disc(middle, cone), Ink.faint(p.flameCone(), 0.42 * growth));
+    }
+    double there = sheet.body.sheetsRatio(z);
+    ring(middle, mantle, z, there * growth);
+    if (cone > 0.5) {
+      ring(middle, cone, z, 0.6 * there * growth);
+    }
+  }
+
+  private void ring(Point2D middle, double radius, double z, double strength) {
+    double wide = Math.max(1.5, view.length(sheet.sheets().brushWidthMeters(z)));
+    for (double w = 3; w >= 1; w -= 1) {
+      ink.line(Ink.disc(middle, radius), Ink.faint(ink.palette.ions(), 0.2 * strength), w * wide);
+    }
+  }
+
+  private void axes(double r) {
+    double out = 1.55 * r;
+    Point2D m = view.middle;
+    var fine =
+        new java.awt.BasicStroke(
+            0.7f,
+            java.awt.BasicStroke.CAP_BUTT,
+            java.awt.BasicStroke.JOIN_MITER,
+            1,
+            new float[] {9, 3, 2, 3},
+            0);
+    Path2D cross = new Path2D.Double();
+    cross.moveTo(m.getX() - out, m.getY());
+    cross.lineTo(m.getX() + out, m.getY());
+    cross.moveTo(m.getX(), m.getY() - out);
+    cross.lineTo(m.getX(), m.getY() + out);
+    ink.line(cross, Ink.faint(ink.palette.softInk(), 0.8), fine);
+  }
+
+  private void rod() {
+    Palette p = ink.palette;
+    bar(sheet.bench.rod(), p.metal());
+    Point2D root = view.at(sheet.bench.rod().path().get(0));
+    Rectangle2D ceramic = new Rectangle2D.Double(root.getX(), root.getY() - 5, 40, 10);
+    Area seen = new Area(ceramic);
+    seen.intersect(new Area(view.frame));
+    ink.solid(seen, p.ceramic(), p.ink(), Ink.FINE);
+    handle(view.at(sheet.bench.rod().tip()), 6);
+    handle(bend(), 4);
+  }
+
+  /** Where the rod is gripped to be bent. */
+  Point2D bend() {
+    return bend(sheet.bench.rod(), view);
+  }
+
+  static Point2D bend(Rod rod, FrontView view) {
+    double left = 0.5 * rod.lengthMeters();
+    for (int k = 1; k < rod.path().size(); k++) {
+      Place from = rod.path().get(k - 1);
+      Place to = rod.path().get(k);
+      double length = to.distanceMeters(from);
+      if (left <= length) {
+        return view.at(from.towards(to, left / length));
+      }
+      left -= length;
+    }
+    return view.at(rod.tip());
+  }
+
+  private void handle(Point2D at, double radius) {
+    ink.line(Ink.disc(at, radius), ink.palette.accent(), Ink.dashed(1.3, 3, 2));
+  }
+
+  private void bar(Rod rod, Color colour) {
+    double half = Math.max(1.2, view.length(rod.radiusMeters()));
+    ink.solid(RodOnSheet.outline(rod, view::at, half), colour, ink.palette.ink(), Ink.FINE);
+  }
+
+  /** What lights the gas, at the other end of the row. */
+  private void igniter() {
+    Ignition ignition = sheet.bench.design().ignition();
+    if (sheet.bench.design().spark() != null || ignition == Ignition.SPARK_AND_SENSE) {
+      return;
+    }
+    if (ignition.hotSurface()) {
+      hotSurface();
+    } else {
+      sparkGap();
+    }
+  }
+
+  private void hotSurface() {
+    Furnace furnace = sheet.drawn.moment().furnace();
+    double glow =
+        FlameBody.clamp((furnace.igniterKelvin() - GLOW_KELVIN) / (BRIGHT_KELVIN - GLOW_KELVIN));
+    Point2D at = view.igniter;
+    Path2D element = new Path2D.Double();
+    double x = at.getX() - 9;
+    element.moveTo(x - 6, at.getY() - 6);
+    element.lineTo(x + 12, at.getY() - 6);
+    element.lineTo(x + 12, at.getY() - 2);
+    element.lineTo(x + 3, at.getY() - 2);
+    element.lineTo(x + 3, at.getY() + 2);
+    element.lineTo(x + 12, at.getY() + 2);
+    element.lineTo(x + 12, at.getY() + 6);
+    element.lineTo(x - 6, at.getY() + 6);
+    if (glow > 0) {
+      Color hot = Look.mixed(new Color(0xB5301A), new Color(0xFFC46B), glow);
+      ink.g.setPaint(
+          new RadialGradientPaint(
+              at,
+              22,
+              new float[] {0, 1},
+              new Color[] {Ink.faint(hot, 0.65 * glow), Ink.faint(hot, 0)}));
+      ink.g.fill(Ink.disc(at, 22));
+      ink.line(element, hot, 3);
+    } else {
+      ink.line(element, ink.palette.ink(), 3.2);
+      ink.line(element, ink.palette.metal(), 1.8);
+    }
+    ink.solid(
+        new Rectangle2D.Double(x - 12, at.getY() - 8, 8, 16),
+        ink.palette.ceramic(),
+        ink.palette.ink(),
+        Ink.FINE);
+  }
+
+  private void sparkGap() {
+    Point2D at = view.igniter;
+    ink.line(at.getX() - 14, at.getY() - 7, at.getX(), at.getY() - 3, ink.palette.ink(), 2);
+    ink.line(at.getX() - 14, at.getY() + 8, at.getX(), at.getY() + 4, ink.palette.ink(), 2);
+    if (sheet.drawn.moment().outputs().spark()) {
+      Path2D bolt = new Path2D.Double();
+      bolt.moveTo(at.getX(), at.getY() - 3);
+      bolt.lineTo(at.getX() + 3, at.getY() - 0.5);
+      bolt.lineTo(at.getX() - 2, at.getY() + 1.5);
+      bolt.lineTo(at.getX(), at.getY() + 4);
+      ink.line(bolt, ink.palette.volts(), 1.8);
+    }
+  }
+}

@@ -1,0 +1,143 @@
+package halfwave.picture;
+
+import java.awt.BasicStroke;
+import java.awt.Color;
+import java.awt.Graphics2D;
+import java.awt.Paint;
+import java.awt.Shape;
+import java.awt.Stroke;
+import java.awt.geom.Ellipse2D;
+import java.awt.geom.Line2D;
+import java.awt.geom.Path2D;
+import java.awt.geom.Point2D;
+import java.awt.geom.Rectangle2D;
+
+/** A pen on a sheet: the few strokes and signs that everything is drawn with. */
+final class Ink {
+
+  static final float FINE = 0.8f;
+  static final float THIN = 1.2f;
+  static final float WIRE = 1.7f;
+
+  final Graphics2D g;
+  final Palette palette;
+
+  Ink(Graphics2D g, Palette palette) {
+    this.g = g;
+    this.palette = palette;
+  }
+
+  static Color faint(Color colour, double alpha) {
+    return new Color(
+        colour.getRed(),
+        colour.getGreen(),
+        colour.getBlue(),
+        (int) Math.round(255 * Math.max(0, Math.min(1, alpha))));
+  }
+
+  static Stroke round(double width) {
+    return new BasicStroke((float) width, BasicStroke.CAP_ROUND, BasicStroke.JOIN_ROUND);
+  }
+
+  static Stroke dashed(double width, float dash, float gap) {
+    return new BasicStroke(
+        (float) width, BasicStroke.CAP_BUTT, BasicStroke.JOIN_ROUND, 1, new float[] {dash, gap}, 0);
+  }
+
+  void line(Shape shape, Paint paint, double width) {
+    line(shape, paint, round(width));
+  }
+
+  void line(Shape shape, Paint paint, Stroke stroke) {
+    g.setPaint(paint);
+    g.setStroke(stroke);
+    g.draw(shape);
+  }
+
+  void line(double x0, double y0, double x1, double y1, Paint paint, double width) {
+    line(new Line2D.Double(x0, y0, x1, y1), paint, width);
+  }
+
+  void fill(Shape shape, Paint paint) {
+    g.setPaint(paint);
+    g.fill(shape);
+  }
+
+  /** Filled, with an outline. */
+  void solid(Shape shape, Paint inside, Paint outline, double width) {
+    fill(shape, inside);
+    line(shape, outline, width);
+  }
+
+  /** Where wires join. */
+  void dot(Point2D at) {
+    fill(disc(at, 3), palette.ink());
+  }
+
+  /** An end that can be clipped to. */
+  void ring(Point2D at, double radius) {
+    solid(disc(at, radius), palette.sheet(), palette.ink(), THIN);
+  }
+
+  static Ellipse2D disc(Point2D middle, double radius) {
+    return new Ellipse2D.Double(
+        middle.getX() - radius, middle.getY() - radius, 2 * radius, 2 * radius);
+  }
+
+  /** A resistance that stands upright, with its ends in the middle of its upper and lower edge. */
+  static Path2D zigzag(Rectangle2D box) {
+    Path2D path = new Path2D.Double();
+    double x = box.getCenterX();
+    double half = 0.5 * box.getWidth();
+    int teeth = 6;
+    path.moveTo(x, box.getMinY());
+    for (int k = 0; k < teeth; k++) {
+      double y = box.getMinY() + (k + 0.5) / teeth * box.getHeight();
+      path.lineTo(k % 2 == 0 ? x + half : x - half, y);
+    }
+    path.lineTo(x, box.getMaxY());
+    return path;
+  }
+
+  /** A piece of chassis: a line, and slanted lines under it. */
+  void chassis(double from, double to, double y, double pitch) {
+    line(from, y, to, y, palette.ink(), THIN);
+    Path2D slants = new Path2D.Double();
+    for (double x = from + pitch; x <= to; x += pitch) {
+      slants.moveTo(x, y);
+      slants.lineTo(x - 0.55 * pitch, y + 0.55 * pitch);
+    }
+    line(slants, palette.softInk(), FINE);
+  }
+
+  /** A dimension line with its end marks and, where they are wanted, its help lines. */
+  void dimension(double x0, double y0, double x1, double y1) {
+    line(x0, y0, x1, y1, palette.softInk(), FINE);
+    double length = Math.max(1e-9, Math.hypot(x1 - x0, y1 - y0));
+    double across = 4 / length;
+    double nx = -(y1 - y0) * across;
+    double ny = (x1 - x0) * across;
+    line(x0 - nx, y0 - ny, x0 + nx, y0 + ny, palette.softInk(), FINE);
+    line(x1 - nx, y1 - ny, x1 + nx, y1 + ny, palette.softInk(), FINE);
+  }
+
+  /** A broad soft glow around a shape that is spoken about. */
+  void glow(Shape shape) {
+    int[] widths = {20, 14, 9, 5};
+    for (int width : widths) {
+      line(shape, faint(palette.accent(), palette.dark() ? 0.15 : 0.11), width);
+    }
+    fill(shape, faint(palette.accent(), 0.12));
+  }
+
+  /** The outline of the part that the keyboard is on. */
+  void focus(Shape shape) {
+    Rectangle2D b = shape.getBounds2D();
+    Shape frame =
+        BenchSheet.rounded(
+            new Rectangle2D.Double(b.getX() - 4, b.getY() - 4, b.getWidth() + 8, b.getHeight() + 8),
+            6);
+    line(frame, palette.sheet(), 4.4);
+    line(frame, palette.accent(), 2.2);
+  }
+}

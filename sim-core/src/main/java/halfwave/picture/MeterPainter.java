@@ -1,0 +1,64 @@
+package halfwave.picture;
+
+import java.awt.BasicStroke;
+import java.awt.Color;
+import java.awt.Shape;
+import java.awt.geom.Line2D;
+import java.awt.geom.Point2D;
+import org.jspecify.annotations.Nullable;
+
+/** Draws the meter and its leads. */
+final class MeterPainter {
+
+  private final BenchSheet sheet;
+  private final Ink ink;
+
+  MeterPainter(BenchSheet sheet, Ink ink) {
+    this.sheet = sheet;
+    this.ink = ink;
+  }
+
+  void paint() {
+    MeterOnSheet m = sheet.meter;
+    Palette p = ink.palette;
+    if (m.wire != null) {
+      Line2D wire = m.wire;
+      ink.line(wire, p.ink(), 2);
+      double x = wire.getX2() - wire.getX1();
+      double y = wire.getY2() - wire.getY1();
+      Line2D handle =
+          new Line2D.Double(
+              wire.getX1() + 0.62 * x, wire.getY1() + 0.62 * y, wire.getX2(), wire.getY2());
+      ink.g.setStroke(new BasicStroke(6, BasicStroke.CAP_BUTT, BasicStroke.JOIN_ROUND));
+      ink.g.setPaint(p.ink());
+      ink.g.draw(handle);
+    }
+    lead(m.blackLead, p.blackLead(), m.blackEnd);
+    lead(m.redLead, p.redLead(), m.redEnd);
+    ink.solid(BenchSheet.rounded(m.body, 8), p.ground(), p.ink(), Ink.WIRE);
+    ink.solid(BenchSheet.rounded(m.plate, 3), p.sheet(), p.hairline(), Ink.THIN);
+    jack(m.redJack, p.redLead());
+    jack(m.blackJack, p.blackLead());
+  }
+
+  private void jack(Point2D at, Color colour) {
+    double r = sheet.plan.roomy ? 4 : 2.5;
+    ink.solid(Ink.disc(at, r), colour, ink.palette.ink(), Ink.FINE);
+    ink.fill(Ink.disc(at, 0.4 * r), ink.palette.sheet());
+  }
+
+  private void lead(Shape lead, Color colour, @Nullable Point2D end) {
+    double width = sheet.plan.roomy ? 2.6 : 1.8;
+    // black on slate needs an edge, and on paper a crossing of two leads does as well
+    ink.line(lead, ink.palette.dark() ? ink.palette.softInk() : ink.palette.sheet(), width + 1.8);
+    ink.line(lead, colour, width);
+    if (end != null) {
+      double r = sheet.plan.roomy ? 3.6 : 2.4;
+      ink.solid(
+          Ink.disc(end, r),
+          colour,
+          ink.palette.dark() ? ink.palette.softInk() : ink.palette.sheet(),
+          Ink.THIN);
+    }
+  }
+}
