@@ -405,6 +405,10 @@ public enum MessageKey {
   ACT_HOOKS_ON,
   /** The meter stands in the opened sense lead. */
   ACT_IN_SERIES,
+  /** Act: a repair was done: its name, its minutes. */
+  ACT_REPAIRS,
+  /** Act: something went wrong in someone's hands: its name. */
+  ACT_MISHANDLES,
   /** Act: someone takes the meter off. */
   ACT_TAKES_OFF,
   /** No severity: the fault is there or it is not. */

@@ -20,6 +20,7 @@ import halfwave.message.Message;
 import halfwave.message.MessageKey;
 import halfwave.quantity.Dimension;
 import halfwave.sequence.Event.Subject;
+import halfwave.work.Handling;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
@@ -192,6 +193,35 @@ final class Run {
     } else if (deed instanceof Deed.Become become) {
       now = now.with(now.bench().with(become.condition()));
       tell(Subject.ACT, MessageKey.ACT_BECOMES);
+    } else if (deed instanceof Deed.PutRight right) {
+      now = now.with(Playback.done(now.bench(), deed));
+      tell(
+          Subject.ACT,
+          MessageKey.ACT_REPAIRS,
+          Argument.name(right.repair()),
+          Argument.count(right.repair().minutes()));
+    } else if (deed instanceof Deed.Mishandle wrong) {
+      mishandle(wrong.handling());
+    }
+  }
+
+  private void mishandle(Handling handling) {
+    Bench after = Playback.done(now.bench(), new Deed.Mishandle(handling));
+    boolean changes = !after.equals(now.bench());
+    now = now.with(after);
+    tell(Subject.ACT, MessageKey.ACT_MISHANDLES, Argument.name(handling));
+    if (changes) {
+      tell(
+          Subject.ACT,
+          handling
+              .trigger()
+              .map(
+                  t ->
+                      Message.of(
+                          MessageKey.ACT_LURKS,
+                          Argument.name(t),
+                          Argument.nested(Changes.named(handling.change()))))
+              .orElseGet(() -> Changes.said(handling.change())));
     }
   }
 

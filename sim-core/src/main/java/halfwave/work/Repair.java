@@ -4,6 +4,7 @@ import halfwave.bench.Bench;
 import halfwave.bench.Coat;
 import halfwave.bench.Condition;
 import halfwave.bench.ShippedBenches;
+import halfwave.board.Ignition;
 import halfwave.fault.Fault;
 import halfwave.fault.FaultKind;
 import java.util.Arrays;
@@ -282,6 +283,13 @@ public enum Repair implements Work {
     this.tool = tool;
     this.aspects = Collections.unmodifiableSet(aspects);
     this.cautions = List.copyOf(Arrays.asList(cautions));
+  }
+
+  /** Where a pilot lights the burner, the flue draws by itself: no inducer, no pressure switch. */
+  @Override
+  public boolean possibleAt(Ignition ignition) {
+    boolean forced = ignition != Ignition.INTERMITTENT_PILOT;
+    return forced || (this != REPLACE_INDUCER && this != REPLACE_PRESSURE_SWITCH);
   }
 
   /** Those that put a fault of that kind right and leave nothing but their own residue. */

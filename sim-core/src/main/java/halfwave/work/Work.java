@@ -30,6 +30,11 @@ public sealed interface Work permits Look, MeterTest, Repair, Handling {
   /** Name of the constant. */
   String name();
 
+  /** Whether an appliance that lights its gas so has what the work is done to. */
+  default boolean possibleAt(Ignition ignition) {
+    return true;
+  }
+
   /** Where. */
   FurnacePart part();
 

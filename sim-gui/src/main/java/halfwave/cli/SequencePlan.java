@@ -4,6 +4,7 @@ import halfwave.bench.Bench;
 import halfwave.bench.Change;
 import halfwave.bench.Trigger;
 import halfwave.board.BoardSettings;
+import halfwave.board.Ignition;
 import halfwave.board.ShippedBoards;
 import halfwave.display.Sentences;
 import halfwave.fault.Fault;
@@ -24,6 +25,9 @@ import halfwave.sequence.Deed;
 import halfwave.sequence.Moment;
 import halfwave.sequence.Playback;
 import halfwave.sequence.Script;
+import halfwave.work.Handling;
+import halfwave.work.Repair;
+import halfwave.work.Work;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -224,12 +228,27 @@ final class SequencePlan {
     Playback.impossible(bench, acts)
         .ifPresent(
             impossible -> {
-              throw refused(Objects.requireNonNull(impossible.act()), impossible.reason());
+              Act act = Objects.requireNonNull(impossible.act());
+              throw refused(act, impossible.reason(), allowed(act, impossible.reason(), bench));
             });
   }
 
-  private BadInputException refused(Act act, RejectedValueException reason) {
-    Message allowed = Sentences.allowed(reason);
+  /** Work on a part that the bench lacks is answered with the names of what can be done to it. */
+  private static Message allowed(Act act, RejectedValueException reason, Bench bench) {
+    List<? extends Work> all = List.of();
+    if (act.deed() instanceof Deed.PutRight) {
+      all = List.of(Repair.values());
+    } else if (act.deed() instanceof Deed.Mishandle) {
+      all = List.of(Handling.values());
+    }
+    Ignition ignition = bench.design().ignition();
+    List<String> names = all.stream().filter(w -> w.possibleAt(ignition)).map(Work::id).toList();
+    return names.isEmpty() || names.contains(reason.value())
+        ? Sentences.allowed(reason)
+        : Message.of(MessageKey.ALLOWED_ONE_OF, Argument.text(String.join(", ", names)));
+  }
+
+  private BadInputException refused(Act act, RejectedValueException reason, Message allowed) {
     for (int k = 0; k < typedActs.size(); k++) {
       // the same act, not an equal one
       if (typedActs.get(k) == act) {
