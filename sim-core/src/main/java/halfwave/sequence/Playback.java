@@ -133,7 +133,8 @@ public final class Playback {
     }
   }
 
-  private static void everyState(Bench bench) {
+  /** Is refused where the bench cannot be in some state of what comes and goes. */
+  static void everyState(Bench bench) {
     List<Trigger> triggers =
         bench.condition().appliance().intermittents().stream()
             .map(Intermittent::trigger)
