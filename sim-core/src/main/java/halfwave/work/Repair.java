@@ -391,6 +391,16 @@ public enum Repair implements Work {
   }
 
   @Override
+  public boolean needsPower() {
+    return needsFlame();
+  }
+
+  @Override
+  public boolean needsCall() {
+    return needsFlame();
+  }
+
+  @Override
   public boolean powerOff() {
     return !needsFlame() && part.access().powerOff();
   }

@@ -30,9 +30,11 @@ import halfwave.work.Repair;
 import halfwave.work.Work;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -79,7 +81,10 @@ final class SequencePlan {
     typed = options.acts();
     Bench bench = BenchArgument.resolve(options.bench());
     BoardSettings board = board(bench, options.board());
+    Bench asBuilt = bench;
+    Set<String> kinds = new HashSet<>();
     for (String fault : options.faults()) {
+      checkOnce(asBuilt, bench, fault, kinds);
       bench = with(bench, fault);
     }
     Typed where = new Typed(command, ACT);
@@ -167,6 +172,37 @@ final class SequencePlan {
     } catch (RejectedValueException e) {
       throw where.refused(fault, Sentences.allowed(e));
     }
+  }
+
+  /** A second fault of a kind, or a number that is set already, would hide the first one. */
+  private void checkOnce(Bench asBuilt, Bench bench, String text, Set<String> kinds) {
+    Typed where = new Typed(command, FAULT);
+    Optional<Fault> kind = FaultWords.fault(where, text);
+    boolean again =
+        kind.map(k -> !kinds.add(k.trigger() + ":" + k.kind()))
+            .orElseGet(() -> hides(asBuilt, bench, ChangeWords.fault(where, text), kinds));
+    if (again) {
+      throw where.refused(text, Message.of(MessageKey.ALLOWED_FAULT_ONCE));
+    }
+  }
+
+  private static boolean hides(Bench asBuilt, Bench bench, Deed deed, Set<String> kinds) {
+    if (deed instanceof Deed.Lurk lurk) {
+      Change change = lurk.intermittent().change();
+      return !kinds.add(lurk.intermittent().trigger() + ":" + what(change));
+    }
+    Change change = ((Deed.Alter) deed).change();
+    boolean turnedBefore =
+        change instanceof Change.Turned turned
+            && turned.parameter().of(bench) != turned.parameter().of(asBuilt);
+    return !kinds.add(what(change)) || turnedBefore;
+  }
+
+  private static String what(Change change) {
+    if (change instanceof Change.Turned turned) {
+      return turned.parameter().id();
+    }
+    return change instanceof Change.Upset upset ? upset.disorder().name() : "carry-over";
   }
 
   private static Message said(Fault fault) {
