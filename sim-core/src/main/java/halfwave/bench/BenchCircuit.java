@@ -118,7 +118,7 @@ public final class BenchCircuit {
 
   private static @Nullable Film rodFilm(Bench bench, IonField field) {
     Coat coat = bench.condition().rodCoat();
-    if (coat.thicknessMeters() == 0) {
+    if (!coat.covers()) {
       return null;
     }
     ContaminationFilm film = ContaminationFilm.silica(coat.thicknessMeters(), coat.porosityRatio());

@@ -25,6 +25,8 @@ import org.jspecify.annotations.Nullable;
  * @param source the board's sense source
  * @param lead the sense lead with its healthy insulation
  * @param groundOhms from the chassis back to the board's common (Ω); zero or above, finite
+ * @param siliconKilogramsPerCubicMeter silicon in the air that the house gives the burners (kg/m³),
+ *     0 to 1e-4; zero, as on all shipped benches, lets no film grow
  */
 public record Design(
     Ignition ignition,
@@ -37,7 +39,8 @@ public record Design(
     @Nullable SparkElectrode spark,
     Source source,
     Lead lead,
-    double groundOhms) {
+    double groundOhms,
+    double siliconKilogramsPerCubicMeter) {
 
   /** Checks the domain. */
   public Design {
@@ -50,6 +53,7 @@ public record Design(
         2 * burner.orificeDiameterMeters(),
         1);
     Guard.notNegative("groundOhms", groundOhms);
+    Guard.inRange("siliconKilogramsPerCubicMeter", siliconKilogramsPerCubicMeter, 0, 1e-4);
   }
 
   /** The same design with another source. */
@@ -65,7 +69,8 @@ public record Design(
         spark,
         other,
         lead,
-        groundOhms);
+        groundOhms,
+        siliconKilogramsPerCubicMeter);
   }
 
   /** The same design with another lead. */
@@ -81,7 +86,8 @@ public record Design(
         spark,
         source,
         other,
-        groundOhms);
+        groundOhms,
+        siliconKilogramsPerCubicMeter);
   }
 
   /** The same design with another rod. */
@@ -97,7 +103,8 @@ public record Design(
         spark,
         source,
         lead,
-        groundOhms);
+        groundOhms,
+        siliconKilogramsPerCubicMeter);
   }
 
   /** The same design with other flame numbers. */
@@ -113,7 +120,8 @@ public record Design(
         spark,
         source,
         lead,
-        groundOhms);
+        groundOhms,
+        siliconKilogramsPerCubicMeter);
   }
 
   /** The same design with another burner. */
@@ -129,7 +137,8 @@ public record Design(
         spark,
         source,
         lead,
-        groundOhms);
+        groundOhms,
+        siliconKilogramsPerCubicMeter);
   }
 
   /** The same design with a spark electrode in the flame. */
@@ -145,6 +154,24 @@ public record Design(
         other,
         source,
         lead,
-        groundOhms);
+        groundOhms,
+        siliconKilogramsPerCubicMeter);
+  }
+
+  /** The same design where the air holds another mass of silicon (kg/m³). */
+  public Design withSilicon(double kilogramsPerCubicMeter) {
+    return new Design(
+        ignition,
+        fuel,
+        burner,
+        burnerCount,
+        manifoldPascals,
+        flame,
+        rod,
+        spark,
+        source,
+        lead,
+        groundOhms,
+        kilogramsPerCubicMeter);
   }
 }

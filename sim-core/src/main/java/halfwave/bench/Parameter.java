@@ -214,7 +214,14 @@ public enum Parameter {
       0.1e-3,
       6e-3,
       b -> b.design().burner().orificeDiameterMeters(),
-      (b, v) -> b.with(b.design().withBurner(b.design().burner().withOrificeDiameter(v))));
+      (b, v) -> b.with(b.design().withBurner(b.design().burner().withOrificeDiameter(v)))),
+  /** Silicon in the air that is burnt (kg/m³): by it a film grows on the rod. */
+  SILICON(
+      Dimension.MASS_DENSITY,
+      0,
+      1e-4,
+      b -> b.design().siliconKilogramsPerCubicMeter(),
+      (b, v) -> b.with(b.design().withSilicon(v)));
 
   /** Reads a number off a bench. */
   private interface Get {
@@ -291,9 +298,12 @@ public enum Parameter {
           LEAD,
           GROUND,
           CABLE,
-          INPUT_OFFSET ->
+          INPUT_OFFSET,
+          SILICON ->
           there + joining;
-      case ROD_CRACKS, LEAKAGE, JUMPER, DEPOSIT -> together(there, joining);
+      // a film has none until it is said to; the cracks of one layer more come on top
+      case ROD_CRACKS -> there == Double.POSITIVE_INFINITY ? joining : there + joining;
+      case LEAKAGE, JUMPER, DEPOSIT -> together(there, joining);
       case SOURCE_VOLTS, SOURCE_OHMS, ROD_RADIUS, ROD_TEMPERATURE, ORIFICE -> joining;
     };
   }

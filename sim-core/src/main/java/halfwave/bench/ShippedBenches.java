@@ -78,7 +78,8 @@ public final class ShippedBenches {
             null,
             source,
             LEAD,
-            GROUND_OHMS);
+            GROUND_OHMS,
+            0);
     return new Bench(name, design, Condition.HEALTHY);
   }
 
@@ -145,7 +146,8 @@ public final class ShippedBenches {
             null,
             new Source(115, 60, 2.7e6, null, null),
             LEAD,
-            GROUND_OHMS);
+            GROUND_OHMS,
+            0);
     return new Bench("intermittent-pilot", design, Condition.HEALTHY);
   }
 }

@@ -6,6 +6,7 @@ import static halfwave.quantity.Dimension.CAPACITANCE;
 import static halfwave.quantity.Dimension.CURRENT;
 import static halfwave.quantity.Dimension.FREQUENCY;
 import static halfwave.quantity.Dimension.LENGTH;
+import static halfwave.quantity.Dimension.MASS_DENSITY;
 import static halfwave.quantity.Dimension.NUMBER;
 import static halfwave.quantity.Dimension.NUMBER_DENSITY;
 import static halfwave.quantity.Dimension.POWER;
@@ -95,6 +96,10 @@ public enum DisplayUnit {
   HOUR(TIME, "h", 3600),
   /** Per cubic centimeter. */
   PER_CUBIC_CENTIMETER(NUMBER_DENSITY, "cm⁻³", 1e6),
+  /** Micrograms per cubic meter. */
+  MICROGRAM_PER_CUBIC_METER(MASS_DENSITY, "µg/m³", 1e-9),
+  /** Milligrams per cubic meter. */
+  MILLIGRAM_PER_CUBIC_METER(MASS_DENSITY, "mg/m³", 1e-6),
   /** Per cent. */
   PERCENT(RATIO, "%", 1e-2),
   /** No unit. */
@@ -155,6 +160,7 @@ public enum DisplayUnit {
       case SPEED -> List.of(METER_PER_SECOND);
       case TIME -> List.of(MILLISECOND, SECOND, MINUTE, HOUR);
       case NUMBER_DENSITY -> List.of(PER_CUBIC_CENTIMETER);
+      case MASS_DENSITY -> List.of(MICROGRAM_PER_CUBIC_METER, MILLIGRAM_PER_CUBIC_METER);
       case RATIO -> List.of(PERCENT);
       case NUMBER -> List.of(NONE);
     };

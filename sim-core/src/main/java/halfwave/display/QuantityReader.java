@@ -17,14 +17,14 @@ import java.util.stream.Stream;
 public final class QuantityReader {
 
   private static final Pattern TYPED =
-      Pattern.compile("([+-]?(?:\\d+\\.?\\d*|\\.\\d+)(?:[eE][+-]?\\d+)?)\\s*(\\D*)");
+      Pattern.compile("([+-]?(?:\\d+\\.?\\d*|\\.\\d+)(?:[eE][+-]?\\d+)?)\\s*(\\D*|\\D+3)");
 
   /** Cuts off what the conversion of decimal fractions leaves behind. */
   private static final MathContext TYPED_DIGITS = new MathContext(15);
 
   /** What a keyboard has instead of a sign; micro and ohm each have two code points. */
   private static final Map<String, String> SPELLINGS =
-      Map.of("\u00b5", "u", "\u03bc", "u", "\u03a9", "ohm", "\u2126", "ohm", "°", "deg");
+      Map.of("\u00b5", "u", "\u03bc", "u", "\u03a9", "ohm", "\u2126", "ohm", "°", "deg", "³", "3");
 
   private QuantityReader() {}
 

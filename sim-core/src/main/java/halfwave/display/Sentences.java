@@ -34,8 +34,11 @@ import halfwave.work.Handling;
 import halfwave.work.Hazard;
 import halfwave.work.Look;
 import halfwave.work.MeterTest;
+import halfwave.work.Preparation;
+import halfwave.work.Proviso;
 import halfwave.work.Repair;
 import halfwave.work.Tool;
+import halfwave.work.Work;
 import java.math.BigDecimal;
 import java.util.List;
 import java.util.Locale;
@@ -87,7 +90,12 @@ public final class Sentences {
           MeterTest.class,
           Repair.class,
           Handling.class,
-          Aspect.class);
+          Aspect.class,
+          Preparation.class,
+          Proviso.class);
+
+  /** What has another name where the gas is lit by a spark. */
+  static final List<Enum<?>> SPARK_NAMED = List.of(Look.IGNITER, Repair.REPLACE_IGNITER);
 
   /** The words that stand for a value. */
   static final List<String> WORDS = List.of("open", "never", "yes", "no");
@@ -164,6 +172,19 @@ public final class Sentences {
   /** The name of a stage where there is little room. */
   public String brief(Stage stage) {
     return bundle.getString(briefKey(stage));
+  }
+
+  /** The name of a work at an appliance that lights its gas so. */
+  public String name(Work work, Ignition ignition) {
+    Enum<?> constant = (Enum<?>) work;
+    return SPARK_NAMED.contains(work) && !ignition.hotSurface()
+        ? bundle.getString(sparkKey(constant))
+        : name(constant);
+  }
+
+  /** Where the bundle keeps the name of a work where the gas is lit by a spark. */
+  static String sparkKey(Enum<?> constant) {
+    return "spark-" + bundleKey(constant);
   }
 
   /** The right way of what goes wrong, in a sentence. */

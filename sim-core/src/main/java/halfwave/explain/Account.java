@@ -144,7 +144,7 @@ public final class Account {
     if (c.leakageOhms() < Double.POSITIVE_INFINITY) {
       say(MessageKey.ACCOUNT_LEAKAGE, Argument.quantity(c.leakageOhms(), Dimension.RESISTANCE));
     }
-    if (c.rodCoat().thicknessMeters() > 0) {
+    if (c.rodCoat().covers()) {
       say(
           MessageKey.ACCOUNT_FILM,
           Argument.quantity(c.rodCoat().thicknessMeters(), Dimension.LENGTH),

@@ -134,7 +134,8 @@ public record Sweep(Bench bench, List<Axis> axes, List<SweepRow> rows) {
           DEPOSIT,
           SENSE_SUPPLY,
           CABLE,
-          GROUND ->
+          GROUND,
+          SILICON ->
           0;
     };
   }

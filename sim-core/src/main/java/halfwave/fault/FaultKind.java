@@ -23,7 +23,7 @@ import org.jspecify.annotations.Nullable;
  */
 public enum FaultKind {
   /** A glassy film on the rod (m of dense silica, porous). */
-  ROD_SILICA(FaultGroup.ROD, Dimension.LENGTH, 1e-7, 5e-6, 5e-4, joined(Parameter.ROD_FILM)),
+  ROD_SILICA(FaultGroup.ROD, Dimension.LENGTH, 2e-7, 5e-6, 5e-4, joined(Parameter.ROD_FILM)),
   /** A thick film with cracks on the rod (Ω of the cracks). */
   ROD_FOULED(FaultGroup.ROD, Dimension.RESISTANCE, 5e5, 8e6, 1e8, fouled()),
   /** The rod is bent up out of the flame (m). */

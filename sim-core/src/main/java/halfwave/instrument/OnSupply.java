@@ -25,8 +25,10 @@ final class OnSupply {
     List<Message> all = new ArrayList<>(cautions);
     Shown shown;
     if (function.isResistance()) {
-      // ideal sources are no resistance, live or dead
-      shown = rmsVolts > 0 ? digits.liveOhms(function, 0, 0, rmsVolts) : digits.ohms(function, 0);
+      // ideal sources are no resistance, but what is switched off is copper
+      double dead = Supply.deadOhms(hookUp.red(), hookUp.black());
+      shown =
+          rmsVolts > 0 ? digits.liveOhms(function, 0, 0, rmsVolts) : digits.ohms(function, dead);
     } else if (!function.isCurrent()) {
       shown = digits.shown(function, 0, rmsVolts);
     } else if (meter.fuseIntact()) {

@@ -23,6 +23,16 @@ public record Supply(
   /** As it should be: 120 V, and 24 V in phase, its common end bonded to the chassis. */
   public static final Supply CORRECT = new Supply(120, 0, 24, 0);
 
+  /**
+   * Resistances of a supply that is switched off (Ω) [practice]: the control transformer's
+   * windings, the neutral's way to ground at the panel, the common end's bond to the chassis.
+   */
+  private static final double PRIMARY_OHMS = 25;
+
+  private static final double SECONDARY_OHMS = 1;
+  private static final double NEUTRAL_BOND_OHMS = 0.3;
+  private static final double COMMON_BOND_OHMS = 0.1;
+
   /** Checks the domain. */
   public Supply {
     Guard.finite("lineRmsVolts", lineRmsVolts);
@@ -51,6 +61,36 @@ public record Supply(
       case GROUND -> 0;
       case CONTROL_HOT -> controlHotRmsVolts;
       case CONTROL_COMMON -> controlCommonRmsVolts;
+    };
+  }
+
+  /**
+   * Resistance between two points with the power off (Ω): two windings that meet in ground. What
+   * switches between panel and furnace part is left out.
+   */
+  static double deadOhms(SupplyPoint a, SupplyPoint b) {
+    if (a == b) {
+      return 0;
+    }
+    boolean sameWinding =
+        primary(a) == primary(b) && a != SupplyPoint.GROUND && b != SupplyPoint.GROUND;
+    if (sameWinding) {
+      return primary(a) ? PRIMARY_OHMS : SECONDARY_OHMS;
+    }
+    return toGroundOhms(a) + toGroundOhms(b);
+  }
+
+  private static boolean primary(SupplyPoint point) {
+    return point == SupplyPoint.LINE || point == SupplyPoint.NEUTRAL;
+  }
+
+  private static double toGroundOhms(SupplyPoint point) {
+    return switch (point) {
+      case LINE -> PRIMARY_OHMS + NEUTRAL_BOND_OHMS;
+      case NEUTRAL -> NEUTRAL_BOND_OHMS;
+      case GROUND -> 0;
+      case CONTROL_HOT -> SECONDARY_OHMS + COMMON_BOND_OHMS;
+      case CONTROL_COMMON -> COMMON_BOND_OHMS;
     };
   }
 

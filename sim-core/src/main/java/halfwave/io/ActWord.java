@@ -44,7 +44,11 @@ enum ActWord {
   /** The flame takes another time from burner to burner. */
   CARRY_OVER,
   /** A fault that comes and goes is there from now on. */
-  LURK;
+  LURK,
+  /** A repair is done. */
+  REPAIR,
+  /** Something goes wrong in someone's hands. */
+  MISHANDLE;
 
   private final transient @Nullable Deed plain;
 

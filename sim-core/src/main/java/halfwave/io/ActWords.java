@@ -9,6 +9,8 @@ import halfwave.message.Message;
 import halfwave.message.MessageKey;
 import halfwave.sequence.Act;
 import halfwave.sequence.Deed;
+import halfwave.work.Handling;
+import halfwave.work.Repair;
 
 /**
  * An act in words, {@code TIME WORD}, such as {@code 45s lead-off}.
@@ -18,6 +20,7 @@ import halfwave.sequence.Deed;
  *      | lead-off | lead-on | gas-shut | gas-open | door-open | door-close
  *      | set PARAMETER=VALUE | break DISORDER | mend DISORDER
  *      | carry-over TIME | carry-over never | lurk TRIGGER CHANGE
+ *      | repair REPAIR | mishandle HANDLING
  * </pre>
  */
 public final class ActWords {
@@ -55,6 +58,8 @@ public final class ActWords {
       case MEND -> upset(after, rest, false);
       case CARRY_OVER -> new Deed.Alter(ChangeWords.carriedOver(after, rest));
       case LURK -> lurk(after, rest);
+      case REPAIR -> new Deed.PutRight(ChangeWords.oneOf(after, Repair.class, rest));
+      case MISHANDLE -> new Deed.Mishandle(ChangeWords.oneOf(after, Handling.class, rest));
       default -> throw new IllegalStateException("no deed for " + word);
     };
   }

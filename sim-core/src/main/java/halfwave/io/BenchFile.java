@@ -71,7 +71,8 @@ public final class BenchFile {
             "sparkElectrode",
             "source",
             "lead",
-            "groundOhms");
+            "groundOhms",
+            "siliconKilogramsPerCubicMeter");
     return f.make(
         () ->
             new Design(
@@ -85,7 +86,8 @@ public final class BenchFile {
                 f.orNull("sparkElectrode", BenchFile::spark),
                 LumpedCircuitFile.source(f.get("source")),
                 LumpedCircuitFile.lead(f.get("lead")),
-                f.get("groundOhms").number()));
+                f.get("groundOhms").number(),
+                f.get("siliconKilogramsPerCubicMeter").number()));
   }
 
   /** What does not fit an int is no number of burners either. */

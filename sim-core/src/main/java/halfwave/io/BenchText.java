@@ -81,7 +81,8 @@ public final class BenchText {
     putOhms(lead, "resistanceOhms", l.resistanceOhms());
     putOhms(lead, "insulationOhms", l.insulationOhms());
     lead.put("capacitanceFarads", l.capacitanceFarads());
-    node.put("groundOhms", design.groundOhms());
+    node.put("groundOhms", design.groundOhms())
+        .put("siliconKilogramsPerCubicMeter", design.siliconKilogramsPerCubicMeter());
   }
 
   private static void write(ObjectNode node, Rod rod) {

@@ -10,6 +10,8 @@ import halfwave.message.MessageKey;
 import halfwave.sequence.Act;
 import halfwave.sequence.Deed;
 import halfwave.sequence.Script;
+import halfwave.work.Handling;
+import halfwave.work.Repair;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -84,6 +86,8 @@ public final class ScriptFile {
       case BREAK, MEND -> List.of("disorder");
       case CARRY_OVER -> List.of("carryOverSeconds");
       case LURK -> List.of("trigger", "change");
+      case REPAIR -> List.of("repair");
+      case MISHANDLE -> List.of("handling");
       default -> List.of();
     };
   }
@@ -99,6 +103,8 @@ public final class ScriptFile {
               new Intermittent(
                   f.get("trigger").oneOf(Trigger.class),
                   ChangeFile.withUnits().change(f.get("change"))));
+      case REPAIR -> new Deed.PutRight(f.get("repair").oneOf(Repair.class));
+      case MISHANDLE -> new Deed.Mishandle(f.get("handling").oneOf(Handling.class));
       default -> word.plain().orElseThrow();
     };
   }

@@ -69,7 +69,8 @@ public final class SequenceJson {
         .put("call", end.call())
         .put("damp", end.damp())
         .put("litCount", end.furnace().litCount())
-        .put("rodKelvin", end.furnace().rodKelvin());
+        .put("rodKelvin", end.furnace().rodKelvin())
+        .put("rodFilmMeters", end.bench().condition().rodCoat().thicknessMeters());
     write(last, end.outputs());
     // the object that was begun by hand goes on where the samples end
     to.print((begun ? "\n  ]," : " ],") + rest.toPrettyString().substring(1) + "\n");

@@ -107,6 +107,7 @@ public final class SweepCsv {
       case SPEED -> "MetersPerSecond";
       case TIME -> "Seconds";
       case NUMBER_DENSITY -> "PerCubicMeter";
+      case MASS_DENSITY -> "KilogramsPerCubicMeter";
       case RATIO, NUMBER -> "Ratio";
     };
   }

@@ -405,6 +405,10 @@ public enum MessageKey {
   ACT_HOOKS_ON,
   /** The meter stands in the opened sense lead. */
   ACT_IN_SERIES,
+  /** Act: a repair was done: its name, its minutes. */
+  ACT_REPAIRS,
+  /** Act: something went wrong in someone's hands: its name. */
+  ACT_MISHANDLES,
   /** Act: someone takes the meter off. */
   ACT_TAKES_OFF,
   /** No severity: the fault is there or it is not. */
@@ -532,8 +536,18 @@ public enum MessageKey {
   FAULT_CURED_BY,
   /** A kind of fault: their names. */
   ALLOWED_FAULT,
-  /** Something there is to do. */
+  /** Something there is to do: their names. */
   ALLOWED_WORK,
+  /** A fault that is not there already. */
+  ALLOWED_FAULT_ONCE,
+  /** What shows a fault, and when: name, proviso. */
+  FAULT_SEEN_WHEN,
+  /** State that work needs, and how one gets there: a sentence. */
+  WORK_PREPARATION,
+  /** Work on what an appliance with this ignition lacks: ignition. */
+  WORK_IMPOSSIBLE,
+  /** A repair that needs no parts. */
+  WORK_NO_COST,
   /** Heading: looks. */
   WORK_LOOKS,
   /** Heading: readings. */

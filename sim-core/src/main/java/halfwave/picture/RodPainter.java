@@ -2,6 +2,7 @@ package halfwave.picture;
 
 import halfwave.bench.Coat;
 import halfwave.bench.Condition;
+import halfwave.bench.SparkElectrode;
 import halfwave.board.Ignition;
 import java.awt.Shape;
 import java.awt.geom.Area;
@@ -124,11 +125,11 @@ final class RodPainter {
   /** A spark electrode where it stands, and the spark while there is one. */
   private void spark() {
     boolean sparks = sheet.drawn.moment().outputs().spark();
-    if (sheet.spark != null) {
+    SparkElectrode electrode = sheet.bench.design().spark();
+    if (sheet.spark != null && electrode != null) {
       ink.solid(sheet.spark, ink.palette.metal(), ink.palette.ink(), Ink.THIN);
       if (sparks) {
-        Point2D tip = sheet.plan.zone.at(sheet.bench.design().spark().electrode().tip());
-        bolt(tip);
+        bolt(sheet.plan.zone.at(electrode.electrode().tip()));
       }
     } else if (sparks && sheet.bench.design().ignition() == Ignition.SPARK_AND_SENSE) {
       bolt(sheet.rod.tip);

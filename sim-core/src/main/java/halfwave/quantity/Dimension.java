@@ -32,6 +32,8 @@ public enum Dimension {
   TIME,
   /** Per cubic meter. */
   NUMBER_DENSITY,
+  /** Kilograms per cubic meter, for traces in air. */
+  MASS_DENSITY,
   /** A share of a whole, shown in per cent. */
   RATIO,
   /** A bare number. */

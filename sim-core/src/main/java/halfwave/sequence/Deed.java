@@ -6,12 +6,15 @@ import halfwave.bench.Intermittent;
 import halfwave.instrument.HookUp;
 import halfwave.instrument.Meter;
 import halfwave.instrument.MeterFunction;
+import halfwave.work.Handling;
+import halfwave.work.Repair;
 
 /**
  * What someone, or the house, does to an appliance.
  *
  * <pre>
- * Deed = Call | Supply | Damp | Touch | Alter | Lurk | Become | HookOn | TakeOff
+ * Deed = Call | Supply | Damp | Touch | Alter | Lurk | Become | PutRight | Mishandle
+ *      | HookOn | TakeOff
  * </pre>
  */
 public sealed interface Deed {
@@ -55,11 +58,26 @@ public sealed interface Deed {
   record Lurk(Intermittent intermittent) implements Deed {}
 
   /**
-   * The whole condition becomes another, as after a drag or a repair.
+   * The whole condition becomes another, as after a drag.
    *
    * @param condition the new one
    */
   record Become(Condition condition) implements Deed {}
+
+  /**
+   * Someone has done a repair. Its effect is there at once: the minutes are the person's, and are
+   * not played.
+   *
+   * @param repair which
+   */
+  record PutRight(Repair repair) implements Deed {}
+
+  /**
+   * Something has gone wrong in someone's hands, for certain; who draws the chance is who plays.
+   *
+   * @param handling what
+   */
+  record Mishandle(Handling handling) implements Deed {}
 
   /**
    * Someone puts a meter on. To stand in series it needs the lead open for a while.

@@ -15,6 +15,8 @@ package halfwave.sequence;
  * @param bodyKelvin temperature of what surrounds the rod (K)
  * @param overheated whether that holds a working limit open
  * @param shakenMillis how long a hand goes on shaking (ms)
+ * @param filmMillis how long the rod has been in flame since its film last grew (ms), not counting
+ *     time with air free of silicon
  * @param resting whether nothing of this changes by itself
  */
 public record Furnace(
@@ -30,6 +32,7 @@ public record Furnace(
     double bodyKelvin,
     boolean overheated,
     long shakenMillis,
+    long filmMillis,
     boolean resting) {
 
   /** Temperature of a room (K). */
@@ -37,7 +40,8 @@ public record Furnace(
 
   /** An appliance that has stood still for hours. */
   public static final Furnace COLD =
-      new Furnace(0, false, 0, ROOM_KELVIN, 0, 0, 0, 0, ROOM_KELVIN, ROOM_KELVIN, false, 0, false);
+      new Furnace(
+          0, false, 0, ROOM_KELVIN, 0, 0, 0, 0, ROOM_KELVIN, ROOM_KELVIN, false, 0, 0, false);
 
   /** Whether anything burns. */
   public boolean burning() {
@@ -45,18 +49,23 @@ public record Furnace(
   }
 
   Furnace awake() {
-    return with(false, shakenMillis);
+    return with(false, shakenMillis, filmMillis);
   }
 
   Furnace asleep() {
-    return with(true, shakenMillis);
+    return with(true, shakenMillis, filmMillis);
   }
 
   Furnace shaken(long millis) {
-    return with(false, millis);
+    return with(false, millis, filmMillis);
   }
 
-  private Furnace with(boolean rests, long shaken) {
+  /** With so much less time to grow a film in. */
+  Furnace filmed(long millis) {
+    return with(resting, shakenMillis, filmMillis - millis);
+  }
+
+  private Furnace with(boolean rests, long shaken, long film) {
     return new Furnace(
         draftRatio,
         draftProved,
@@ -70,6 +79,7 @@ public record Furnace(
         bodyKelvin,
         overheated,
         shaken,
+        film,
         rests);
   }
 }

@@ -115,6 +115,8 @@ final class Plant {
               ? FLICKER_KEEPS * f.flickerRatio() + FLICKER_ADDS * noise
               : FLICKER_RATIO * noise;
     }
+    boolean rodInFlame = atRod && flame.rodInFlame();
+    boolean films = rodInFlame && bench.design().siliconKilogramsPerCubicMeter() > 0;
     double draft = towards(f.draftRatio(), inducer ? 1 : 0, DRAFT_SHARE, ARRIVED_RATIO);
     double body = body(f, appliance, outputs);
     return new Furnace(
@@ -126,10 +128,11 @@ final class Plant {
         carry,
         atRod ? towards(f.growthRatio(), 1, GROWTH_SHARE, ARRIVED_RATIO) : 0,
         flicker,
-        rod(f, bench, atRod && flame.rodInFlame(), body),
+        rod(f, bench, rodInFlame, body),
         body,
         body >= (f.overheated() ? LIMIT_CLOSES_KELVIN : LIMIT_OPENS_KELVIN),
         Math.max(0, f.shakenMillis() - Sequence.PACE_MILLIS),
+        f.filmMillis() + (films ? Sequence.PACE_MILLIS : 0),
         false);
   }
 

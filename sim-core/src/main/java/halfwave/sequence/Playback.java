@@ -4,6 +4,8 @@ import halfwave.bench.Bench;
 import halfwave.bench.Intermittent;
 import halfwave.bench.Trigger;
 import halfwave.quantity.RejectedValueException;
+import halfwave.quantity.RejectedValueException.Allowed;
+import halfwave.work.Work;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.EnumSet;
@@ -95,7 +97,12 @@ public final class Playback {
     return Optional.empty();
   }
 
-  /** The bench after a deed. */
+  /**
+   * The bench after a deed.
+   *
+   * @throws RejectedValueException where the deed makes an impossible bench, or is work on a part
+   *     that the bench lacks
+   */
   public static Bench done(Bench bench, Deed deed) {
     if (deed instanceof Deed.Alter alter) {
       return alter.change().on(bench);
@@ -103,10 +110,31 @@ public final class Playback {
       return bench.with(
           bench.condition().withAppliance(bench.condition().appliance().with(lurk.intermittent())));
     }
-    return deed instanceof Deed.Become become ? bench.with(become.condition()) : bench;
+    return deed instanceof Deed.Become become
+        ? bench.with(become.condition())
+        : worked(bench, deed);
   }
 
-  private static void everyState(Bench bench) {
+  private static Bench worked(Bench bench, Deed deed) {
+    if (deed instanceof Deed.PutRight right) {
+      checkPossible("repair", right.repair(), bench);
+      return right.repair().on(bench);
+    } else if (deed instanceof Deed.Mishandle wrong) {
+      checkPossible("handling", wrong.handling(), bench);
+      return wrong.handling().on(bench);
+    }
+    return bench;
+  }
+
+  private static void checkPossible(String field, Work work, Bench bench) {
+    if (!work.possibleAt(bench.design().ignition())) {
+      throw new RejectedValueException(
+          field, work.id(), Allowed.CONSISTENT, Double.NaN, Double.NaN);
+    }
+  }
+
+  /** Is refused where the bench cannot be in some state of what comes and goes. */
+  static void everyState(Bench bench) {
     List<Trigger> triggers =
         bench.condition().appliance().intermittents().stream()
             .map(Intermittent::trigger)

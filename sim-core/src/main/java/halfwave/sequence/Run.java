@@ -19,7 +19,9 @@ import halfwave.message.Argument;
 import halfwave.message.Message;
 import halfwave.message.MessageKey;
 import halfwave.quantity.Dimension;
+import halfwave.quantity.RejectedValueException;
 import halfwave.sequence.Event.Subject;
+import halfwave.work.Handling;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
@@ -38,6 +40,12 @@ final class Run {
   /** A tug at a lead shakes it for so long (ms) [practice]. */
   private static final long TUG_MILLIS = 2000;
 
+  /**
+   * Time in flame after which the film on the rod is made thicker (ms): all of an hour at once, as
+   * a new film is a new circuit to solve.
+   */
+  private static final long FILM_MILLIS = 3_600_000;
+
   private final SenseCurrents currents;
   private final Moment start;
   private final List<Event> events = new ArrayList<>();
@@ -49,6 +57,9 @@ final class Run {
   private @Nullable Hooked load;
   private BoardInputs inputs;
   private boolean changed;
+
+  /** Whether the film on the rod has just grown. */
+  private boolean grown;
 
   /** Until when the board stays as it is, as long as its inputs do (ms). */
   private long boardDueMillis;
@@ -113,6 +124,11 @@ final class Run {
     Furnace before = now.furnace();
     Furnace after = Plant.paced(before, bench, flame, now.outputs(), now.seed(), now.timeMillis());
     tellFlame(before.litCount(), after.litCount());
+    if (after.filmMillis() >= FILM_MILLIS) {
+      after = after.filmed(FILM_MILLIS);
+      now = now.with(withGrownFilm(now.bench()));
+      grown = true;
+    }
     now = now.with(now.filter(), after);
     SenseCurrent sense = sense();
     SenseFilter filter =
@@ -128,6 +144,19 @@ final class Run {
             && !now.trembles()
             && !opening();
     now = now.with(filter, rests ? after.asleep() : after);
+  }
+
+  private static Bench withGrownFilm(Bench bench) {
+    Condition c = bench.condition();
+    double silicon = bench.design().siliconKilogramsPerCubicMeter();
+    Bench filmed = bench.with(c.withRodCoat(c.rodCoat().grown(silicon, FILM_MILLIS / 1000.0)));
+    try {
+      Playback.everyState(filmed);
+      return filmed;
+    } catch (RejectedValueException e) {
+      // with what comes and goes it would be thicker than the model can say
+      return bench;
+    }
   }
 
   private boolean opening() {
@@ -192,6 +221,35 @@ final class Run {
     } else if (deed instanceof Deed.Become become) {
       now = now.with(now.bench().with(become.condition()));
       tell(Subject.ACT, MessageKey.ACT_BECOMES);
+    } else if (deed instanceof Deed.PutRight right) {
+      now = now.with(Playback.done(now.bench(), deed));
+      tell(
+          Subject.ACT,
+          MessageKey.ACT_REPAIRS,
+          Argument.name(right.repair()),
+          Argument.count(right.repair().minutes()));
+    } else if (deed instanceof Deed.Mishandle wrong) {
+      mishandle(wrong.handling());
+    }
+  }
+
+  private void mishandle(Handling handling) {
+    Bench after = Playback.done(now.bench(), new Deed.Mishandle(handling));
+    boolean changes = !after.equals(now.bench());
+    now = now.with(after);
+    tell(Subject.ACT, MessageKey.ACT_MISHANDLES, Argument.name(handling));
+    if (changes) {
+      tell(
+          Subject.ACT,
+          handling
+              .trigger()
+              .map(
+                  t ->
+                      Message.of(
+                          MessageKey.ACT_LURKS,
+                          Argument.name(t),
+                          Argument.nested(Changes.named(handling.change()))))
+              .orElseGet(() -> Changes.said(handling.change())));
     }
   }
 
@@ -217,7 +275,8 @@ final class Run {
     }
     boolean rewired = !Objects.equals(now.hooked(), load);
     Set<Trigger> there = now.triggersNow();
-    if (!there.equals(now.triggers()) || changed || rewired) {
+    if (!there.equals(now.triggers()) || changed || rewired || grown) {
+      grown = false;
       tellFaults(now.triggers(), there);
       now = now.with(there);
       Bench under = now.benchNow();

@@ -29,6 +29,9 @@ public record ContaminationFilm(
   private static final double GROWTH_METERS_PER_SECOND = 20e-6 / (1000 * 3600.0);
   private static final double REFERENCE_SILICON_KILOGRAMS_PER_CUBIC_METER = 1e-6;
 
+  /** Air burnt with a cubic metre of natural gas (1) [calc: its stoichiometric ratio]. */
+  private static final double AIR_RATIO = 9.52;
+
   /** Checks the domain. */
   public ContaminationFilm {
     Guard.notNegative("thicknessMeters", thicknessMeters);
@@ -54,6 +57,19 @@ public record ContaminationFilm(
         * Guard.notNegative("siliconKilogramsPerCubicMeter", siliconKilogramsPerCubicMeter)
         / REFERENCE_SILICON_KILOGRAMS_PER_CUBIC_METER
         * Guard.notNegative("burningSeconds", burningSeconds);
+  }
+
+  /**
+   * The same where the silicon comes with the air of the house, some ten times as much air as gas.
+   * Of another gas as much air makes as much heat, hence the same film.
+   *
+   * @param siliconKilogramsPerCubicMeter silicon in the air (kg/m³); zero or above
+   * @param burningSeconds time with flame (s); zero or above
+   * @return thickness (m)
+   */
+  public static double grownFromAirMeters(
+      double siliconKilogramsPerCubicMeter, double burningSeconds) {
+    return grownMeters(AIR_RATIO * siliconKilogramsPerCubicMeter, burningSeconds);
   }
 
   /**

@@ -1,5 +1,7 @@
 package halfwave.work;
 
+import halfwave.board.Ignition;
+
 /** What a person has to be told before work, in a sentence. */
 public enum Caution {
   /** Before opening anything. */
@@ -18,6 +20,10 @@ public enum Caution {
   LEAK_TEST,
   /** After it burnt. */
   LET_COOL,
+  /** While it burns or glows. */
+  STAYS_HOT,
+  /** Behind the door that cuts the power. */
+  DOOR_SWITCH,
   /** Sheet metal. */
   GLOVES,
   /** Switches that guard. */
@@ -36,6 +42,8 @@ public enum Caution {
   ROD_SKIN,
   /** The igniter's element. */
   IGNITER_ELEMENT,
+  /** The electrode of a spark. */
+  SPARK_ELECTRODE,
   /** A connector of flat springs. */
   CONNECTOR_SPRING,
   /** Bending as a makeshift. */
@@ -63,5 +71,10 @@ public enum Caution {
   /** An insulation tester's volts. */
   TEST_VOLTAGE,
   /** Swapped wires. */
-  SWITCH_MAY_NOT_CUT
+  SWITCH_MAY_NOT_CUT;
+
+  /** The same at an appliance that lights its gas so: an electrode is no brittle element. */
+  Caution at(Ignition ignition) {
+    return this == IGNITER_ELEMENT && !ignition.hotSurface() ? SPARK_ELECTRODE : this;
+  }
 }

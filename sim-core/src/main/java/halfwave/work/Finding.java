@@ -112,14 +112,22 @@ public enum Finding {
   IGNITER_DARK,
   /** Cracked or broken. */
   IGNITER_CRACKED,
-  /** An open switch. */
-  SWITCH_OPEN,
-  /** A closed switch. */
-  SWITCH_CLOSED,
-  /** It turns. */
-  TURNS,
-  /** It stands still. */
-  STANDS_STILL,
+  /** The pressure switch is open. */
+  PRESSURE_SWITCH_OPEN,
+  /** The pressure switch is closed. */
+  PRESSURE_SWITCH_CLOSED,
+  /** The limit is open. */
+  LIMIT_OPEN,
+  /** The limit is closed. */
+  LIMIT_CLOSED,
+  /** The inducer turns. */
+  INDUCER_TURNS,
+  /** The inducer stands still. */
+  INDUCER_STILL,
+  /** The circulating blower moves air. */
+  BLOWER_TURNS,
+  /** It moves none. */
+  BLOWER_STILL,
   /** Gets worse over weeks. */
   SINCE_WEEKS,
   /** From one day to the next. */

@@ -60,9 +60,17 @@ public enum FurnacePart {
       HOT_SURFACE,
       SHARP_EDGE),
   /** That wire's connector at the board. */
-  BOARD_CONNECTOR(Access.off(0, 0, Tool.HANDS, BLOWER_DOOR, CONTROL_BOX), LINE_VOLTAGE, SHARP_EDGE),
+  BOARD_CONNECTOR(
+      Access.off(0, 0, Tool.HANDS, BLOWER_DOOR, CONTROL_BOX),
+      LINE_VOLTAGE,
+      MOVING_PARTS,
+      SHARP_EDGE),
   /** The control board. */
-  BOARD(Access.off(2, 4, Tool.SCREWDRIVER, BLOWER_DOOR, CONTROL_BOX), LINE_VOLTAGE, SHARP_EDGE),
+  BOARD(
+      Access.off(2, 4, Tool.SCREWDRIVER, BLOWER_DOOR, CONTROL_BOX),
+      LINE_VOLTAGE,
+      MOVING_PARTS,
+      SHARP_EDGE),
   /** Hot surface or spark electrode. */
   IGNITER(
       Access.off(2, 2, Tool.NUT_DRIVER, BURNER_DOOR, BURNER_BOX),

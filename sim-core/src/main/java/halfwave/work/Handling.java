@@ -147,6 +147,12 @@ public enum Handling implements Work {
     };
   }
 
+  /** A spark electrode is no element that breaks. */
+  @Override
+  public boolean possibleAt(Ignition ignition) {
+    return probabilityRatio(ignition) > 0;
+  }
+
   /** The bench once it has gone wrong; where nothing is left to go wrong it stays as it is. */
   public Bench on(Bench bench) {
     Condition c = bench.condition();

@@ -29,9 +29,13 @@ public enum Hazard {
     this.endsWithGas = endsWithGas;
   }
 
-  /** What to be told. */
-  public Caution caution() {
-    return caution;
+  /**
+   * What to be told.
+   *
+   * @param hot whether the furnace has to be hot meanwhile
+   */
+  public Caution caution(boolean hot) {
+    return this == HOT_SURFACE && hot ? Caution.STAYS_HOT : caution;
   }
 
   /** Whether it is still there with power or gas off. */

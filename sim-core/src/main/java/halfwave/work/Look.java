@@ -5,6 +5,7 @@ import java.util.Arrays;
 import java.util.Collections;
 import java.util.EnumSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
 
@@ -176,7 +177,7 @@ public enum Look implements Work {
       FurnacePart.VALVE_TERMINALS,
       3,
       Tool.MULTIMETER,
-      Needs.POWER,
+      Needs.CALL,
       Testing::valve,
       EnumSet.range(Finding.VALVE_POWERED, Finding.VALVE_NOT_CALLED),
       EnumSet.of(Aspect.VALVE_DRIVER)),
@@ -185,7 +186,7 @@ public enum Look implements Work {
       FurnacePart.IGNITER,
       1,
       Tool.LAMP,
-      Needs.POWER,
+      Needs.CALL,
       Testing::igniter,
       EnumSet.range(Finding.IGNITER_WORKS, Finding.IGNITER_CRACKED),
       EnumSet.of(Aspect.IGNITER),
@@ -195,9 +196,9 @@ public enum Look implements Work {
       FurnacePart.PRESSURE_SWITCH,
       2,
       Tool.MULTIMETER,
-      Needs.POWER,
+      Needs.CALL,
       Testing::pressureSwitch,
-      EnumSet.range(Finding.SWITCH_OPEN, Finding.SWITCH_CLOSED),
+      EnumSet.range(Finding.PRESSURE_SWITCH_OPEN, Finding.PRESSURE_SWITCH_CLOSED),
       EnumSet.of(Aspect.PRESSURE_OPEN, Aspect.PRESSURE_CLOSED),
       Caution.NEVER_BYPASS),
   /** The limit. */
@@ -207,7 +208,7 @@ public enum Look implements Work {
       Tool.MULTIMETER,
       Needs.POWER,
       Testing::limit,
-      EnumSet.range(Finding.SWITCH_OPEN, Finding.SWITCH_CLOSED),
+      EnumSet.range(Finding.LIMIT_OPEN, Finding.LIMIT_CLOSED),
       EnumSet.of(Aspect.LIMIT),
       Caution.NEVER_BYPASS),
   /** The inducer. */
@@ -215,18 +216,18 @@ public enum Look implements Work {
       FurnacePart.INDUCER_WHEEL,
       1,
       Tool.HANDS,
-      Needs.POWER,
+      Needs.CALL,
       Testing::inducer,
-      EnumSet.range(Finding.TURNS, Finding.STANDS_STILL),
+      EnumSet.range(Finding.INDUCER_TURNS, Finding.INDUCER_STILL),
       EnumSet.of(Aspect.INDUCER)),
   /** Air from the registers. */
   BLOWER(
       FurnacePart.CUSTOMER,
       1,
       Tool.HANDS,
-      Needs.POWER,
+      Needs.CALL,
       Testing::blower,
-      EnumSet.range(Finding.TURNS, Finding.STANDS_STILL),
+      EnumSet.range(Finding.BLOWER_TURNS, Finding.BLOWER_STILL),
       EnumSet.of(Aspect.BLOWER)),
   /** Whether combustion is better or worse than usual: a class, no number. */
   COMBUSTION(
@@ -286,6 +287,21 @@ public enum Look implements Work {
   }
 
   @Override
+  public Optional<Proviso> proviso(Aspect aspect) {
+    return switch (this) {
+      case STATUS_LIGHT ->
+          Optional.of(
+              aspect == Aspect.POLARITY ? Proviso.IF_BOARD_CHECKS : Proviso.WHEN_BOARD_MEETS_IT);
+      case VALVE_VOLTAGE -> Optional.of(Proviso.IN_A_TRIAL);
+      case INDUCER -> Optional.of(Proviso.DURING_A_CALL);
+      case PRESSURE_SWITCH ->
+          aspect == Aspect.PRESSURE_OPEN ? Optional.of(Proviso.DURING_A_CALL) : Optional.empty();
+      case BLOWER -> Optional.of(Proviso.ONCE_BLOWER_IS_ON);
+      default -> Work.super.proviso(aspect);
+    };
+  }
+
+  @Override
   public FurnacePart part() {
     return part;
   }
@@ -308,6 +324,16 @@ public enum Look implements Work {
   @Override
   public boolean needsFlame() {
     return needs == Needs.FLAME;
+  }
+
+  @Override
+  public boolean needsPower() {
+    return needs != Needs.NOTHING;
+  }
+
+  @Override
+  public boolean needsCall() {
+    return needs == Needs.CALL || needs == Needs.FLAME;
   }
 
   @Override

@@ -100,6 +100,16 @@ public enum MeterTest implements Work {
   }
 
   @Override
+  public boolean needsPower() {
+    return needs != Needs.NOTHING;
+  }
+
+  @Override
+  public boolean needsCall() {
+    return needs == Needs.FLAME;
+  }
+
+  @Override
   public boolean powerOff() {
     return needs == Needs.NOTHING;
   }

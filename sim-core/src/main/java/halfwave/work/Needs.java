@@ -6,6 +6,8 @@ enum Needs {
   NOTHING,
   /** Power. */
   POWER,
+  /** Power and a call for heat. */
+  CALL,
   /** Power and gas. */
   FLAME
 }

@@ -4,6 +4,7 @@ import halfwave.bench.Bench;
 import halfwave.bench.Coat;
 import halfwave.bench.Condition;
 import halfwave.bench.ShippedBenches;
+import halfwave.board.Ignition;
 import halfwave.fault.Fault;
 import halfwave.fault.FaultKind;
 import java.util.Arrays;
@@ -284,6 +285,13 @@ public enum Repair implements Work {
     this.cautions = List.copyOf(Arrays.asList(cautions));
   }
 
+  /** Where a pilot lights the burner, the flue draws by itself: no inducer, no pressure switch. */
+  @Override
+  public boolean possibleAt(Ignition ignition) {
+    boolean forced = ignition != Ignition.INTERMITTENT_PILOT;
+    return forced || (this != REPLACE_INDUCER && this != REPLACE_PRESSURE_SWITCH);
+  }
+
   /** Those that put a fault of that kind right and leave nothing but their own residue. */
   public static List<Repair> curing(FaultKind kind) {
     Bench sound = ShippedBenches.standard();
@@ -380,6 +388,16 @@ public enum Repair implements Work {
   @Override
   public boolean needsFlame() {
     return this == SET_GAS_PRESSURE;
+  }
+
+  @Override
+  public boolean needsPower() {
+    return needsFlame();
+  }
+
+  @Override
+  public boolean needsCall() {
+    return needsFlame();
   }
 
   @Override

@@ -111,27 +111,27 @@ final class Testing {
 
   static Finding pressureSwitch(Scene scene) {
     boolean pressed = scene.draftProved() || has(scene, Disorder.PRESSURE_SWITCH_CLOSED);
-    return closed(pressed && !has(scene, Disorder.PRESSURE_SWITCH_OPEN));
+    return pressed && !has(scene, Disorder.PRESSURE_SWITCH_OPEN)
+        ? Finding.PRESSURE_SWITCH_CLOSED
+        : Finding.PRESSURE_SWITCH_OPEN;
   }
 
   static Finding limit(Scene scene) {
-    return closed(!scene.overheated() && !has(scene, Disorder.LIMIT_OPEN));
+    return scene.overheated() || has(scene, Disorder.LIMIT_OPEN)
+        ? Finding.LIMIT_OPEN
+        : Finding.LIMIT_CLOSED;
   }
 
   static Finding inducer(Scene scene) {
-    return turning(scene.outputs().inducer() && !has(scene, Disorder.INDUCER_DEAD));
+    return scene.outputs().inducer() && !has(scene, Disorder.INDUCER_DEAD)
+        ? Finding.INDUCER_TURNS
+        : Finding.INDUCER_STILL;
   }
 
   static Finding blower(Scene scene) {
-    return turning(scene.outputs().blower() && !has(scene, Disorder.BLOWER_DEAD));
-  }
-
-  private static Finding closed(boolean closed) {
-    return closed ? Finding.SWITCH_CLOSED : Finding.SWITCH_OPEN;
-  }
-
-  private static Finding turning(boolean turns) {
-    return turns ? Finding.TURNS : Finding.STANDS_STILL;
+    return scene.outputs().blower() && !has(scene, Disorder.BLOWER_DEAD)
+        ? Finding.BLOWER_TURNS
+        : Finding.BLOWER_STILL;
   }
 
   private static boolean has(Scene scene, Disorder disorder) {

@@ -30,6 +30,11 @@ public sealed interface Work permits Look, MeterTest, Repair, Handling {
   /** Name of the constant. */
   String name();
 
+  /** Whether an appliance that lights its gas so has what the work is done to. */
+  default boolean possibleAt(Ignition ignition) {
+    return true;
+  }
+
   /** Where. */
   FurnacePart part();
 
@@ -55,6 +60,26 @@ public sealed interface Work permits Look, MeterTest, Repair, Handling {
   /** Whether the burners have to burn meanwhile. */
   default boolean needsFlame() {
     return false;
+  }
+
+  /** Whether power has to be on meanwhile. */
+  default boolean needsPower() {
+    return false;
+  }
+
+  /** Whether the thermostat has to call meanwhile. */
+  default boolean needsCall() {
+    return false;
+  }
+
+  /** The state it needs the furnace in, and how one gets there. */
+  default Preparation preparation() {
+    return Preparation.of(this);
+  }
+
+  /** When it shows that this is wrong, if not at any time. */
+  default Optional<Proviso> proviso(Aspect aspect) {
+    return needsFlame() ? Optional.of(Proviso.WHILE_IT_BURNS) : Optional.empty();
   }
 
   /** Name in commands and files. */
@@ -94,11 +119,17 @@ public sealed interface Work permits Look, MeterTest, Repair, Handling {
   /** What has to be said before it. */
   default Set<Caution> cautions(Ignition ignition) {
     Set<Caution> cautions = EnumSet.noneOf(Caution.class);
-    if (powerOff() || gasOff()) {
+    Access access = part().access();
+    if (powerOff() || gasOff() || access.powerOff() || access.gasOff()) {
       cautions.add(Caution.OFF_BEFORE_OPENING);
     }
-    hazards(ignition).forEach(hazard -> cautions.add(hazard.caution()));
-    cautions.addAll(ownCautions());
+    if (needsPower() && access.covers().contains(Cover.BLOWER_DOOR)) {
+      cautions.add(Caution.DOOR_SWITCH);
+    }
+    // what has to glow or burn meanwhile cannot cool first
+    boolean hot = needsCall();
+    hazards(ignition).forEach(hazard -> cautions.add(hazard.caution(hot)));
+    ownCautions().forEach(caution -> cautions.add(caution.at(ignition)));
     return Collections.unmodifiableSet(cautions);
   }
 }

@@ -51,7 +51,8 @@ final class RandomBenches {
         d.spark(),
         source(d.source()),
         lead(d.lead()),
-        chance(0.5) ? d.groundOhms() : spread(0.05, 1e3));
+        chance(0.5) ? d.groundOhms() : spread(0.05, 1e3),
+        chance(0.7) ? 0 : spread(1e-9, 1e-4));
   }
 
   private FlameCalibration calibration() {

@@ -63,7 +63,9 @@ class SentencesContractTest {
                     Sentences.WORDS.stream().map(word -> "word." + word),
                     Stream.concat(
                         Arrays.stream(Stage.values()).map(Sentences::briefKey),
-                        Arrays.stream(Handling.values()).map(Sentences::rightKey))),
+                        Stream.concat(
+                            Sentences.SPARK_NAMED.stream().map(Sentences::sparkKey),
+                            Arrays.stream(Handling.values()).map(Sentences::rightKey)))),
                 shipped),
             Stream.concat(Arrays.stream(MessageKey.values()), named).map(Sentences::bundleKey))
         .collect(Collectors.toCollection(TreeSet::new));

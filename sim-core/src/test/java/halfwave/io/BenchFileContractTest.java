@@ -110,6 +110,7 @@ class BenchFileContractTest {
         "/design/ignition|\"match\"|design.ignition",
         "/design/manifoldPascals|\"high\"|design.manifoldPascals",
         "/design/groundOhms|-1|design.groundOhms",
+        "/design/siliconKilogramsPerCubicMeter|1|design.siliconKilogramsPerCubicMeter",
         "/design/burner/portRadiusMeters|0|design.burner.portRadiusMeters",
         "/design/source/resistanceOhms|-5|design.source.resistanceOhms",
         "/design/source/frequencyHz|0|design.source.frequencyHz",

@@ -8,6 +8,8 @@ import halfwave.bench.Disorder;
 import halfwave.bench.Trigger;
 import halfwave.sequence.Act;
 import halfwave.sequence.Script;
+import halfwave.work.Handling;
+import halfwave.work.Repair;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -76,7 +78,9 @@ class ScriptFileContractTest {
         "\"act\":\"lurk\",\"trigger\":\"damp\",\"change\":{\"disorder\":\"limit-open\"}"
             + "|lurk damp limit-open",
         "\"act\":\"lurk\",\"trigger\":\"blower\",\"change\":{\"carryOverSeconds\":\"never\"}"
-            + "|lurk blower carry-over=never"
+            + "|lurk blower carry-over=never",
+        "\"act\":\"repair\",\"repair\":\"replace-rod\"|repair replace-rod",
+        "\"act\":\"mishandle\",\"handling\":\"rod-pushed-aside\"|mishandle rod-pushed-aside"
       })
   void fileAndWordsAgree(String act, String words) throws IOException {
     String text = script("{\"seconds\":12.3456," + act + "}");
@@ -104,6 +108,9 @@ class ScriptFileContractTest {
         "{\"seconds\":1,\"act\":\"lurk\",\"trigger\":\"moon\",\"change\":{\"disorder\":\"gas-shut\"}}"
             + "|acts[0].trigger",
         "{\"seconds\":1,\"act\":\"lurk\",\"trigger\":\"heat\",\"change\":7}|acts[0].change",
+        "{\"seconds\":1,\"act\":\"repair\",\"repair\":\"kick-it\"}|acts[0].repair",
+        "{\"seconds\":1,\"act\":\"mishandle\"}|acts[0].handling",
+        "{\"seconds\":1,\"act\":\"mishandle\",\"handling\":\"replace-rod\"}|acts[0].handling",
         "7|acts[0]"
       })
   void wrongActsAreRefusedByReaderAndSchema(String act, String place) throws IOException {
@@ -192,7 +199,12 @@ class ScriptFileContractTest {
       field.path("enum").forEach(word -> words.add(word.textValue()));
     }
     Set<String> spelt = new TreeSet<>();
-    Stream.of(ActWord.values(), Disorder.values(), Trigger.values())
+    Stream.of(
+            ActWord.values(),
+            Disorder.values(),
+            Trigger.values(),
+            Repair.values(),
+            Handling.values())
         .flatMap(Stream::of)
         .forEach(constant -> spelt.add(JsonValue.spelling((Enum<?>) constant)));
 

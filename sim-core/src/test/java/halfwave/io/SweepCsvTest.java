@@ -57,7 +57,10 @@ class SweepCsvTest {
     assertThat(columns)
         .doesNotHaveDuplicates()
         .contains("sourceVolts", "sourceOhms", "gasPressureRatio", "cableFarads")
-        .allMatch(c -> c.matches("[a-zA-Z]+(Volts|Amps|Ohms|Ratio|Meters|Kelvin|Farads|Radians)"));
+        .allMatch(
+            c ->
+                c.matches(
+                    "[a-zA-Z]+(Volts|Amps|Ohms|Ratio|Meters|Kelvin|Farads|Radians|KilogramsPerCubicMeter)"));
   }
 
   @Test

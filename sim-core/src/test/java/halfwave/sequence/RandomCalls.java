@@ -18,6 +18,8 @@ import halfwave.instrument.LeadEnd;
 import halfwave.instrument.Meter;
 import halfwave.instrument.MeterFunction;
 import halfwave.instrument.ShippedMeters;
+import halfwave.work.Handling;
+import halfwave.work.Repair;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -74,6 +76,9 @@ final class RandomCalls {
             new Intermittent(Trigger.BLOWER, Change.Turned.to(Parameter.BURNER_ATTACHMENT, 0.02))));
     deeds.add(new Deed.Become(Condition.HEALTHY));
     deeds.add(new Deed.Become(Condition.HEALTHY));
+    deeds.add(new Deed.PutRight(Repair.CLEAN_ROD_WITH_PAD));
+    deeds.add(new Deed.PutRight(Repair.REPLACE_LEAD));
+    deeds.add(new Deed.Mishandle(Handling.SPREADING_CONNECTOR));
     deeds.add(new Deed.Become(Condition.HEALTHY.withRodCoat(Coat.even(1e-6, 1000))));
     return deeds;
   }

@@ -37,6 +37,13 @@ class FilmReferenceTest {
   }
 
   @Test
+  void growthByAir() {
+    // a cubic metre of methane burns with 9.52 of air: 2 CH4's worth of oxygen, 21 % of air
+    assertThat(ContaminationFilm.grownFromAirMeters(1e-6, 3.6e6))
+        .isCloseTo(9.52 * 20e-6, within(1e-12));
+  }
+
+  @Test
   void porousFilmIsTheDenseOneTimesItsFactor() {
     double dense = ContaminationFilm.silica(20e-6, 1).resistanceOhms(1e-4, 1100);
     double porous = ContaminationFilm.silica(20e-6, 1e3).resistanceOhms(1e-4, 1100);

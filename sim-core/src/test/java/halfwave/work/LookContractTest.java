@@ -110,8 +110,10 @@ class LookContractTest {
             Finding.PRESSURE_RIGHT,
             Finding.VALVE_POWERED,
             Finding.IGNITER_WORKS,
-            Finding.SWITCH_CLOSED,
-            Finding.TURNS,
+            Finding.PRESSURE_SWITCH_CLOSED,
+            Finding.LIMIT_CLOSED,
+            Finding.INDUCER_TURNS,
+            Finding.BLOWER_TURNS,
             Finding.COMBUSTION_FINE);
     for (Bench bench : ShippedBenches.all()) {
       for (Look look : Look.values()) {
@@ -155,6 +157,28 @@ class LookContractTest {
       shown.addAll(told ? wrong(bench) : Set.of());
     }
     assertThat(shown).containsAll(look.shows());
+  }
+
+  /** What shows a fault without a proviso shows it on a furnace that stands still with power on. */
+  @ParameterizedTest
+  @EnumSource(FaultKind.class)
+  void withoutAProvisoItShowsAtAnyTime(FaultKind kind) {
+    Bench sound = ShippedBenches.standard();
+    for (Look look : Look.values()) {
+      Set<Aspect> shown = EnumSet.noneOf(Aspect.class);
+      shown.addAll(look.shows());
+      shown.retainAll(wrong(faulty(kind)));
+      boolean always = !shown.isEmpty() && shown.stream().allMatch(a -> look.proviso(a).isEmpty());
+      boolean still =
+          Stream.of(kind.least(), kind.typical(), kind.most())
+              .map(severity -> Fault.of(kind, severity).on(sound))
+              .map(bench -> Settings.with(Settings.still(bench), Settings.ALL))
+              .anyMatch(
+                  scene ->
+                      look.at(scene)
+                          != look.at(Settings.with(Settings.still(sound), Settings.ALL)));
+      assertThat(still || !always).as(look + " at " + kind).isTrue();
+    }
   }
 
   @ParameterizedTest

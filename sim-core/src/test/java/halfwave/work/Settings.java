@@ -26,6 +26,20 @@ final class Settings {
         bench, Set.of(), true, 0, StatusCode.READY, BoardOutputs.NONE, flame, false, false);
   }
 
+  /** The same while that brings out faults. */
+  static Scene with(Scene s, Set<Trigger> triggers) {
+    return new Scene(
+        s.bench(),
+        triggers,
+        s.supply(),
+        s.litCount(),
+        s.code(),
+        s.outputs(),
+        s.flame(),
+        s.draftProved(),
+        s.overheated());
+  }
+
   static Scene heating(Bench bench, Set<Trigger> triggers) {
     return new Scene(
         bench,

@@ -79,12 +79,16 @@ class WorkContractTest {
     for (Ignition ignition : Ignition.values()) {
       Set<Caution> cautions = work.cautions(ignition);
       Set<Caution> wanted =
-          work.hazards(ignition).stream().map(Hazard::caution).collect(Collectors.toSet());
-      assertThat(cautions).containsAll(wanted).containsAll(work.ownCautions());
+          work.hazards(ignition).stream()
+              .map(hazard -> hazard.caution(work.needsCall()))
+              .collect(Collectors.toSet());
+      wanted.addAll(work.ownCautions().stream().map(c -> c.at(ignition)).toList());
+      assertThat(cautions).containsAll(wanted);
       assertThat(cautions.contains(Caution.OFF_BEFORE_OPENING))
           .isEqualTo(
               work.powerOff()
                   || work.gasOff()
+                  || work.part().access().powerOff()
                   || work.ownCautions().contains(Caution.OFF_BEFORE_OPENING));
     }
   }
@@ -99,6 +103,57 @@ class WorkContractTest {
       left.retainAll(work.hazards(ignition));
       left.removeIf(hazard -> !work.powerOff());
       assertThat(left).isEmpty();
+    }
+  }
+
+  /** What must burn or glow cannot cool first, and nobody is told to switch off what must be on. */
+  @ParameterizedTest
+  @MethodSource("all")
+  void cautionsFitTheState(Work work) {
+    Set<Caution> cautions = work.cautions(Ignition.HOT_SURFACE);
+    assertThat(work.needsCall() && cautions.contains(Caution.LET_COOL)).isFalse();
+    assertThat(!work.needsCall() && cautions.contains(Caution.STAYS_HOT)).isFalse();
+    assertThat(work.needsPower() && work.powerOff()).isFalse();
+    assertThat(work.needsFlame() && work.gasOff()).isFalse();
+    assertThat(work.needsFlame() && !work.needsCall()).isFalse();
+    assertThat(work.needsCall() && !work.needsPower()).isFalse();
+  }
+
+  /** Behind the door that cuts the power nothing is live unless its switch is held in. */
+  @ParameterizedTest
+  @MethodSource("all")
+  void whoMeasuresBehindTheDoorIsToldOfItsSwitch(Work work) {
+    boolean behind = work.part().access().covers().contains(Cover.BLOWER_DOOR);
+    assertThat(work.cautions(Ignition.HOT_SURFACE).contains(Caution.DOOR_SWITCH))
+        .isEqualTo(behind && work.needsPower());
+    assertThat(Set.of(Preparation.POWER_DOOR, Preparation.FLAME_DOOR).contains(work.preparation()))
+        .isEqualTo(behind && work.needsPower());
+  }
+
+  @Test
+  void everyPreparationAndProvisoIsMet() {
+    assertThat(Work.all().stream().map(Work::preparation)).contains(Preparation.values());
+    Set<Proviso> provisos = EnumSet.noneOf(Proviso.class);
+    for (Look look : Look.values()) {
+      look.shows().forEach(aspect -> look.proviso(aspect).ifPresent(provisos::add));
+    }
+    assertThat(provisos).containsExactlyInAnyOrder(Proviso.values());
+  }
+
+  /** Where a spark lights there is no brittle element, and where a pilot does no inducer. */
+  @Test
+  void workFitsTheAppliance() {
+    for (Ignition ignition : Ignition.values()) {
+      boolean element = ignition.hotSurface();
+      for (Work work : Work.all()) {
+        Set<Caution> cautions = work.cautions(ignition);
+        assertThat(!element && cautions.contains(Caution.IGNITER_ELEMENT)).isFalse();
+        assertThat(element && cautions.contains(Caution.SPARK_ELECTRODE)).isFalse();
+      }
+      assertThat(Handling.BUMPING_IGNITER.possibleAt(ignition)).isEqualTo(element);
+      assertThat(Repair.REPLACE_INDUCER.possibleAt(ignition))
+          .isEqualTo(ignition != Ignition.INTERMITTENT_PILOT);
+      assertThat(Repair.REPLACE_IGNITER.possibleAt(ignition)).isTrue();
     }
   }
 

@@ -17,11 +17,13 @@ import halfwave.quantity.Dimension;
 import halfwave.work.Aspect;
 import halfwave.work.Look;
 import halfwave.work.MeterTest;
+import halfwave.work.Proviso;
 import halfwave.work.Repair;
 import halfwave.work.Work;
 import java.util.Collections;
 import java.util.EnumSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.Callable;
 import java.util.stream.Collectors;
@@ -114,32 +116,52 @@ final class FaultsCommand implements Callable<Integer> {
     text.append(sentences.text(shows(kind))).append('\n');
     text.append('\n');
     say(text, MessageKey.FAULT_SEEN_BY);
-    showing(kind).forEach(work -> line(text, work, sentences));
+    Set<Aspect> wrong = wrong(kind);
+    showing(wrong).forEach(work -> line(text, work, shown(work, wrong)));
     text.append('\n');
     say(text, MessageKey.FAULT_CURED_BY);
-    Repair.curing(kind).forEach(repair -> line(text, repair, sentences));
+    Repair.curing(kind).forEach(repair -> line(text, repair, sentences.name(repair)));
     return text.toString();
   }
 
-  private static void line(StringBuilder text, Work work, Sentences sentences) {
-    text.append("  ")
-        .append(padded(work.id(), ID_WIDTH + 4))
-        .append(sentences.name((Enum<?>) work))
-        .append('\n');
+  private static void line(StringBuilder text, Work work, String what) {
+    text.append("  ").append(padded(work.id(), ID_WIDTH + 4)).append(what).append('\n');
+  }
+
+  private String shown(Work work, Set<Aspect> wrong) {
+    Argument name = Argument.name((Enum<?>) work);
+    return proviso(work, wrong)
+        .map(p -> Message.of(MessageKey.FAULT_SEEN_WHEN, name, Argument.name(p)))
+        .map(standard.sentences()::text)
+        .orElseGet(() -> standard.sentences().text(name));
+  }
+
+  private static Optional<Proviso> proviso(Work work, Set<Aspect> wrong) {
+    return wrong.stream()
+        .filter(aspect -> shows(work).contains(aspect))
+        .findFirst()
+        .flatMap(work::proviso);
+  }
+
+  private static Set<Aspect> shows(Work work) {
+    return work instanceof Look look ? look.shows() : ((MeterTest) work).shows();
   }
 
   private void say(StringBuilder text, MessageKey key, Argument... arguments) {
     text.append(standard.sentences().text(Message.of(key, arguments))).append('\n');
   }
 
-  /** Looks and readings that show it whatever the furnace does. */
-  private static List<Work> showing(FaultKind kind) {
+  private static Set<Aspect> wrong(FaultKind kind) {
     Condition faulty = Fault.typical(kind).on(ShippedBenches.standard()).condition();
     Set<Aspect> wrong = EnumSet.noneOf(Aspect.class);
     Stream.of(Aspect.values()).filter(a -> a.wrongOrLurks(faulty)).forEach(wrong::add);
-    return Stream.<Work>concat(
-            Stream.of(Look.values()).filter(l -> !Collections.disjoint(l.shows(), wrong)),
-            Stream.of(MeterTest.values()).filter(t -> !Collections.disjoint(t.shows(), wrong)))
+    return wrong;
+  }
+
+  /** Looks and readings that show it by themselves, if only at times. */
+  private static List<Work> showing(Set<Aspect> wrong) {
+    return Stream.<Work>concat(Stream.of(Look.values()), Stream.of(MeterTest.values()))
+        .filter(work -> !Collections.disjoint(shows(work), wrong))
         .toList();
   }
 
@@ -166,7 +188,12 @@ final class FaultsCommand implements Callable<Integer> {
     }
     node.put("trigger", kind.trigger().map(JsonValue::spelling).orElse(null));
     ArrayNode shown = node.putArray("shownBy");
-    showing(kind).forEach(work -> shown.add(work.id()));
+    ObjectNode provisos = node.putObject("provisos");
+    Set<Aspect> wrong = wrong(kind);
+    for (Work work : showing(wrong)) {
+      shown.add(work.id());
+      proviso(work, wrong).ifPresent(p -> provisos.put(work.id(), JsonValue.spelling(p)));
+    }
     ArrayNode cured = node.putArray("curedBy");
     Repair.curing(kind).forEach(repair -> cured.add(repair.id()));
     return node;

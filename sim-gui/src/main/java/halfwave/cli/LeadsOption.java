@@ -62,16 +62,22 @@ final class LeadsOption {
         typed,
         Message.of(
             MessageKey.ALLOWED_LEADS,
-            Argument.text(words(HookUp.REACHABLE.stream().sorted())),
+            Argument.text(words(points())),
             Argument.text(words(Stream.of(SupplyPoint.values())))));
+  }
+
+  /** Points that this bench has: a probe only where a spark electrode stands in the flame. */
+  private Stream<Point> points() {
+    boolean probe = moment.bench().design().spark() != null;
+    return HookUp.REACHABLE.stream().filter(p -> probe || p != Point.PROBE).sorted();
   }
 
   private static String words(Stream<? extends Enum<?>> constants) {
     return constants.map(JsonValue::spelling).collect(Collectors.joining(", "));
   }
 
-  private static Optional<Point> point(String word) {
-    return HookUp.REACHABLE.stream().filter(p -> JsonValue.spelling(p).equals(word)).findFirst();
+  private Optional<Point> point(String word) {
+    return points().filter(p -> JsonValue.spelling(p).equals(word)).findFirst();
   }
 
   private static Optional<SupplyPoint> supply(String word) {

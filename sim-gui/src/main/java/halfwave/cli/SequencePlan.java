@@ -4,6 +4,7 @@ import halfwave.bench.Bench;
 import halfwave.bench.Change;
 import halfwave.bench.Trigger;
 import halfwave.board.BoardSettings;
+import halfwave.board.Ignition;
 import halfwave.board.ShippedBoards;
 import halfwave.display.Sentences;
 import halfwave.fault.Fault;
@@ -24,11 +25,16 @@ import halfwave.sequence.Deed;
 import halfwave.sequence.Moment;
 import halfwave.sequence.Playback;
 import halfwave.sequence.Script;
+import halfwave.work.Handling;
+import halfwave.work.Repair;
+import halfwave.work.Work;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -75,7 +81,10 @@ final class SequencePlan {
     typed = options.acts();
     Bench bench = BenchArgument.resolve(options.bench());
     BoardSettings board = board(bench, options.board());
+    Bench asBuilt = bench;
+    Set<String> kinds = new HashSet<>();
     for (String fault : options.faults()) {
+      checkOnce(asBuilt, bench, fault, kinds);
       bench = with(bench, fault);
     }
     Typed where = new Typed(command, ACT);
@@ -165,6 +174,37 @@ final class SequencePlan {
     }
   }
 
+  /** A second fault of a kind, or a number that is set already, would hide the first one. */
+  private void checkOnce(Bench asBuilt, Bench bench, String text, Set<String> kinds) {
+    Typed where = new Typed(command, FAULT);
+    Optional<Fault> kind = FaultWords.fault(where, text);
+    boolean again =
+        kind.map(k -> !kinds.add(k.trigger() + ":" + k.kind()))
+            .orElseGet(() -> hides(asBuilt, bench, ChangeWords.fault(where, text), kinds));
+    if (again) {
+      throw where.refused(text, Message.of(MessageKey.ALLOWED_FAULT_ONCE));
+    }
+  }
+
+  private static boolean hides(Bench asBuilt, Bench bench, Deed deed, Set<String> kinds) {
+    if (deed instanceof Deed.Lurk lurk) {
+      Change change = lurk.intermittent().change();
+      return !kinds.add(lurk.intermittent().trigger() + ":" + what(change));
+    }
+    Change change = ((Deed.Alter) deed).change();
+    boolean turnedBefore =
+        change instanceof Change.Turned turned
+            && turned.parameter().of(bench) != turned.parameter().of(asBuilt);
+    return !kinds.add(what(change)) || turnedBefore;
+  }
+
+  private static String what(Change change) {
+    if (change instanceof Change.Turned turned) {
+      return turned.parameter().id();
+    }
+    return change instanceof Change.Upset upset ? upset.disorder().name() : "carry-over";
+  }
+
   private static Message said(Fault fault) {
     Trigger trigger = fault.trigger();
     Argument name = Argument.name(fault.kind());
@@ -224,12 +264,27 @@ final class SequencePlan {
     Playback.impossible(bench, acts)
         .ifPresent(
             impossible -> {
-              throw refused(Objects.requireNonNull(impossible.act()), impossible.reason());
+              Act act = Objects.requireNonNull(impossible.act());
+              throw refused(act, impossible.reason(), allowed(act, impossible.reason(), bench));
             });
   }
 
-  private BadInputException refused(Act act, RejectedValueException reason) {
-    Message allowed = Sentences.allowed(reason);
+  /** Work on a part that the bench lacks is answered with the names of what can be done to it. */
+  private static Message allowed(Act act, RejectedValueException reason, Bench bench) {
+    List<? extends Work> all = List.of();
+    if (act.deed() instanceof Deed.PutRight) {
+      all = List.of(Repair.values());
+    } else if (act.deed() instanceof Deed.Mishandle) {
+      all = List.of(Handling.values());
+    }
+    Ignition ignition = bench.design().ignition();
+    List<String> names = all.stream().filter(w -> w.possibleAt(ignition)).map(Work::id).toList();
+    return names.isEmpty() || names.contains(reason.value())
+        ? Sentences.allowed(reason)
+        : Message.of(MessageKey.ALLOWED_ONE_OF, Argument.text(String.join(", ", names)));
+  }
+
+  private BadInputException refused(Act act, RejectedValueException reason, Message allowed) {
     for (int k = 0; k < typedActs.size(); k++) {
       // the same act, not an equal one
       if (typedActs.get(k) == act) {

@@ -25,7 +25,7 @@ final class SequenceText {
   private static final int AMPS_DECIMALS = 2;
 
   /** The whole table is no wider, unless its numbers leave the words no room. */
-  private static final int WIDTH = 120;
+  private static final int WIDTH = Wrapping.WIDTH;
 
   private static final int LEAST_WORDS = 40;
 
@@ -103,7 +103,7 @@ final class SequenceText {
             say(MessageKey.CAUTION_NEVER_BYPASS),
             say(MessageKey.CAUTION_TEACHING));
     for (String paragraph : List.of(say(MessageKey.SEQUENCE_FLASHES), foot)) {
-      wrapped(paragraph, WIDTH).forEach(line -> page.append(line).append('\n'));
+      Wrapping.lines(paragraph, WIDTH).forEach(line -> page.append(line).append('\n'));
     }
     return page.toString();
   }
@@ -128,24 +128,9 @@ final class SequenceText {
         boolean number = c == 0 || c == words - 1;
         page.append(number ? gap + row.get(c) : row.get(c) + gap).append("  ");
       }
-      page.append(String.join("\n" + " ".repeat(before), wrapped(row.get(words), room)));
+      page.append(String.join("\n" + " ".repeat(before), Wrapping.lines(row.get(words), room)));
       page.append('\n');
     }
-  }
-
-  private static List<String> wrapped(String text, int width) {
-    List<String> lines = new ArrayList<>();
-    StringBuilder line = new StringBuilder();
-    // a number stays with its unit
-    for (String word : text.split("(?<!\\d) ", -1)) {
-      if (line.length() > 0 && line.length() + 1 + word.length() > width) {
-        lines.add(line.toString());
-        line.setLength(0);
-      }
-      line.append(line.length() == 0 ? "" : " ").append(word);
-    }
-    lines.add(line.toString());
-    return lines;
   }
 
   private String withUnit(MessageKey name, DisplayUnit unit) {

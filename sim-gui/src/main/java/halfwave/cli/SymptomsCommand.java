@@ -68,7 +68,8 @@ final class SymptomsCommand implements Callable<Integer> {
     // what looks find needs more room than a line has
     TextTable table = new TextTable(narrow(rows.heading()), SymptomRows.WORDS);
     rows.rows().forEach(row -> table.add(narrow(row)));
-    return table + "\n" + standard.sentences().text(Message.of(MessageKey.SYMPTOMS_NOTE)) + "\n";
+    String note = standard.sentences().text(Message.of(MessageKey.SYMPTOMS_NOTE));
+    return table + "\n" + String.join("\n", Wrapping.lines(note, Wrapping.WIDTH)) + "\n";
   }
 
   private static List<String> narrow(List<String> row) {

@@ -16,6 +16,7 @@ import halfwave.work.MeterTest;
 import halfwave.work.Repair;
 import halfwave.work.Work;
 import java.util.concurrent.Callable;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -45,7 +46,7 @@ final class WorkCommand implements Callable<Integer> {
             .design()
             .ignition();
     if (work == null) {
-      standard.out().print(standard.json() ? listJson(ignition) : list());
+      standard.out().print(standard.json() ? listJson(ignition) : list(ignition));
       return 0;
     }
     Work chosen = resolve(work);
@@ -64,7 +65,9 @@ final class WorkCommand implements Callable<Integer> {
   }
 
   private static BadInputException unknown(String text) {
-    return BadInputException.ofFile(text, Message.of(MessageKey.ALLOWED_WORK));
+    String names = Work.all().stream().map(Work::id).collect(Collectors.joining(", "));
+    return BadInputException.ofFile(
+        text, Message.of(MessageKey.ALLOWED_WORK, Argument.text(names)));
   }
 
   private String listJson(Ignition ignition) {
@@ -73,23 +76,26 @@ final class WorkCommand implements Callable<Integer> {
     return all.toPrettyString() + "\n";
   }
 
-  private String list() {
+  private String list(Ignition ignition) {
     Sentences sentences = standard.sentences();
     StringBuilder text = new StringBuilder();
-    group(text, MessageKey.WORK_LOOKS, Look.values());
-    group(text, MessageKey.WORK_READINGS, MeterTest.values());
-    group(text, MessageKey.WORK_REPAIRS, Repair.values());
-    group(text, MessageKey.WORK_HANDLING, Handling.values());
+    group(text, ignition, MessageKey.WORK_LOOKS, Look.values());
+    group(text, ignition, MessageKey.WORK_READINGS, MeterTest.values());
+    group(text, ignition, MessageKey.WORK_REPAIRS, Repair.values());
+    group(text, ignition, MessageKey.WORK_HANDLING, Handling.values());
     text.append(sentences.text(Message.of(MessageKey.WORK_ABOUT))).append('\n');
     text.append(sentences.name(Caution.OFF_BEFORE_OPENING)).append('\n');
     text.append(sentences.name(Caution.NEVER_BYPASS)).append('\n');
     return text.toString();
   }
 
-  private void group(StringBuilder text, MessageKey heading, Work... all) {
+  private void group(StringBuilder text, Ignition ignition, MessageKey heading, Work... all) {
     Sentences sentences = standard.sentences();
     text.append(sentences.text(Message.of(heading))).append('\n');
     for (Work w : all) {
+      if (!w.possibleAt(ignition)) {
+        continue;
+      }
       String minutes = sentences.text(Argument.count(w.minutes()));
       text.append("  ")
           .append(padded(w.id(), ID_WIDTH))
@@ -97,7 +103,7 @@ final class WorkCommand implements Callable<Integer> {
           .append(minutes)
           .append(" min  ")
           .append(padded(sentences.text(WorkPage.off(w)), OFF_WIDTH))
-          .append(sentences.name((Enum<?>) w))
+          .append(sentences.name(w, ignition))
           .append('\n');
     }
     text.append('\n');

@@ -26,14 +26,18 @@ final class WorkJson {
     ObjectNode node = JsonNodeFactory.instance.objectNode();
     node.put("work", work.id())
         .put("kind", kind(work))
-        .put("name", sentences.name((Enum<?>) work))
+        .put("name", sentences.name(work, ignition))
+        .put("possible", work.possibleAt(ignition))
         .put("part", JsonValue.spelling(work.part()))
         .put("minutes", work.minutes())
         .put("accessMinutes", access.minutes())
         .put("fasteners", access.fasteners())
         .put("powerOff", work.powerOff())
         .put("gasOff", work.gasOff())
-        .put("needsFlame", work.needsFlame());
+        .put("needsPower", work.needsPower())
+        .put("needsCall", work.needsCall())
+        .put("needsFlame", work.needsFlame())
+        .put("preparation", JsonValue.spelling(work.preparation()));
     words(node, "covers", access.covers());
     words(node, "tools", work.tools());
     words(node, "hazards", work.hazards(ignition));

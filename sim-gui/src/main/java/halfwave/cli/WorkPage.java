@@ -11,8 +11,10 @@ import halfwave.work.Access;
 import halfwave.work.Handling;
 import halfwave.work.Look;
 import halfwave.work.Repair;
+import halfwave.work.Tool;
 import halfwave.work.Work;
 import java.util.Collection;
+import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
@@ -42,14 +44,23 @@ final class WorkPage {
   String text(Work work) {
     text.setLength(0);
     Access access = work.part().access();
-    say(MessageKey.FAULT_TITLE, Argument.text(work.id()), Argument.name((Enum<?>) work));
+    String name = sentences.name(work, ignition);
+    say(MessageKey.FAULT_TITLE, Argument.text(work.id()), Argument.text(name));
+    if (!work.possibleAt(ignition)) {
+      say(MessageKey.WORK_IMPOSSIBLE, Argument.name(ignition));
+    }
     text.append('\n');
     say(MessageKey.WORK_MINUTES, Argument.count(work.minutes()), Argument.count(access.minutes()));
     say(MessageKey.WORK_PART, Argument.name(work.part()));
     list(MessageKey.WORK_COVERS, access.covers());
     say(MessageKey.WORK_FASTENERS, Argument.count(access.fasteners()));
-    list(MessageKey.WORK_TOOLS, work.tools());
+    if (!work.tools().equals(Set.of(Tool.HANDS))) {
+      list(MessageKey.WORK_TOOLS, work.tools());
+    }
     text.append(sentences.text(off(work))).append('\n');
+    if (!(work instanceof Handling)) {
+      say(MessageKey.WORK_PREPARATION, Argument.name(work.preparation()));
+    }
     list(MessageKey.WORK_HAZARDS, work.hazards(ignition));
     if (work instanceof Look look) {
       list(MessageKey.WORK_OUTCOMES, look.outcomes());
@@ -69,11 +80,15 @@ final class WorkPage {
 
   private void repair(Repair repair) {
     list(MessageKey.WORK_RIGHTS, repair.aspects());
-    say(MessageKey.WORK_COST, Argument.count(repair.costUnits()));
+    if (repair.costUnits() == 0) {
+      say(MessageKey.WORK_NO_COST);
+    } else {
+      say(MessageKey.WORK_COST, Argument.count(repair.costUnits()));
+    }
     list(
         MessageKey.WORK_SPOILS,
-        Stream.<Enum<?>>concat(repair.spoiltLooks().stream(), repair.spoiltReadings().stream())
-            .toList());
+        Stream.<Work>concat(repair.spoiltLooks().stream(), repair.spoiltReadings().stream())
+            .map(work -> sentences.name(work, ignition)));
     if (repair.residueMeters() > 0) {
       say(MessageKey.WORK_RESIDUE, Argument.quantity(repair.residueMeters(), Dimension.LENGTH));
     }
@@ -96,10 +111,13 @@ final class WorkPage {
 
   private void list(MessageKey key, Collection<? extends Enum<?>> constants) {
     if (!constants.isEmpty()) {
-      say(
-          key,
-          Argument.text(constants.stream().map(sentences::name).collect(Collectors.joining(", "))));
+      list(key, constants.stream().map(sentences::name));
     }
+  }
+
+  /** Some of the names have commas of their own. */
+  private void list(MessageKey key, Stream<String> names) {
+    say(key, Argument.text(names.collect(Collectors.joining("; "))));
   }
 
   private void say(MessageKey key, Argument... arguments) {

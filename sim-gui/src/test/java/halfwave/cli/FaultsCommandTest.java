@@ -56,6 +56,19 @@ class FaultsCommandTest {
     assertThat(json.get("curedBy").toString()).contains("remake-connector", "replace-lead");
   }
 
+  /** What shows only at times says when. */
+  @Test
+  void whatShowsItOnlyAtTimesSaysWhen() throws IOException {
+    assertThat(CommandRun.of("faults", "blower-dead").out())
+        .containsPattern("blower +feel .* \\(once the board has switched the blower on\\)");
+    assertThat(CommandRun.of("faults", "line-reversed").out())
+        .containsPattern("status-light .* \\(only on boards that check it\\)")
+        .containsPattern("polarity +measure line and neutral to ground\n");
+    JsonNode json =
+        new ObjectMapper().readTree(CommandRun.of("faults", "blower-dead", "--json").out());
+    assertThat(json.at("/provisos/blower").textValue()).isEqualTo("once-blower-is-on");
+  }
+
   @Test
   void anUnknownFaultIsOneLine() {
     CommandRun run = CommandRun.of("faults", "gremlins");

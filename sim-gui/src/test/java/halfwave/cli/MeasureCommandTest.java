@@ -57,6 +57,32 @@ class MeasureCommandTest {
         .contains("sense lead off");
   }
 
+  /** A dead supply is copper: the winding of the control transformer, and bonds to ground. */
+  @ParameterizedTest
+  @CsvSource({
+    "line:neutral, '2[45]\\.\\d Ω'",
+    "control-hot:control-common, '[01]\\.\\d Ω'",
+    "line:control-hot, '2[67]\\.\\d Ω'",
+    "terminal:common, '2\\.[12]\\d+ MΩ'"
+  })
+  void deadPartsHaveTheirOhms(String leads, String shown) {
+    assertThat(
+            measure("ohms", leads, "--act=1s power-off", "--at=10s").out().lines().toList().get(1))
+        .matches(shown);
+  }
+
+  /** A probe is a point only where a second electrode stands in the flame. */
+  @Test
+  void pointsAreThoseOfTheBench() {
+    CommandRun none = measure("ac-volts", "terminal:probe");
+    assertThat(none.status()).isEqualTo(2);
+    assertThat(none.complaints()).singleElement().asString().doesNotContain(", probe");
+    CommandRun there =
+        CommandRun.of(
+            "measure", "direct-spark-separate-rod", "--function=ac-volts", "--leads=probe:chassis");
+    assertThat(there.status()).isZero();
+  }
+
   /** A microamp range across the supply blows the fuse, and a caution says so. */
   @Test
   void wrongUseHasItsCaution() {

@@ -163,10 +163,18 @@ class SequenceCommandTest {
         "--act=5s mend|--act 5s mend = (missing): allowed is one of gas-shut",
         "--act=5s carry-over 1ms|--act 5s carry-over = 1ms: allowed is a time of 0.02s",
         "--act=5s lurk moon gas-shut|--act 5s lurk = moon: allowed is one of heat",
+        "--act=5s repair|--act 5s repair = (missing): allowed is one of clean-rod-with-pad",
+        "--act=5s repair luck|--act 5s repair = luck: allowed is one of clean-rod-with-pad",
+        "--act=5s mishandle luck|--act 5s mishandle = luck: allowed is one of toothed-tool",
         "--act=5s lurk heat|--act 5s lurk heat = (missing): allowed is a change",
         "--fault=luck|--fault = luck: allowed is a change, such as rod-fouled (see faults)",
         "--fault=|--fault = (missing): allowed is a change",
         "--fault=moon:gas-shut|--fault = moon: allowed is one of heat",
+        "--fault=rod-fouled --fault=rod-fouled=1M|--fault = rod-fouled=1M: allowed is a fault or",
+        "--fault=rod-fouled --fault=rod-film=1um|--fault = rod-film=1um: allowed is a fault or",
+        "--fault=connector=1M --fault=connector=2M|--fault = connector=2M: allowed is a fault or",
+        "--fault=gas-shut --fault=gas-shut|--fault = gas-shut: allowed is a fault or",
+        "--fault=heat:ground=1M --fault=heat:ground=2M|--fault = heat:ground=2M: allowed is a",
         "--fault=heat:ground=red|--fault heat ground = red: allowed is a number",
         "--fault=heat:carry-over=0|--fault heat carry-over = 0: allowed is a time of 0.02s",
         "--fault=rod-along=-30mm|--fault = rod-along=-30mm: allowed is a rod that does not",
@@ -194,6 +202,53 @@ class SequenceCommandTest {
         .satisfies(said -> assertThat(said).startsWith(line));
     assertThat(run.status()).isEqualTo(2);
     assertThat(csv).doesNotExist();
+  }
+
+  /** A mishap takes the signal, the repair gives it back; the lockout needs the power cut. */
+  @Test
+  void repairsAndMishapsAreActs() throws IOException {
+    JsonNode answer =
+        json(
+            "sequence",
+            BENCH,
+            "--act=60s mishandle rod-pushed-aside",
+            "--act=300s repair reposition-rod",
+            "--act=310s power-off",
+            "--act=320s power-on",
+            "--for=10min",
+            "--json");
+
+    assertThat(answer.at("/end/stage").textValue()).isEqualTo("run");
+    assertThat(answer.get("events").findValuesAsText("key"))
+        .containsSubsequence(
+            "act-mishandles", "change-joined", "board-trials-used-up", "act-repairs");
+    assertThat(
+            CommandRun.of("sequence", BENCH, "--act=60s repair replace-rod", "--language=es").out())
+        .contains("Alguien ha hecho una reparación: cambiar");
+  }
+
+  @Test
+  void workOnWhatTheBenchLacksIsOneLine() throws IOException {
+    CommandRun spark =
+        CommandRun.of(
+            "sequence", "direct-spark-separate-rod", "--act=5s mishandle cleaning-igniter");
+    Path file = folder.resolve("s.json");
+    Files.writeString(
+        file,
+        "{\"format\":\"halfwave-script\",\"version\":1,\"seconds\":60,\"acts\":"
+            + "[{\"seconds\":5,\"act\":\"repair\",\"repair\":\"replace-inducer\"}]}");
+    CommandRun pilot = CommandRun.of("sequence", "intermittent-pilot", "--script=" + file);
+
+    assertThat(spark.complaints())
+        .singleElement()
+        .asString()
+        .contains("= 5s mishandle cleaning-igniter: allowed is one of toothed-tool-on-ceramic")
+        .doesNotContain("bumping-igniter");
+    assertThat(pilot.complaints())
+        .singleElement()
+        .asString()
+        .contains("acts[0] = replace-inducer: allowed is one of clean-rod-with-pad")
+        .doesNotContain("replace-pressure-switch");
   }
 
   @Test

@@ -58,6 +58,43 @@ class WorkCommandTest {
   }
 
   @Test
+  void theStateAndTheWayToItAreSaid() {
+    String series = CommandRun.of("work", "series-current").out();
+    assertThat(series)
+        .contains("it has to burn", "How to get there: switch off", "hold the door switch in")
+        .contains("Never tape or jumper it", "manufacturer’s service procedure")
+        .doesNotContain("Let it cool");
+    assertThat(CommandRun.of("work", "set-gas-pressure").out())
+        .contains("Parts: none", "may be hot meanwhile")
+        .doesNotContain("0 units", "Let it cool");
+    assertThat(CommandRun.of("work", "open-gas-cock").out()).doesNotContain("Needs:");
+    assertThat(CommandRun.of("work", "replace-rod").out()).contains("Needs: nut driver");
+  }
+
+  @Test
+  void sparkBenchesHaveNoIgniterToBreak() {
+    String bench = "--bench=direct-spark-separate-rod";
+    assertThat(CommandRun.of("work", bench).out())
+        .doesNotContain("bumping-igniter", "replace the igniter")
+        .contains("replace the spark electrode");
+    assertThat(CommandRun.of("work", "replace-igniter", bench).out())
+        .contains("spark electrode, its cable", "ceramic cracks easily")
+        .doesNotContain("brittle", "igniter’s element");
+    assertThat(CommandRun.of("work", "bumping-igniter", bench).out())
+        .contains("Not on this appliance");
+    assertThat(CommandRun.of("work", "--bench=intermittent-pilot").out())
+        .doesNotContain("replace-inducer");
+  }
+
+  @Test
+  void anUnknownNameIsAnsweredWithAll() {
+    assertThat(CommandRun.of("work", "pray").complaints())
+        .singleElement()
+        .asString()
+        .contains("ask-what-happens", "series-current", "replace-rod", "gas-left-on");
+  }
+
+  @Test
   void badInputIsOneLine() {
     String[][] wrong = {{"work", "pray"}, {"work", "--bench=none"}, {"work", "rod", "rod"}};
     for (String[] args : wrong) {
