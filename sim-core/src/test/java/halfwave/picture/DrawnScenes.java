@@ -113,6 +113,7 @@ final class DrawnScenes {
             500,
             false,
             0,
+            0,
             false);
     BoardSettings settings = board(bench);
     BoardState rest = BoardState.unpowered(settings);

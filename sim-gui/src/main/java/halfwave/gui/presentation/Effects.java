@@ -177,15 +177,11 @@ final class Effects {
     Enum<?> found = work instanceof Look look ? look.at(Scenes.of(stages, now)) : null;
     State after = state;
     if (work instanceof Repair repair) {
-      after = become(state, new Deed.Become(repair.on(now.bench()).condition()));
+      after = acted(state, List.of(new Deed.PutRight(repair)), 0);
     } else if (work instanceof Handling handling) {
-      after = become(state, new Deed.Become(handling.on(now.bench()).condition()));
+      after = acted(state, List.of(new Deed.Mishandle(handling)), 0);
     }
     return after.refusal() == null ? noted(after, work, found) : after;
-  }
-
-  private State become(State state, Deed deed) {
-    return acted(state, List.of(deed), 0);
   }
 
   private static State noted(State state, Work work, @Nullable Enum<?> found) {
