@@ -2,6 +2,7 @@ package halfwave.sequence;
 
 import halfwave.bench.ApplianceCondition;
 import halfwave.bench.Bench;
+import halfwave.bench.Condition;
 import halfwave.bench.Disorder;
 import halfwave.bench.Intermittent;
 import halfwave.bench.Trigger;
@@ -86,6 +87,14 @@ public record Moment(
   /** The bench as it is with what comes and goes. */
   public Bench benchNow() {
     return bench.under(triggers);
+  }
+
+  /**
+   * The same moment as it would look in another condition; no time has passed, and nothing has
+   * taken notice of it yet.
+   */
+  public Moment seenWith(Condition condition) {
+    return with(d -> d.bench = bench.with(condition));
   }
 
   /** What brings out faults at this instant. */

@@ -1,12 +1,19 @@
 package halfwave.app;
 
 import halfwave.cli.HalfwaveCommand;
+import halfwave.gui.presentation.SettingsFile;
+import halfwave.gui.swing.Window;
+import java.awt.GraphicsEnvironment;
 import java.io.Console;
 import java.io.PrintStream;
 import java.io.PrintWriter;
 import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
 import java.util.Locale;
+import java.util.Objects;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import javax.swing.SwingUtilities;
 
 /** Where the program starts. */
 public final class Main {
@@ -22,10 +29,31 @@ public final class Main {
       // a command opens no window, and must draw where the display that is named does not answer
       System.setProperty("java.awt.headless", "true");
     }
+    if (args.length == 0 && !GraphicsEnvironment.isHeadless()) {
+      window();
+      return;
+    }
     int status = command(args);
     if (status != 0) {
       System.exit(status);
     }
+  }
+
+  /** The window. It ends the program when it is closed: no thread that is left keeps it going. */
+  private static void window() {
+    SettingsFile settings =
+        new SettingsFile(
+            SettingsFile.usual(
+                System.getProperty("user.home"),
+                Objects.requireNonNullElse(System.getenv("XDG_CONFIG_HOME"), "")));
+    ExecutorService engine =
+        Executors.newSingleThreadExecutor(
+            task -> {
+              Thread thread = new Thread(task, "engine");
+              thread.setDaemon(true);
+              return thread;
+            });
+    SwingUtilities.invokeLater(() -> new Window(settings, engine).open());
   }
 
   private static int command(String... args) {

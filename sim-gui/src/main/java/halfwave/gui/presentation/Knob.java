@@ -22,6 +22,7 @@ import java.util.OptionalDouble;
  * @param healthy the healthy value with unit
  * @param range what it may be
  * @param asHealthy whether it is as it should be
+ * @param healthySi the healthy value in SI
  * @param scale how values are spread
  */
 public record Knob(
@@ -33,6 +34,7 @@ public record Knob(
     String healthy,
     String range,
     boolean asHealthy,
+    double healthySi,
     KnobScale scale) {
 
   static Knob of(Parameter parameter, Bench bench, Bench as, Wording words) {
@@ -61,6 +63,7 @@ public record Knob(
                 parameter.dimension(),
                 words)),
         Double.compare(value, healthy) == 0,
+        healthy,
         scale);
   }
 
@@ -71,6 +74,11 @@ public record Knob(
   /** Turns it to a place on its way. */
   public Deed to(double newPlace) {
     return turned(parameter, scale.value(newPlace));
+  }
+
+  /** Turns it to its healthy value. */
+  public Deed healed() {
+    return turned(parameter, healthySi);
   }
 
   /** Turns it to what was typed, if that can be read. */

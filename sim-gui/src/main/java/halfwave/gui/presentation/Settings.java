@@ -1,0 +1,96 @@
+package halfwave.gui.presentation;
+
+import halfwave.display.UnitSystem;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * What the window remembers from one start to the next.
+ *
+ * @param language language tag, or null: that of the system
+ * @param units the units
+ * @param dark whether the dark look is on
+ * @param motion whether the flame moves
+ * @param textRatio size of type over the usual (1)
+ * @param cautionsSeen whether the cautions of the first start were read
+ * @param frame x, y, width and height of the window, or null
+ * @param recent bench files, the latest first
+ */
+public record Settings(
+    @Nullable String language,
+    UnitSystem units,
+    boolean dark,
+    boolean motion,
+    double textRatio,
+    boolean cautionsSeen,
+    @Nullable List<Integer> frame,
+    List<Path> recent) {
+
+  private static final int MOST_RECENT = 8;
+
+  /** Sizes of type to choose from. */
+  public static final List<Double> TEXT_RATIOS = List.of(1.0, 1.25, 1.5, 2.0);
+
+  /** Before anyone chose anything. */
+  public static final Settings FIRST =
+      new Settings(null, UnitSystem.METRIC, false, true, 1, false, null, List.of());
+
+  /** Takes copies. */
+  public Settings {
+    frame = frame == null ? null : List.copyOf(frame);
+    recent = List.copyOf(recent);
+  }
+
+  /** In another language. */
+  public Settings withLanguage(String other) {
+    return new Settings(other, units, dark, motion, textRatio, cautionsSeen, frame, recent);
+  }
+
+  /** With other units. */
+  public Settings withUnits(UnitSystem other) {
+    return new Settings(language, other, dark, motion, textRatio, cautionsSeen, frame, recent);
+  }
+
+  /** Dark or light. */
+  public Settings withDark(boolean other) {
+    return new Settings(language, units, other, motion, textRatio, cautionsSeen, frame, recent);
+  }
+
+  /** With a flame that moves, or one that stands. */
+  public Settings withMotion(boolean other) {
+    return new Settings(language, units, dark, other, textRatio, cautionsSeen, frame, recent);
+  }
+
+  /** With larger or smaller type (1). */
+  public Settings withTextRatio(double other) {
+    return new Settings(language, units, dark, motion, other, cautionsSeen, frame, recent);
+  }
+
+  /** After the cautions were read. */
+  public Settings withCautionsSeen() {
+    return new Settings(language, units, dark, motion, textRatio, true, frame, recent);
+  }
+
+  /** With the window elsewhere. */
+  public Settings withFrame(List<Integer> other) {
+    return new Settings(language, units, dark, motion, textRatio, cautionsSeen, other, recent);
+  }
+
+  /** With one more file that was opened or saved. */
+  public Settings withRecent(Path file) {
+    List<Path> files = new ArrayList<>(recent);
+    files.remove(file);
+    files.add(0, file);
+    return new Settings(
+        language,
+        units,
+        dark,
+        motion,
+        textRatio,
+        cautionsSeen,
+        frame,
+        files.subList(0, Math.min(MOST_RECENT, files.size())));
+  }
+}

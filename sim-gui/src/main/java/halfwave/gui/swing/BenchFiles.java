@@ -1,0 +1,158 @@
+package halfwave.gui.swing;
+
+import halfwave.bench.Bench;
+import halfwave.board.BoardSettings;
+import halfwave.board.ShippedBoards;
+import halfwave.gui.presentation.Intent;
+import halfwave.gui.presentation.State;
+import halfwave.gui.presentation.Wording;
+import halfwave.gui.presentation.Workbench;
+import halfwave.io.AtomicFile;
+import halfwave.io.BadInputException;
+import halfwave.io.BenchFile;
+import halfwave.io.BenchText;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.function.Consumer;
+import javax.swing.JFileChooser;
+import javax.swing.JFrame;
+import javax.swing.JOptionPane;
+import javax.swing.filechooser.FileNameExtensionFilter;
+
+/** Opens and saves benches, and asks before anything is lost. */
+final class BenchFiles {
+
+  private final JFrame over;
+  private final Wording words;
+  private final Workbench workbench;
+  private final Consumer<Path> used;
+
+  BenchFiles(JFrame over, Wording words, Workbench workbench, Consumer<Path> used) {
+    this.over = over;
+    this.words = words;
+    this.workbench = workbench;
+    this.used = used;
+  }
+
+  /** Whether the bench may be left: it was saved, or nobody minds. */
+  boolean mayLeave() {
+    if (!workbench.ready() || !workbench.shown().unsaved()) {
+      return true;
+    }
+    Object[] buttons = {
+      words.text("file.save-first"), words.text("file.leave"), words.text("file.cancel")
+    };
+    int chosen =
+        JOptionPane.showOptionDialog(
+            over,
+            words.text("file.unsaved"),
+            words.text("file.save"),
+            JOptionPane.DEFAULT_OPTION,
+            JOptionPane.QUESTION_MESSAGE,
+            null,
+            buttons,
+            buttons[0]);
+    return chosen == 1 || (chosen == 0 && save());
+  }
+
+  void askOpen() {
+    if (!mayLeave()) {
+      return;
+    }
+    JFileChooser chooser = chooser(words.text("file.open"));
+    if (chooser.showOpenDialog(over) == JFileChooser.APPROVE_OPTION) {
+      open(chooser.getSelectedFile().toPath());
+    }
+  }
+
+  void openIfAllowed(Path file) {
+    if (mayLeave()) {
+      open(file);
+    }
+  }
+
+  private void open(Path file) {
+    try {
+      Bench bench = BenchFile.read(file);
+      workbench.want(
+          new Intent.Open(bench, ShippedBoards.standard(bench.design().ignition()), file));
+      used.accept(file);
+    } catch (BadInputException e) {
+      refuse(e.line(words.sentences()));
+    }
+  }
+
+  void openShipped(Bench bench) {
+    if (mayLeave()) {
+      workbench.want(
+          new Intent.Open(bench, ShippedBoards.standard(bench.design().ignition()), null));
+    }
+  }
+
+  /** The bench as it is, on another board. */
+  void changeBoard(BoardSettings board) {
+    State state = workbench.shown();
+    workbench.want(new Intent.Open(state.moment().bench(), board, state.paper().file()));
+  }
+
+  boolean save() {
+    Path file = workbench.shown().paper().file();
+    return file == null ? saveAs() : write(file);
+  }
+
+  boolean saveAs() {
+    JFileChooser chooser = chooser(words.text("file.save"));
+    if (chooser.showSaveDialog(over) != JFileChooser.APPROVE_OPTION) {
+      return false;
+    }
+    Path file = chooser.getSelectedFile().toPath();
+    if (!String.valueOf(file.getFileName()).contains(".")) {
+      file = file.resolveSibling(file.getFileName() + ".json");
+    }
+    if (Files.exists(file)) {
+      Object[] buttons = {words.text("file.replace"), words.text("file.cancel")};
+      int chosen =
+          JOptionPane.showOptionDialog(
+              over,
+              words.text("file.overwrite"),
+              words.text("file.save"),
+              JOptionPane.DEFAULT_OPTION,
+              JOptionPane.WARNING_MESSAGE,
+              null,
+              buttons,
+              buttons[1]);
+      if (chosen != 0) {
+        return false;
+      }
+    }
+    return write(file);
+  }
+
+  private boolean write(Path file) {
+    Bench bench = workbench.shown().moment().bench();
+    try {
+      AtomicFile.write(file, BenchText.of(bench));
+    } catch (BadInputException e) {
+      refuse(e.line(words.sentences()));
+      return false;
+    }
+    workbench.want(new Intent.Saved(bench, file));
+    used.accept(file);
+    return true;
+  }
+
+  private JFileChooser chooser(String title) {
+    JFileChooser chooser = new JFileChooser();
+    chooser.setDialogTitle(title);
+    chooser.setFileFilter(new FileNameExtensionFilter(words.text("file.benches"), "json"));
+    Path file = workbench.shown().paper().file();
+    if (file != null) {
+      chooser.setSelectedFile(file.toFile());
+    }
+    return chooser;
+  }
+
+  private void refuse(String line) {
+    JOptionPane.showMessageDialog(over, line, over.getTitle(), JOptionPane.ERROR_MESSAGE);
+  }
+}

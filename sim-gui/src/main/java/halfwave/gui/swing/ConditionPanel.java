@@ -1,0 +1,72 @@
+package halfwave.gui.swing;
+
+import halfwave.bench.Condition;
+import halfwave.bench.Parameter;
+import halfwave.gui.presentation.ConditionView;
+import halfwave.gui.presentation.Intent;
+import halfwave.gui.presentation.Knob;
+import halfwave.gui.presentation.State;
+import halfwave.gui.presentation.Wording;
+import halfwave.gui.presentation.Workbench;
+import halfwave.sequence.Deed;
+import java.awt.BorderLayout;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import javax.swing.JButton;
+import javax.swing.JPanel;
+import javax.swing.JTextArea;
+import net.miginfocom.swing.MigLayout;
+
+/** Every number of the bench as a control. */
+final class ConditionPanel extends JPanel {
+
+  private static final long serialVersionUID = 1L;
+
+  private final transient Theme theme;
+  private final transient Wording words;
+  private final transient Workbench workbench;
+  private final JTextArea summary;
+  private final Column column;
+  private final Map<Parameter, KnobRow> rows = new EnumMap<>(Parameter.class);
+
+  ConditionPanel(Theme theme, Wording words, Workbench workbench) {
+    super(new BorderLayout());
+    this.theme = theme;
+    this.words = words;
+    this.workbench = workbench;
+    setOpaque(false);
+    JPanel head = new JPanel(new MigLayout("insets 8 4 8 4, fillx", "[grow][]"));
+    head.setOpaque(false);
+    summary = Lettering.paragraph(" ", theme.body(), theme.palette().ink());
+    JButton heal = new JButton(words.text("condition.all-healthy"));
+    heal.setName("condition.all-healthy");
+    heal.addActionListener(
+        e -> workbench.want(new Intent.Act(List.of(new Deed.Become(Condition.HEALTHY)), 0)));
+    head.add(summary, "growx, wmin 0");
+    head.add(heal, "top");
+    add(head, BorderLayout.NORTH);
+    column = new Column(theme);
+    add(column.scrolled(), BorderLayout.CENTER);
+  }
+
+  void show(State state) {
+    ConditionView view = ConditionView.of(state, words);
+    if (!summary.getText().equals(view.summary())) {
+      summary.setText(view.summary());
+    }
+    if (rows.isEmpty()) {
+      for (ConditionView.Group group : view.groups()) {
+        column.add(
+            Lettering.label(group.name(), theme.heading(), theme.palette().ink()),
+            "gaptop 8, wrap");
+        for (Knob knob : group.knobs()) {
+          KnobRow row = new KnobRow(theme, words, workbench);
+          rows.put(knob.parameter(), row);
+          column.add(row, "growx, wmin 0, wrap");
+        }
+      }
+    }
+    rows.forEach((parameter, row) -> row.show(view.knob(parameter)));
+  }
+}

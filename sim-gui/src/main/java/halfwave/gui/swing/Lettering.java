@@ -1,0 +1,33 @@
+package halfwave.gui.swing;
+
+import java.awt.Color;
+import java.awt.Font;
+import javax.swing.JLabel;
+import javax.swing.JTextArea;
+
+/** Labels and paragraphs. */
+final class Lettering {
+
+  private Lettering() {}
+
+  static JLabel label(String text, Font font, Color ink) {
+    JLabel label = new JLabel(text);
+    label.setFont(font);
+    label.setForeground(ink);
+    return label;
+  }
+
+  /** Text that breaks where its width ends. */
+  static JTextArea paragraph(String text, Font font, Color ink) {
+    JTextArea area = new JTextArea(text);
+    area.setFont(font);
+    area.setForeground(ink);
+    area.setLineWrap(true);
+    area.setWrapStyleWord(true);
+    area.setEditable(false);
+    area.setFocusable(false);
+    area.setOpaque(false);
+    area.setBorder(null);
+    return area;
+  }
+}

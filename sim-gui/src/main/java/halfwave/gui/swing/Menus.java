@@ -1,0 +1,247 @@
+package halfwave.gui.swing;
+
+import halfwave.bench.Bench;
+import halfwave.bench.ShippedBenches;
+import halfwave.board.BoardSettings;
+import halfwave.display.Sentences;
+import halfwave.display.UnitSystem;
+import halfwave.gui.presentation.BarView;
+import halfwave.gui.presentation.Intent;
+import halfwave.gui.presentation.Settings;
+import halfwave.gui.presentation.Wording;
+import halfwave.gui.presentation.Workbench;
+import halfwave.picture.DrawnView;
+import java.awt.event.InputEvent;
+import java.awt.event.KeyEvent;
+import java.nio.file.Path;
+import java.util.Locale;
+import java.util.function.Consumer;
+import javax.swing.ButtonGroup;
+import javax.swing.JCheckBoxMenuItem;
+import javax.swing.JMenu;
+import javax.swing.JMenuBar;
+import javax.swing.JMenuItem;
+import javax.swing.JRadioButtonMenuItem;
+import javax.swing.KeyStroke;
+import javax.swing.event.MenuEvent;
+import javax.swing.event.MenuListener;
+
+/** The menus of the window. */
+final class Menus {
+
+  private final Wording words;
+  private final Workbench workbench;
+  private final BenchFiles files;
+  private final Settings settings;
+  private final Consumer<Settings> changed;
+  private final Consumer<DrawnView> view;
+  private final Help help;
+  private final Runnable quit;
+
+  Menus(
+      Wording words,
+      Workbench workbench,
+      BenchFiles files,
+      Settings settings,
+      Consumer<Settings> changed,
+      Consumer<DrawnView> view,
+      Help help,
+      Runnable quit) {
+    this.words = words;
+    this.workbench = workbench;
+    this.files = files;
+    this.settings = settings;
+    this.changed = changed;
+    this.view = view;
+    this.help = help;
+    this.quit = quit;
+  }
+
+  JMenuBar bar() {
+    JMenuBar bar = new JMenuBar();
+    bar.add(bench());
+    bar.add(edit());
+    bar.add(look());
+    bar.add(help());
+    return bar;
+  }
+
+  private JMenuItem item(String key, Runnable action) {
+    JMenuItem item = new JMenuItem(words.text(key));
+    item.setName(key);
+    item.addActionListener(e -> action.run());
+    return item;
+  }
+
+  private JMenuItem item(String key, int code, int modifiers, Runnable action) {
+    JMenuItem item = item(key, action);
+    item.setAccelerator(KeyStroke.getKeyStroke(code, modifiers));
+    return item;
+  }
+
+  private JMenu menu(String key, int mnemonic) {
+    JMenu menu = new JMenu(words.text(key));
+    menu.setName(key);
+    menu.setMnemonic(mnemonic);
+    return menu;
+  }
+
+  private JMenu bench() {
+    JMenu menu = menu("menu.bench", KeyEvent.VK_B);
+    JMenu shipped = new JMenu(words.text("menu.shipped"));
+    for (Bench bench : ShippedBenches.all()) {
+      JMenuItem item = new JMenuItem(words.text("bench." + bench.name()));
+      item.setName("bench." + bench.name());
+      words.sentences().bench(bench.name()).ifPresent(item::setToolTipText);
+      item.addActionListener(e -> files.openShipped(bench));
+      shipped.add(item);
+    }
+    menu.add(shipped);
+    menu.add(boards());
+    menu.addSeparator();
+    menu.add(item("menu.open", KeyEvent.VK_O, InputEvent.CTRL_DOWN_MASK, files::askOpen));
+    menu.add(recent());
+    menu.add(item("menu.save", KeyEvent.VK_S, InputEvent.CTRL_DOWN_MASK, files::save));
+    menu.add(
+        item(
+            "menu.save-as",
+            KeyEvent.VK_S,
+            InputEvent.CTRL_DOWN_MASK | InputEvent.SHIFT_DOWN_MASK,
+            files::saveAs));
+    menu.addSeparator();
+    menu.add(item("menu.quit", KeyEvent.VK_Q, InputEvent.CTRL_DOWN_MASK, quit));
+    return menu;
+  }
+
+  private JMenu recent() {
+    JMenu menu = new JMenu(words.text("menu.open-recent"));
+    if (settings.recent().isEmpty()) {
+      JMenuItem none = new JMenuItem(words.text("menu.no-recent"));
+      none.setEnabled(false);
+      menu.add(none);
+    }
+    for (Path file : settings.recent()) {
+      JMenuItem item = new JMenuItem(String.valueOf(file.getFileName()));
+      item.setToolTipText(file.toString());
+      item.addActionListener(e -> files.openIfAllowed(file));
+      menu.add(item);
+    }
+    return menu;
+  }
+
+  /**
+   * Which boards fit depends on the bench, so they are looked up when someone wants to see them.
+   */
+  private JMenu boards() {
+    JMenu menu = new JMenu(words.text("menu.board"));
+    menu.addMenuListener(
+        new MenuListener() {
+          @Override
+          public void menuSelected(MenuEvent e) {
+            menu.removeAll();
+            ButtonGroup group = new ButtonGroup();
+            BoardSettings on = workbench.shown().moment().settings();
+            for (BoardSettings board : BarView.boards(workbench.shown().moment().bench())) {
+              String name = words.sentences().board(board.name()).orElse(board.name());
+              JRadioButtonMenuItem item =
+                  new JRadioButtonMenuItem(Wording.capital(name), board.name().equals(on.name()));
+              item.addActionListener(a -> files.changeBoard(board));
+              group.add(item);
+              menu.add(item);
+            }
+          }
+
+          @Override
+          public void menuDeselected(MenuEvent e) {}
+
+          @Override
+          public void menuCanceled(MenuEvent e) {}
+        });
+    return menu;
+  }
+
+  private JMenu edit() {
+    JMenu menu = menu("menu.edit", KeyEvent.VK_E);
+    menu.add(
+        item(
+            "bar.undo",
+            KeyEvent.VK_Z,
+            InputEvent.CTRL_DOWN_MASK,
+            () -> workbench.want(new Intent.Undo())));
+    menu.add(
+        item(
+            "bar.redo",
+            KeyEvent.VK_Z,
+            InputEvent.CTRL_DOWN_MASK | InputEvent.SHIFT_DOWN_MASK,
+            () -> workbench.want(new Intent.Redo())));
+    return menu;
+  }
+
+  private JMenu look() {
+    JMenu menu = menu("menu.view", KeyEvent.VK_V);
+    menu.add(item("menu.above", () -> view.accept(DrawnView.ABOVE)));
+    menu.add(item("menu.side", () -> view.accept(DrawnView.SIDE)));
+    menu.addSeparator();
+    ButtonGroup look = new ButtonGroup();
+    menu.add(choice(look, words.text("menu.light"), !settings.dark(), settings.withDark(false)));
+    menu.add(choice(look, words.text("menu.dark"), settings.dark(), settings.withDark(true)));
+    JCheckBoxMenuItem motion = new JCheckBoxMenuItem(words.text("menu.motion"), settings.motion());
+    motion.addActionListener(e -> changed.accept(settings.withMotion(motion.isSelected())));
+    menu.add(motion);
+    JMenu size = new JMenu(words.text("menu.text-size"));
+    ButtonGroup sizes = new ButtonGroup();
+    for (double ratio : Settings.TEXT_RATIOS) {
+      size.add(
+          choice(
+              sizes,
+              Math.round(100 * ratio) + " %",
+              settings.textRatio() == ratio,
+              settings.withTextRatio(ratio)));
+    }
+    menu.add(size);
+    menu.addSeparator();
+    JMenu language = new JMenu(words.text("menu.language"));
+    ButtonGroup languages = new ButtonGroup();
+    for (Locale locale : Sentences.LANGUAGES) {
+      String tag = locale.toLanguageTag();
+      language.add(
+          choice(
+              languages,
+              Wording.capital(locale.getDisplayLanguage(locale)),
+              words.locale().getLanguage().equals(locale.getLanguage()),
+              settings.withLanguage(tag)));
+    }
+    menu.add(language);
+    JMenu units = new JMenu(words.text("menu.units"));
+    ButtonGroup systems = new ButtonGroup();
+    units.add(
+        choice(
+            systems,
+            words.text("menu.metric"),
+            settings.units() == UnitSystem.METRIC,
+            settings.withUnits(UnitSystem.METRIC)));
+    units.add(
+        choice(
+            systems,
+            words.text("menu.inch"),
+            settings.units() == UnitSystem.INCH,
+            settings.withUnits(UnitSystem.INCH)));
+    menu.add(units);
+    return menu;
+  }
+
+  private JMenuItem choice(ButtonGroup group, String name, boolean on, Settings to) {
+    JRadioButtonMenuItem item = new JRadioButtonMenuItem(name, on);
+    item.addActionListener(e -> changed.accept(to));
+    group.add(item);
+    return item;
+  }
+
+  private JMenu help() {
+    JMenu menu = menu("menu.help", KeyEvent.VK_H);
+    menu.add(item("menu.keys", KeyEvent.VK_F1, 0, help::keys));
+    menu.add(item("menu.cautions", help::cautions));
+    menu.add(item("menu.about", help::about));
+    return menu;
+  }
+}

@@ -1,0 +1,218 @@
+package halfwave.gui.swing;
+
+import halfwave.circuit.Point;
+import halfwave.gui.presentation.Intent;
+import halfwave.gui.presentation.MeterView;
+import halfwave.gui.presentation.Placing;
+import halfwave.gui.presentation.Spot;
+import halfwave.gui.presentation.State;
+import halfwave.gui.presentation.Wording;
+import halfwave.gui.presentation.Workbench;
+import halfwave.instrument.HookUp;
+import halfwave.instrument.Meter;
+import halfwave.instrument.MeterFunction;
+import halfwave.instrument.MeterModel;
+import halfwave.instrument.ShippedMeters;
+import halfwave.sequence.Deed;
+import java.awt.Insets;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.stream.Stream;
+import javax.swing.ButtonGroup;
+import javax.swing.JButton;
+import javax.swing.JLabel;
+import javax.swing.JMenuItem;
+import javax.swing.JPanel;
+import javax.swing.JPopupMenu;
+import javax.swing.JToggleButton;
+import net.miginfocom.swing.MigLayout;
+import org.jspecify.annotations.Nullable;
+
+/** The meter: the largest reading of the window, its dial and its leads. */
+final class MeterPanel extends Plate {
+
+  private static final long serialVersionUID = 1L;
+
+  private final transient Wording words;
+  private final transient Workbench workbench;
+  private final JLabel number;
+  private final JLabel unit;
+  private final JLabel beside;
+  private final JLabel place;
+  private final JLabel details;
+  private final JButton leads;
+  private final JButton fuse;
+  private final CautionPlate caution;
+  private final Map<MeterFunction, JToggleButton> dial = new EnumMap<>(MeterFunction.class);
+  private @Nullable transient State state;
+
+  MeterPanel(Theme theme, Wording words, Workbench workbench) {
+    super(theme, words.text("meter.title"));
+    this.words = words;
+    this.workbench = workbench;
+    var p = theme.palette();
+    JPanel face = new JPanel(new MigLayout("insets 0, gap 4, fillx, hidemode 3", "[grow][]"));
+    face.setOpaque(false);
+    face.add(
+        Lettering.label(words.text("meter.title"), theme.heading(), p.ink()),
+        "top, split 3, flowy");
+    place = Lettering.label(" ", theme.body(), p.ink());
+    details = Lettering.label(" ", theme.note(), p.softInk());
+    face.add(place, "wmin 0");
+    face.add(details, "wmin 0");
+    number = Lettering.label("– – –", theme.reading(), p.ink());
+    unit = Lettering.label(" ", theme.second(), p.softInk());
+    beside = Lettering.label(" ", theme.body(), p.softInk());
+    JPanel shown = new JPanel(new MigLayout("insets 0, gap 6 0, novisualpadding", "[][]", "[]0[]"));
+    shown.setOpaque(false);
+    shown.add(number, "aligny baseline");
+    shown.add(unit, "aligny baseline, wrap");
+    shown.add(beside, "span, alignx right");
+    shown.setToolTipText(words.text("meter.healthy"));
+    number.setToolTipText(words.text("meter.healthy"));
+    face.add(shown, "alignx right, top, wrap");
+    face.add(dial(), "span, growx, gaptop 4, wrap");
+    leads = new JButton(words.text("meter.choose-place") + "…");
+    leads.setName("meter.leads");
+    leads.addActionListener(e -> spots().show(leads, 0, leads.getHeight()));
+    JButton swap = button("meter.swap", this::swap);
+    JButton off = button("meter.take-off", () -> act(new Deed.TakeOff()));
+    fuse = button("meter.new-fuse", this::renew);
+    face.add(leads, "span, split 4");
+    face.add(swap, "");
+    face.add(off, "");
+    face.add(fuse, "wrap");
+    caution = new CautionPlate(theme, words.text("meter.caution"));
+    face.add(caution, "span, growx, wmin 0");
+    add(face);
+  }
+
+  private JButton button(String key, Runnable action) {
+    JButton button = new JButton(words.text(key));
+    button.setName(key);
+    button.addActionListener(e -> action.run());
+    return button;
+  }
+
+  private JPanel dial() {
+    JPanel row = new JPanel(new MigLayout("insets 0, gap 4, wrap 5, fillx", "[grow, sg]"));
+    row.setOpaque(false);
+    ButtonGroup group = new ButtonGroup();
+    for (MeterFunction function : MeterFunction.values()) {
+      String key = function.name().toLowerCase(Locale.ROOT).replace('_', '-');
+      JToggleButton button = new JToggleButton(words.text("function." + key));
+      button.setName("function." + key);
+      button.setToolTipText(words.heading(function));
+      button.getAccessibleContext().setAccessibleName(words.heading(function));
+      button.setMargin(new Insets(2, 4, 2, 4));
+      button.addActionListener(e -> turn(function));
+      group.add(button);
+      dial.put(function, button);
+      row.add(button, "growx, hmin " + theme().px(26));
+    }
+    return row;
+  }
+
+  /** Turns the dial; the leads stay, or go in series where they lay beside the bench. */
+  void turn(MeterFunction function) {
+    if (state == null) {
+      return;
+    }
+    var hooked = state.moment().hooked();
+    Placing placing =
+        hooked == null ? Spot.SERIES_AT_BOARD.placing() : new Placing.At(hooked.hookUp());
+    workbench.want(new Intent.Measure(function, placing));
+  }
+
+  private void swap() {
+    if (state != null && state.moment().hooked() != null) {
+      var hooked = state.moment().hooked();
+      workbench.want(
+          new Intent.Measure(hooked.function(), new Placing.At(hooked.hookUp().swapped())));
+    }
+  }
+
+  private void renew() {
+    if (state != null) {
+      Meter meter = state.standing().meter();
+      workbench.want(
+          new Intent.HandOver(meter.alive() ? meter.withNewFuse() : Meter.fresh(meter.model())));
+    }
+  }
+
+  private void act(Deed deed) {
+    workbench.want(new Intent.Act(List.of(deed), 0));
+  }
+
+  /** Opens the list of places, as the keyboard does. */
+  void openSpots() {
+    leads.doClick();
+  }
+
+  private JPopupMenu spots() {
+    JPopupMenu menu = new JPopupMenu(words.text("meter.choose-place"));
+    for (Spot spot : Spot.values()) {
+      JMenuItem item = new JMenuItem(words.text(spot.key()));
+      item.setName(spot.key());
+      item.addActionListener(
+          e -> workbench.want(new Intent.Measure(spot.function(), spot.placing())));
+      menu.add(item);
+    }
+    menu.addSeparator();
+    JMenuItem custom = new JMenuItem(words.text("meter.custom"));
+    custom.setName("meter.custom");
+    custom.addActionListener(e -> askPoints());
+    menu.add(custom);
+    menu.addSeparator();
+    for (MeterModel model : ShippedMeters.all()) {
+      JMenuItem item =
+          new JMenuItem(
+              Wording.capital(words.sentences().meter(model.name()).orElse(model.name())));
+      item.addActionListener(e -> workbench.want(new Intent.HandOver(Meter.fresh(model))));
+      menu.add(item);
+    }
+    return menu;
+  }
+
+  private void askPoints() {
+    State now = state;
+    if (now == null) {
+      return;
+    }
+    List<Point> points =
+        Stream.of(Point.values())
+            .filter(HookUp.REACHABLE::contains)
+            .filter(p -> p != Point.PROBE || now.moment().bench().design().spark() != null)
+            .toList();
+    new PointsDialog(this, theme(), words, points)
+        .ask()
+        .ifPresent(
+            across ->
+                workbench.want(
+                    new Intent.Measure(
+                        MeterView.of(now, words).function(), new Placing.At(across))));
+  }
+
+  void show(State newState) {
+    state = newState;
+    MeterView view = MeterView.of(newState, words);
+    number.setText(view.number());
+    number.setFont(view.number().length() > 7 ? theme().second() : theme().reading());
+    unit.setText(view.unit());
+    beside.setText(view.beside());
+    place.setText(view.place());
+    place.setToolTipText(view.place());
+    details.setText(view.details());
+    details.setToolTipText(view.details());
+    number.getAccessibleContext().setAccessibleName(view.spoken());
+    JToggleButton selected = dial.get(view.function());
+    if (selected != null && !selected.isSelected()) {
+      selected.setSelected(true);
+    }
+    fuse.setVisible(!view.fuseIntact() || !view.alive());
+    fuse.setText(words.text(view.alive() ? "meter.new-fuse" : "meter.new-meter"));
+    caution.show(view.cautions());
+  }
+}

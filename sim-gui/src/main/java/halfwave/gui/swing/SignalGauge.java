@@ -1,0 +1,71 @@
+package halfwave.gui.swing;
+
+import halfwave.gui.presentation.BoardView.Gauge;
+import halfwave.gui.presentation.BoardView.Mark;
+import java.awt.Dimension;
+import java.awt.FontMetrics;
+import java.awt.Graphics;
+import java.awt.Graphics2D;
+import java.awt.RenderingHints;
+import java.awt.geom.Line2D;
+import java.awt.geom.Rectangle2D;
+import java.util.List;
+
+/** The flame signal as a bar among its limits. */
+final class SignalGauge extends Painted {
+
+  private static final long serialVersionUID = 1L;
+
+  private final transient Theme theme;
+  private transient Gauge gauge = new Gauge(0, List.of(), "");
+
+  SignalGauge(Theme theme) {
+    this.theme = theme;
+    setPreferredSize(new Dimension(theme.px(200), theme.px(32)));
+    setMinimumSize(new Dimension(theme.px(120), theme.px(32)));
+  }
+
+  void show(Gauge newGauge) {
+    if (!newGauge.equals(gauge)) {
+      gauge = newGauge;
+      repaint();
+    }
+  }
+
+  @Override
+  protected void paintComponent(Graphics graphics) {
+    Graphics2D g = (Graphics2D) graphics.create();
+    g.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
+    g.setRenderingHint(
+        RenderingHints.KEY_TEXT_ANTIALIASING, RenderingHints.VALUE_TEXT_ANTIALIAS_ON);
+    var p = theme.palette();
+    double width = getWidth() - 1.0;
+    double bar = theme.px(10);
+    g.setColor(p.ground());
+    g.fill(new Rectangle2D.Double(0, 0, width, bar));
+    g.setColor(p.microamps());
+    g.fill(new Rectangle2D.Double(0, 0, width * gauge.share(), bar));
+    g.setColor(p.border());
+    g.draw(new Rectangle2D.Double(0.5, 0.5, width - 0.5, bar - 0.5));
+    g.setFont(theme.note());
+    FontMetrics metrics = g.getFontMetrics();
+    double free = 0;
+    for (Mark mark : gauge.marks()) {
+      double x = width * mark.share();
+      g.setColor(p.ink());
+      g.draw(new Line2D.Double(x, 0, x, bar + theme.px(4)));
+      double left = Math.max(free, x - theme.px(6));
+      if (left + metrics.stringWidth(mark.words()) <= width) {
+        g.setColor(p.softInk());
+        g.drawString(mark.words(), (float) left, (float) (bar + theme.px(16)));
+        free = left + metrics.stringWidth(mark.words()) + theme.px(10);
+      }
+    }
+    int full = metrics.stringWidth(gauge.full());
+    if (width - full > free) {
+      g.setColor(p.softInk());
+      g.drawString(gauge.full(), (float) (width - full), (float) (bar + theme.px(16)));
+    }
+    g.dispose();
+  }
+}

@@ -1,0 +1,425 @@
+package halfwave.gui.swing;
+
+import halfwave.bench.ShippedBenches;
+import halfwave.board.ShippedBoards;
+import halfwave.gui.presentation.BarView;
+import halfwave.gui.presentation.Intent;
+import halfwave.gui.presentation.Settings;
+import halfwave.gui.presentation.SettingsFile;
+import halfwave.gui.presentation.State;
+import halfwave.gui.presentation.Wording;
+import halfwave.gui.presentation.Workbench;
+import halfwave.instrument.MeterFunction;
+import halfwave.picture.DrawnPart;
+import halfwave.picture.DrawnView;
+import halfwave.picture.Palette;
+import java.awt.BorderLayout;
+import java.awt.Component;
+import java.awt.Dimension;
+import java.awt.GraphicsEnvironment;
+import java.awt.KeyboardFocusManager;
+import java.awt.Rectangle;
+import java.awt.event.ActionEvent;
+import java.awt.event.InputEvent;
+import java.awt.event.KeyEvent;
+import java.awt.event.WindowAdapter;
+import java.awt.event.WindowEvent;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Locale;
+import java.util.concurrent.Executor;
+import javax.swing.AbstractAction;
+import javax.swing.JComponent;
+import javax.swing.JFrame;
+import javax.swing.JLabel;
+import javax.swing.JOptionPane;
+import javax.swing.JPanel;
+import javax.swing.JTabbedPane;
+import javax.swing.KeyStroke;
+import javax.swing.SwingUtilities;
+import javax.swing.Timer;
+import javax.swing.WindowConstants;
+import javax.swing.text.JTextComponent;
+import net.miginfocom.swing.MigLayout;
+import org.jspecify.annotations.Nullable;
+
+/** The window: puts panels together, ticks the clock, remembers. Belongs to the event thread. */
+public final class Window {
+
+  private static final int TICK_MILLIS = 33;
+
+  private final SettingsFile file;
+  private final Workbench workbench;
+  private final Timer ticker;
+  private final JFrame frame = new JFrame();
+  private Settings settings;
+  private Wording words;
+  private Theme theme;
+  private BenchFiles files;
+  private Panels panels;
+  private DrawnView view = DrawnView.ABOVE;
+  private int tab;
+  private long lastNanos;
+  private long refusals;
+  private Runnable unsubscribe = () -> {};
+
+  /** The panels of one language and look. */
+  private record Panels(
+      TopBar bar,
+      DrawingPanel drawing,
+      MeterPanel meter,
+      BoardPanel board,
+      StripPanel strip,
+      ConditionPanel condition,
+      FaultPanel faults,
+      WorkPanel work,
+      PartPanel part,
+      JTabbedPane tabs,
+      JLabel notice) {
+
+    void show(State state) {
+      bar.show(state);
+      drawing.show(state);
+      meter.show(state);
+      board.show(state);
+      strip.show(state);
+      if (condition.isShowing()) {
+        condition.show(state);
+      }
+      work.show(state);
+      part.show(state);
+    }
+  }
+
+  /**
+   * A window that is not shown yet.
+   *
+   * @param file where settings are kept
+   * @param engine runs computations, one after the other
+   */
+  public Window(SettingsFile file, Executor engine) {
+    this.file = file;
+    settings = file.read();
+    String tag = settings.language();
+    Locale locale = tag == null ? Locale.getDefault() : Locale.forLanguageTag(tag);
+    words = Wording.of(locale, settings.units());
+    workbench = new Workbench(engine, SwingUtilities::invokeLater, this::trouble);
+    theme = theme();
+    files = new BenchFiles(frame, words, workbench, this::used);
+    panels = build();
+    ticker = new Timer(TICK_MILLIS, e -> tick());
+    frame.setDefaultCloseOperation(WindowConstants.DO_NOTHING_ON_CLOSE);
+    frame.addWindowListener(
+        new WindowAdapter() {
+          @Override
+          public void windowClosing(WindowEvent e) {
+            quit();
+          }
+        });
+  }
+
+  private Theme theme() {
+    return Theme.install(settings.dark() ? Palette.DARK : Palette.LIGHT, settings.textRatio());
+  }
+
+  /** Opens it with a running furnace. */
+  public void open() {
+    var bench = ShippedBenches.standard();
+    workbench.want(new Intent.Open(bench, ShippedBoards.standard(bench.design().ignition()), null));
+    frame.setMinimumSize(new Dimension(1000, 680));
+    frame.setBounds(bounds());
+    frame.setVisible(true);
+    lastNanos = System.nanoTime();
+    ticker.start();
+    if (!settings.cautionsSeen()) {
+      SwingUtilities.invokeLater(
+          () -> {
+            new Help(frame, theme, words).first();
+            remember(settings.withCautionsSeen());
+          });
+    }
+  }
+
+  private Rectangle bounds() {
+    Rectangle screen = GraphicsEnvironment.getLocalGraphicsEnvironment().getMaximumWindowBounds();
+    List<Integer> f = settings.frame();
+    if (f != null) {
+      Rectangle remembered = new Rectangle(f.get(0), f.get(1), f.get(2), f.get(3));
+      if (screen.intersects(remembered)) {
+        return remembered;
+      }
+    }
+    int width = Math.min(screen.width, 1440);
+    int height = Math.min(screen.height, 900);
+    return new Rectangle(
+        screen.x + (screen.width - width) / 2,
+        screen.y + (screen.height - height) / 2,
+        width,
+        height);
+  }
+
+  /** The frame, for tests that work with the window. */
+  public JFrame frame() {
+    return frame;
+  }
+
+  /** The workbench, for tests that work with the window. */
+  public Workbench workbench() {
+    return workbench;
+  }
+
+  private void tick() {
+    long now = System.nanoTime();
+    long millis = (now - lastNanos) / 1_000_000;
+    lastNanos += millis * 1_000_000;
+    if (workbench.ready() && workbench.shown().clock().running()) {
+      workbench.want(new Intent.Pass(millis));
+      if (settings.motion()) {
+        panels.drawing().sway(millis / 1000.0);
+      }
+    }
+  }
+
+  private void show(State state) {
+    panels.show(state);
+    frame.setTitle(BarView.of(state, words).title());
+    var refusal = state.refusal();
+    if (refusal == null) {
+      panels.notice().setText(" ");
+    } else if (refusal.number() != refusals) {
+      refusals = refusal.number();
+      panels.notice().setText(Refusals.text(refusal, words));
+    }
+  }
+
+  private Panels build() {
+    unsubscribe.run();
+    TopBar bar = new TopBar(theme, words, workbench);
+    PartPanel part = new PartPanel(theme, words, workbench);
+    JTabbedPane tabs = new JTabbedPane();
+    DrawingPanel drawing = new DrawingPanel(theme, words, workbench, p -> openPart(part, tabs, p));
+    drawing.view(view);
+    drawing.motion(settings.motion());
+    MeterPanel meter = new MeterPanel(theme, words, workbench);
+    BoardPanel board = new BoardPanel(theme, words);
+    StripPanel strip = new StripPanel(theme, words);
+    ConditionPanel condition = new ConditionPanel(theme, words, workbench);
+    FaultPanel faults = new FaultPanel(theme, words, workbench);
+    WorkPanel work = new WorkPanel(theme, words, workbench);
+    tabs.addTab(words.text("tab.condition"), condition);
+    tabs.addTab(words.text("tab.faults"), faults);
+    tabs.addTab(words.text("tab.work"), work);
+    tabs.addTab(words.text("tab.part"), part);
+    tabs.setSelectedIndex(tab);
+    tabs.addChangeListener(
+        e -> {
+          tab = tabs.getSelectedIndex();
+          if (workbench.ready()) {
+            condition.show(workbench.shown());
+            part.show(workbench.shown());
+          }
+        });
+    JLabel notice = Lettering.label(" ", theme.body(), theme.palette().danger());
+    notice.setName("notice");
+    Panels made =
+        new Panels(bar, drawing, meter, board, strip, condition, faults, work, part, tabs, notice);
+    lay(made);
+    panels = made;
+    frame.setJMenuBar(
+        new Menus(
+                words,
+                workbench,
+                files,
+                settings,
+                this::change,
+                this::view,
+                new Help(frame, theme, words),
+                this::quit)
+            .bar());
+    keys(made);
+    unsubscribe = workbench.subscribe(this::show);
+    return made;
+  }
+
+  private void lay(Panels p) {
+    JPanel all = new JPanel(new BorderLayout());
+    all.setBackground(theme.palette().ground());
+    all.add(p.bar(), BorderLayout.NORTH);
+    JPanel body =
+        new JPanel(
+            new MigLayout(
+                "insets 0 14 6 14, gap 10, fill",
+                "[grow 100,fill]["
+                    + theme.px(400)
+                    + ":"
+                    + theme.px(430)
+                    + ":"
+                    + theme.px(520)
+                    + ",fill]",
+                "[][][grow,fill]"));
+    body.setOpaque(false);
+    JPanel sheet = new JPanel(new BorderLayout());
+    sheet.setOpaque(false);
+    JPanel left =
+        new JPanel(new MigLayout("insets 0, gap 10, fill", "[grow,fill]", "[grow,fill][]"));
+    left.setOpaque(false);
+    Plate drawing = new Plate(theme, words.text("drawing.title"));
+    drawing.add(drawingHead(), BorderLayout.NORTH);
+    drawing.add(p.drawing(), BorderLayout.CENTER);
+    left.add(drawing, "wmin 0, hmin 0, wrap");
+    left.add(p.strip(), "wmin 0");
+    body.add(left, "spany 3, wmin 0");
+    body.add(p.meter(), "wmin 0, wrap");
+    body.add(p.board(), "wmin 0, wrap");
+    Plate tabs = Plate.around(theme, words.text("tab.condition"), p.tabs());
+    body.add(tabs, "wmin 0, hmin 0");
+    all.add(body, BorderLayout.CENTER);
+    JPanel foot = new JPanel(new MigLayout("insets 0 18 6 18"));
+    foot.setOpaque(false);
+    foot.add(p.notice());
+    all.add(foot, BorderLayout.SOUTH);
+    frame.setContentPane(all);
+  }
+
+  private JPanel drawingHead() {
+    JPanel head = new JPanel(new MigLayout("insets 0, gap 12"));
+    head.setOpaque(false);
+    var p = theme.palette();
+    head.add(Lettering.label(words.text("drawing.title"), theme.heading(), p.ink()));
+    head.add(Lettering.label(words.text("drawing.hint"), theme.note(), p.softInk()), "wmin 0");
+    return head;
+  }
+
+  private void openPart(PartPanel part, JTabbedPane tabs, DrawnPart opened) {
+    tabs.setSelectedComponent(part);
+    part.open(opened);
+  }
+
+  private void view(DrawnView other) {
+    view = other;
+    panels.drawing().view(other);
+  }
+
+  private void used(Path path) {
+    remember(settings.withRecent(path.toAbsolutePath()));
+  }
+
+  private void remember(Settings other) {
+    settings = other;
+    file.write(other);
+  }
+
+  /** Another language, look or size: the panels are made anew around the same bench. */
+  private void change(Settings other) {
+    remember(other);
+    String tag = other.language();
+    words = Wording.of(tag == null ? words.locale() : Locale.forLanguageTag(tag), other.units());
+    theme = theme();
+    files = new BenchFiles(frame, words, workbench, this::used);
+    build();
+    SwingUtilities.updateComponentTreeUI(frame);
+    frame.revalidate();
+    frame.repaint();
+  }
+
+  private void quit() {
+    if (files.mayLeave()) {
+      Rectangle b = frame.getBounds();
+      remember(settings.withFrame(List.of(b.x, b.y, b.width, b.height)));
+      ticker.stop();
+      frame.dispose();
+    }
+  }
+
+  private void trouble(Throwable e) {
+    ticker.stop();
+    JOptionPane.showMessageDialog(
+        frame, words.text("trouble.text"), words.text("trouble.title"), JOptionPane.ERROR_MESSAGE);
+    ticker.start();
+  }
+
+  private void keys(Panels p) {
+    JComponent root = frame.getRootPane();
+    key(root, KeyStroke.getKeyStroke(KeyEvent.VK_SPACE, 0), p.bar()::togglePlay, true);
+    key(root, KeyStroke.getKeyStroke(KeyEvent.VK_PERIOD, 0), () -> step(1000L), true);
+    key(
+        root,
+        KeyStroke.getKeyStroke(KeyEvent.VK_PERIOD, InputEvent.SHIFT_DOWN_MASK),
+        () -> step(null),
+        true);
+    key(root, KeyStroke.getKeyStroke('+'), () -> p.bar().faster(1), true);
+    key(root, KeyStroke.getKeyStroke('-'), () -> p.bar().faster(-1), true);
+    key(root, KeyStroke.getKeyStroke(KeyEvent.VK_F2, 0), p.bar()::toggleCall, false);
+    key(root, KeyStroke.getKeyStroke(KeyEvent.VK_F3, 0), p.bar()::togglePower, false);
+    key(root, KeyStroke.getKeyStroke(KeyEvent.VK_F4, 0), p.meter()::openSpots, false);
+    key(root, KeyStroke.getKeyStroke(KeyEvent.VK_F6, 0), () -> nextPanel(1), false);
+    key(
+        root,
+        KeyStroke.getKeyStroke(KeyEvent.VK_F6, InputEvent.SHIFT_DOWN_MASK),
+        () -> nextPanel(-1),
+        false);
+    for (MeterFunction function : MeterFunction.values()) {
+      int digit = KeyEvent.VK_0 + (function.ordinal() + 1) % 10;
+      key(
+          root,
+          KeyStroke.getKeyStroke(digit, InputEvent.CTRL_DOWN_MASK),
+          () -> p.meter().turn(function),
+          false);
+    }
+    for (int k = 0; k < p.tabs().getTabCount(); k++) {
+      int index = k;
+      key(
+          root,
+          KeyStroke.getKeyStroke(KeyEvent.VK_1 + k, InputEvent.ALT_DOWN_MASK),
+          () -> {
+            p.tabs().setSelectedIndex(index);
+            p.tabs().getSelectedComponent().requestFocusInWindow();
+          },
+          false);
+    }
+  }
+
+  private void step(@Nullable Long millis) {
+    workbench.want(new Intent.StepOn(millis));
+  }
+
+  /**
+   * Binds a key.
+   *
+   * @param plain whether it is a key that types: then it is left to fields and buttons
+   */
+  private static void key(JComponent root, KeyStroke stroke, Runnable action, boolean plain) {
+    root.getInputMap(JComponent.WHEN_IN_FOCUSED_WINDOW).put(stroke, stroke);
+    root.getActionMap()
+        .put(
+            stroke,
+            new AbstractAction() {
+              private static final long serialVersionUID = 1L;
+
+              @Override
+              public void actionPerformed(ActionEvent e) {
+                Component owner =
+                    KeyboardFocusManager.getCurrentKeyboardFocusManager().getFocusOwner();
+                if (!(plain && owner instanceof JTextComponent)) {
+                  action.run();
+                }
+              }
+            });
+  }
+
+  private void nextPanel(int by) {
+    List<JComponent> stops =
+        List.of(panels.bar(), panels.drawing(), panels.meter(), panels.strip(), panels.tabs());
+    Component owner = KeyboardFocusManager.getCurrentKeyboardFocusManager().getFocusOwner();
+    int at = 0;
+    for (int k = 0; k < stops.size(); k++) {
+      if (owner != null && SwingUtilities.isDescendingFrom(owner, stops.get(k))) {
+        at = k;
+      }
+    }
+    JComponent to = stops.get(Math.floorMod(at + by, stops.size()));
+    if (!to.requestFocusInWindow() || !to.isFocusable() || to instanceof JPanel) {
+      to.transferFocus();
+    }
+  }
+}
