@@ -34,7 +34,8 @@ public record Readings(
     Circuit dark = BenchCircuit.withoutFlame(bench, flame);
     Voltmeter volts = Voltmeter.HIGH_IMPEDANCE;
     Circuit wired =
-        FlameStar.with(circuit, Part.WIRE_SHEATH, Point.WIRE, ProbeWire.of(bench, flame));
+        FlameStar.with(
+            circuit, Part.WIRE_SHEATH, Point.WIRE, ProbeWire.IN_ROOT.against(bench, flame));
     return new Readings(
         Microammeter.SERVICE.read(circuit),
         volts.read(circuit, Point.TERMINAL, Point.COMMON),

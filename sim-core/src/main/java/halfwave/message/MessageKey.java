@@ -538,6 +538,8 @@ public enum MessageKey {
   ALLOWED_FAULT,
   /** Something there is to do: their names. */
   ALLOWED_WORK,
+  /** Nothing, unless a wire is held in the flame. */
+  ALLOWED_WITH_WIRE,
   /** A fault that is not there already. */
   ALLOWED_FAULT_ONCE,
   /** What shows a fault, and when: name, proviso. */

@@ -41,10 +41,10 @@ public final class Subjects {
     return new Subject(seen, supply, moment.outputs().spark(), here.rodSparks());
   }
 
-  /** A wire held in the flame's root, the other lead on a point; red on the wire. */
-  public static WireInFlame wire(Moment moment, Point other) {
+  /** A wire held in the flame, the other lead on a point; red on the wire. */
+  public static WireInFlame wire(Moment moment, ProbeWire wire, Point other) {
     Bench bench = now(moment);
-    return new WireInFlame(ProbeWire.of(bench, new Stages().flame(bench)), other, true);
+    return new WireInFlame(wire.against(bench, new Stages().flame(bench)), other, true);
   }
 
   /** The bench with the rod as warm, and the flame as grown, as they are. */

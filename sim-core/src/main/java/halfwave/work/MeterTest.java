@@ -1,32 +1,47 @@
 package halfwave.work;
 
-import halfwave.bench.Readings;
-import halfwave.instrument.MeterReading;
+import halfwave.bench.Bench;
+import halfwave.bench.BenchCircuit;
+import halfwave.bench.BenchFlame;
+import halfwave.bench.Stages;
+import halfwave.circuit.Circuit;
+import halfwave.circuit.Part;
+import halfwave.circuit.Point;
+import halfwave.instrument.HookUp;
+import halfwave.instrument.HookUp.Across;
+import halfwave.instrument.HookUp.InSenseLead;
+import halfwave.instrument.LeadEnd;
+import halfwave.instrument.Measurement;
+import halfwave.instrument.Measuring;
+import halfwave.instrument.Meter;
+import halfwave.instrument.MeterFunction;
+import halfwave.instrument.Subject;
+import halfwave.instrument.Supply;
 import java.util.Collections;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
-import java.util.function.Function;
 
-/** A reading of the sense circuit that is not a look: what the meter shows is solved. */
+/** A reading of the sense circuit that is not a look: what the multimeter shows is solved. */
 public enum MeterTest implements Work {
   /** Microamps in series, flame burning. */
-  SERIES_CURRENT(4, Tool.MICROAMMETER, Needs.FLAME, Readings::series, senseCircuit()),
+  SERIES_CURRENT(
+      4, Tool.MICROAMMETER, Needs.FLAME, MeterFunction.AC_AND_DC_MICROAMPS, senseCircuit()),
   /** Volts at the sense terminal, flame burning. */
-  TERMINAL_VOLTS(2, Tool.MULTIMETER, Needs.FLAME, Readings::terminal, senseCircuit()),
+  TERMINAL_VOLTS(2, Tool.MULTIMETER, Needs.FLAME, MeterFunction.AC_VOLTS, senseCircuit()),
   /** Volts at the sense terminal, lead pulled off. */
   TERMINAL_VOLTS_LEAD_OFF(
       3,
       Tool.MULTIMETER,
       Needs.POWER,
-      Readings::terminalLeadOff,
+      MeterFunction.AC_VOLTS,
       EnumSet.of(Aspect.SENSE_SUPPLY, Aspect.POLARITY)),
   /** Volts at the sense terminal, lead on, no flame. */
   TERMINAL_VOLTS_FLAME_OUT(
       2,
       Tool.MULTIMETER,
       Needs.POWER,
-      Readings::terminalFlameOut,
+      MeterFunction.AC_VOLTS,
       EnumSet.of(
           Aspect.SENSE_SUPPLY,
           Aspect.POLARITY,
@@ -41,19 +56,14 @@ public enum MeterTest implements Work {
   private final int ownMinutes;
   private final Tool tool;
   private final Needs needs;
-  private final Function<Readings, MeterReading> reading;
+  private final MeterFunction function;
   private final Set<Aspect> shows;
 
-  MeterTest(
-      int ownMinutes,
-      Tool tool,
-      Needs needs,
-      Function<Readings, MeterReading> reading,
-      Set<Aspect> shows) {
+  MeterTest(int ownMinutes, Tool tool, Needs needs, MeterFunction function, Set<Aspect> shows) {
     this.ownMinutes = ownMinutes;
     this.tool = tool;
     this.needs = needs;
-    this.reading = reading;
+    this.function = function;
     this.shows = Collections.unmodifiableSet(shows);
   }
 
@@ -64,9 +74,34 @@ public enum MeterTest implements Work {
     return all;
   }
 
-  /** Which of a bench's readings it is. */
-  public MeterReading of(Readings readings) {
-    return reading.apply(readings);
+  /**
+   * What a meter shows, used as it should be.
+   *
+   * @param stages remembered stages
+   * @param bench as it is under the present triggers, its rod as hot as it is
+   * @param meter which
+   * @param look when somebody looks
+   */
+  public Measurement of(Stages stages, Bench bench, Meter meter, halfwave.instrument.Look look) {
+    BenchFlame flame = stages.flame(bench);
+    Circuit circuit =
+        needsFlame() ? BenchCircuit.of(bench, flame) : BenchCircuit.withoutFlame(bench, flame);
+    Circuit hooked = this == TERMINAL_VOLTS_LEAD_OFF ? circuit.without(Part.CONNECTOR) : circuit;
+    // power stays on where the sense source is dead
+    Subject subject = new Subject(hooked, Supply.CORRECT, false, false);
+    return Measuring.of(meter, function, hookUp(), subject, look);
+  }
+
+  /** What the dial is set to. */
+  public MeterFunction function() {
+    return function;
+  }
+
+  /** Where the leads are. */
+  public HookUp hookUp() {
+    return this == SERIES_CURRENT
+        ? new InSenseLead(LeadEnd.BOARD, true)
+        : new Across(Point.TERMINAL, Point.COMMON);
   }
 
   /** What it can show something of. */

@@ -41,7 +41,8 @@ class MeterPracticeReferenceTest {
   }
 
   private static WireInFlame wire(Bench bench) {
-    return new WireInFlame(ProbeWire.of(bench, new Stages().flame(bench)), Point.ROD, true);
+    return new WireInFlame(
+        ProbeWire.IN_ROOT.against(bench, new Stages().flame(bench)), Point.ROD, true);
   }
 
   private static double boardMeanAmps(Circuit circuit) {

@@ -55,7 +55,8 @@ class MeterPropertyTest {
               one(random, List.of(SupplyPoint.values())),
               one(random, List.of(SupplyPoint.values())));
       default ->
-          new WireInFlame(ProbeWire.of(bench, flame), one(random, points), random.nextBoolean());
+          new WireInFlame(
+              ProbeWire.IN_ROOT.against(bench, flame), one(random, points), random.nextBoolean());
     };
   }
 

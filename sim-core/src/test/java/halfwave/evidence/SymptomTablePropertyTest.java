@@ -4,30 +4,41 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import halfwave.bench.Bench;
 import halfwave.bench.ShippedBenches;
+import halfwave.board.BoardSettings;
 import halfwave.board.ShippedBoards;
 import halfwave.fault.Fault;
 import halfwave.fault.FaultKind;
 import halfwave.instrument.MeterReading;
-import java.util.EnumMap;
-import java.util.HashSet;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
 
 /** What all looks and readings together can tell apart. */
 class SymptomTablePropertyTest {
 
+  private static final boolean DEEP = Boolean.getBoolean("halfwave.deep");
   private static final Bench BENCH = ShippedBenches.standard();
 
+  private static final String PILOT = "intermittent-pilot";
+
   /**
-   * Kinds that no look and no reading tells apart on this bench, each with its reason. Empty: there
-   * are none.
+   * Kinds that no look and no reading tells apart, though they are there. On the bench with a
+   * pilot: one burner hands no flame on; a flue that draws by itself has no inducer and no pressure
+   * switch that could be missed; and (deep) half a microamp of deafness leaves the board a good
+   * signal, which shows in nothing either. On the other benches there are none.
    */
-  private static final Set<Set<FaultKind>> ALIKE = Set.of();
+  private static final Set<Set<FaultKind>> ALIKE_ON_PILOT =
+      Set.of(
+          Set.of(FaultKind.CROSSOVER_DIRTY, FaultKind.CROSSOVER_BLOCKED),
+          DEEP
+              ? Set.of(FaultKind.PRESSURE_SWITCH_OPEN, FaultKind.INDUCER_DEAD, FaultKind.BOARD_DEAF)
+              : Set.of(FaultKind.PRESSURE_SWITCH_OPEN, FaultKind.INDUCER_DEAD));
 
   /** All that is seen, readings as coarse as a meter and an unsteady flame leave them. */
   private static List<Object> seen(Symptoms s) {
@@ -68,22 +79,33 @@ class SymptomTablePropertyTest {
     }
   }
 
-  @Test
-  void noTwoKindsLookTheSame() {
-    Map<List<Object>, FaultKind> first = new LinkedHashMap<>();
-    Map<FaultKind, Set<FaultKind>> alike = new EnumMap<>(FaultKind.class);
-    for (FaultKind kind : FaultKind.values()) {
-      for (Fault fault : severities(kind)) {
-        Symptoms symptoms =
-            Symptoms.of(fault.on(BENCH), ShippedBoards.standard(BENCH.design().ignition()), 1);
-        FaultKind before = first.putIfAbsent(seen(symptoms), kind);
-        if (before != null && before != kind) {
-          alike.computeIfAbsent(before, k -> new HashSet<>()).add(kind);
-        }
-      }
-    }
-    Set<Set<FaultKind>> pairs = new HashSet<>();
-    alike.forEach((a, all) -> all.forEach(b -> pairs.add(Set.of(a, b))));
-    assertThat(pairs).isEqualTo(ALIKE);
+  /** Three electrodes take five times as long as two: that bench is left to the deep run. */
+  static Stream<Bench> shipped() {
+    return ShippedBenches.all().stream().filter(b -> DEEP || b.design().spark() == null);
+  }
+
+  /**
+   * On the standard bench at three severities, on the others at the usual one; deep: all at three.
+   */
+  @ParameterizedTest
+  @MethodSource("shipped")
+  void noTwoKindsLookTheSame(Bench bench) {
+    boolean three = DEEP || bench.equals(BENCH);
+    BoardSettings board = ShippedBoards.standard(bench.design().ignition());
+    List<Fault> faults =
+        Stream.of(FaultKind.values())
+            .flatMap(kind -> three ? severities(kind).stream() : Stream.of(Fault.typical(kind)))
+            .toList();
+    // each call is played by itself, so the order does not matter
+    Map<List<Object>, Set<FaultKind>> kinds =
+        faults.parallelStream()
+            .collect(
+                Collectors.groupingByConcurrent(
+                    fault -> seen(Symptoms.of(fault.on(bench), board, 1)),
+                    Collectors.mapping(Fault::kind, Collectors.toSet())));
+    Set<Set<FaultKind>> alike =
+        kinds.values().stream().filter(set -> set.size() > 1).collect(Collectors.toSet());
+
+    assertThat(alike).isEqualTo(bench.name().equals(PILOT) ? ALIKE_ON_PILOT : Set.of());
   }
 }

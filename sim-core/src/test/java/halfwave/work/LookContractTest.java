@@ -3,7 +3,6 @@ package halfwave.work;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import halfwave.bench.Bench;
-import halfwave.bench.Readings;
 import halfwave.bench.RodPosition;
 import halfwave.bench.ShippedBenches;
 import halfwave.bench.Stages;
@@ -14,7 +13,6 @@ import halfwave.board.StatusCode;
 import halfwave.fault.Fault;
 import halfwave.fault.FaultKind;
 import halfwave.flame.FlameState;
-import halfwave.instrument.MeterReading;
 import halfwave.sequence.Act;
 import halfwave.sequence.Deed;
 import halfwave.sequence.Moment;
@@ -200,8 +198,7 @@ class LookContractTest {
   }
 
   private static double volts(Stages stages, Bench bench) {
-    MeterReading reading = MeterTest.TERMINAL_VOLTS_LEAD_OFF.of(Readings.of(stages, bench));
-    return ((MeterReading.Volts) reading).alternatingRmsVolts();
+    return MeterShows.si(MeterTest.TERMINAL_VOLTS_LEAD_OFF, stages, bench);
   }
 
   @Test

@@ -5,14 +5,12 @@ import static org.assertj.core.api.Assertions.within;
 
 import halfwave.bench.Bench;
 import halfwave.bench.Condition;
-import halfwave.bench.Readings;
 import halfwave.bench.ShippedBenches;
 import halfwave.bench.Stages;
 import halfwave.bench.Trigger;
 import halfwave.board.Ignition;
 import halfwave.fault.Fault;
 import halfwave.fault.FaultKind;
-import halfwave.instrument.MeterReading;
 import java.util.EnumSet;
 import java.util.Set;
 import java.util.stream.Stream;
@@ -67,8 +65,7 @@ class RepairContractTest {
   }
 
   private static double amps(Stages stages, Bench bench) {
-    MeterReading reading = MeterTest.SERIES_CURRENT.of(Readings.of(stages, bench));
-    return ((MeterReading.Amps) reading).meanAmps();
+    return MeterShows.si(MeterTest.SERIES_CURRENT, stages, bench);
   }
 
   @ParameterizedTest

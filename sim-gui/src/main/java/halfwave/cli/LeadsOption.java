@@ -1,5 +1,6 @@
 package halfwave.cli;
 
+import halfwave.bench.ProbeWire;
 import halfwave.circuit.Point;
 import halfwave.instrument.HookUp;
 import halfwave.instrument.HookUp.Across;
@@ -30,10 +31,18 @@ final class LeadsOption {
 
   private final Typed where;
   private final Moment moment;
+  private final ProbeWire wire;
 
-  LeadsOption(String command, Moment moment) {
+  /** Where the wire stands counts only for a wire. */
+  LeadsOption(String command, Moment moment, ProbeWire wire) {
     where = new Typed(command, OPTION);
     this.moment = moment;
+    this.wire = wire;
+  }
+
+  /** Whether a wire is held in the flame. */
+  static boolean wired(String typed) {
+    return typed.startsWith(WIRE + ":");
   }
 
   HookUp hookUp(String typed) {
@@ -46,7 +55,7 @@ final class LeadsOption {
     if (ends.length == 2) {
       Optional<Point> black = point(ends[1]);
       if (ends[0].equals(WIRE) && black.isPresent()) {
-        return Subjects.wire(moment, black.get());
+        return Subjects.wire(moment, wire, black.get());
       }
       Optional<Point> red = point(ends[0]);
       if (red.isPresent() && black.isPresent()) {

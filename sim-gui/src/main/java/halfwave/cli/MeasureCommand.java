@@ -3,7 +3,9 @@ package halfwave.cli;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import halfwave.bench.ProbeWire;
 import halfwave.display.MeterText;
+import halfwave.display.QuantityReader;
 import halfwave.display.Sentences;
 import halfwave.instrument.Look;
 import halfwave.instrument.Measurement;
@@ -40,6 +42,8 @@ final class MeasureCommand implements Callable<Integer> {
   private static final String AT = "--at";
   private static final String FUNCTION = "--function";
   private static final String METER = "--meter";
+  private static final String ALONG = "--wire-along";
+  private static final String ACROSS = "--wire-across";
 
   @Mixin private Standard standard = new Standard();
 
@@ -71,11 +75,26 @@ final class MeasureCommand implements Callable<Integer> {
   @Option(names = METER, paramLabel = "NAME", descriptionKey = "meter")
   private @Nullable String meter;
 
+  @Option(names = ALONG, paramLabel = "LENGTH", descriptionKey = "wire-along")
+  private @Nullable String along;
+
+  @Option(names = ACROSS, paramLabel = "LENGTH", descriptionKey = "wire-across")
+  private @Nullable String across;
+
   @Override
   public Integer call() {
     String command = standard.spec().qualifiedName();
     MeterFunction chosen = function(command, Objects.requireNonNull(function));
     MeterModel model = model(command);
+    ProbeWire wire =
+        new ProbeWire(
+            length(command, ALONG, along, 0, ProbeWire.MOST_ALONG_METERS),
+            length(
+                command,
+                ACROSS,
+                across,
+                -ProbeWire.MOST_ACROSS_METERS,
+                ProbeWire.MOST_ACROSS_METERS));
     SequencePlan plan =
         new SequencePlan(
             command,
@@ -87,11 +106,33 @@ final class MeasureCommand implements Callable<Integer> {
         Measuring.of(
             Meter.fresh(model),
             chosen,
-            new LeadsOption(command, moment).hookUp(Objects.requireNonNull(leads)),
+            new LeadsOption(command, moment, wire).hookUp(Objects.requireNonNull(leads)),
             Subjects.at(moment),
             new Look(60, moment.seed(), moment.timeMillis()));
     standard.out().print(standard.json() ? json(moment, measured) : text(moment, measured));
     return 0;
+  }
+
+  /** Where a wire stands; without a wire there is no such place. */
+  private double length(
+      String command, String option, @Nullable String typed, double least, double most) {
+    if (typed == null) {
+      return 0;
+    }
+    Typed where = new Typed(command, option);
+    if (!LeadsOption.wired(Objects.requireNonNull(leads))) {
+      throw where.refused(typed, Message.of(MessageKey.ALLOWED_WITH_WIRE));
+    }
+    double meters = QuantityReader.si(typed, Dimension.LENGTH).orElse(Double.NaN);
+    if (!(meters >= least && meters <= most)) {
+      throw where.refused(
+          typed,
+          Message.of(
+              MessageKey.ALLOWED_RANGE,
+              Argument.quantity(least, Dimension.LENGTH),
+              Argument.quantity(most, Dimension.LENGTH)));
+    }
+    return meters;
   }
 
   private MeterFunction function(String command, String typed) {

@@ -83,6 +83,19 @@ class MeasureCommandTest {
     assertThat(there.status()).isZero();
   }
 
+  /** In the flame the wire is near the plasma's potential; beside and beyond it, it floats. */
+  @Test
+  void theWireIsHeldSomewhere() {
+    String root = measure("ac-volts", "wire:rod").out();
+
+    assertThat(measure("ac-volts", "wire:rod", "--wire-along=0mm").out()).isEqualTo(root);
+    assertThat(measure("ac-volts", "wire:rod", "--wire-along=30mm").out())
+        .containsPattern("\\d V AC")
+        .isNotEqualTo(root);
+    assertThat(measure("ac-volts", "wire:rod", "--wire-across=60mm").out())
+        .containsPattern("\\n0\\.0\\d+ V AC");
+  }
+
   /** A microamp range across the supply blows the fuse, and a caution says so. */
   @Test
   void wrongUseHasItsCaution() {
@@ -97,6 +110,9 @@ class MeasureCommandTest {
     "ohms, here, --at=3s, --leads = here: allowed is series-board",
     "ohms, terminal:emf, --at=3s, --leads = terminal:emf: allowed is",
     "ohms, terminal:common, --at=nix, --at = nix: allowed is",
+    "ac-volts, wire:rod, --wire-along=1m, --wire-along = 1m: allowed is a number from",
+    "ac-volts, wire:rod, --wire-across=-7cm, --wire-across = -7cm: allowed is a number from",
+    "ac-volts, terminal:common, --wire-along=5mm, --wire-along = 5mm: allowed is a place only",
     "ohms, terminal:common, --meter=nix, --meter = nix: allowed is one of",
     "ohms, terminal:common, --fault=nix, --fault = nix",
     "ohms, terminal:common, --fault=rod-fouled=1G, --fault rod-fouled = 1G: allowed is",
