@@ -534,6 +534,20 @@ public enum MessageKey {
   ALLOWED_FAULT,
   /** Something there is to do. */
   ALLOWED_WORK,
+  /** Where leads go, but for a wire in the flame: points of the circuit, of the supply. */
+  ALLOWED_FIXED_LEADS,
+  /** A list of answers to choose from: fewest, most. */
+  ALLOWED_ANSWERS,
+  /** An answer with at least one claim. */
+  ALLOWED_PROVED,
+  /** The tag of a language: an example. */
+  ALLOWED_LANGUAGE,
+  /** A text that is not blank. */
+  ALLOWED_FILLED_TEXT,
+  /** A number in SI or with a unit: an example. */
+  ALLOWED_MEASURE,
+  /** A claim: its forms. */
+  ALLOWED_CLAIM,
   /** Heading: looks. */
   WORK_LOOKS,
   /** Heading: readings. */

@@ -2,21 +2,11 @@ package halfwave.cli;
 
 import halfwave.circuit.Point;
 import halfwave.instrument.HookUp;
-import halfwave.instrument.HookUp.Across;
-import halfwave.instrument.HookUp.AcrossSupply;
-import halfwave.instrument.HookUp.InSenseLead;
-import halfwave.instrument.LeadEnd;
-import halfwave.instrument.SupplyPoint;
-import halfwave.io.JsonValue;
+import halfwave.io.LeadWords;
 import halfwave.io.Typed;
-import halfwave.message.Argument;
-import halfwave.message.Message;
-import halfwave.message.MessageKey;
 import halfwave.sequence.Moment;
 import halfwave.sequence.Subjects;
 import java.util.Optional;
-import java.util.stream.Collectors;
-import java.util.stream.Stream;
 
 /**
  * Reads where the leads are: {@code series-board}, {@code series-rod}, {@code RED:BLACK} with two
@@ -37,46 +27,13 @@ final class LeadsOption {
   }
 
   HookUp hookUp(String typed) {
-    if (typed.equals("series-board")) {
-      return new InSenseLead(LeadEnd.BOARD, true);
-    } else if (typed.equals("series-rod")) {
-      return new InSenseLead(LeadEnd.ROD, true);
-    }
     String[] ends = typed.split(":", -1);
-    if (ends.length == 2) {
-      Optional<Point> black = point(ends[1]);
-      if (ends[0].equals(WIRE) && black.isPresent()) {
+    if (ends.length == 2 && ends[0].equals(WIRE)) {
+      Optional<Point> black = LeadWords.point(ends[1]);
+      if (black.isPresent()) {
         return Subjects.wire(moment, black.get());
       }
-      Optional<Point> red = point(ends[0]);
-      if (red.isPresent() && black.isPresent()) {
-        return new Across(red.get(), black.get());
-      }
-      Optional<SupplyPoint> line = supply(ends[0]);
-      Optional<SupplyPoint> other = supply(ends[1]);
-      if (line.isPresent() && other.isPresent()) {
-        return new AcrossSupply(line.get(), other.get());
-      }
     }
-    throw where.refused(
-        typed,
-        Message.of(
-            MessageKey.ALLOWED_LEADS,
-            Argument.text(words(HookUp.REACHABLE.stream().sorted())),
-            Argument.text(words(Stream.of(SupplyPoint.values())))));
-  }
-
-  private static String words(Stream<? extends Enum<?>> constants) {
-    return constants.map(JsonValue::spelling).collect(Collectors.joining(", "));
-  }
-
-  private static Optional<Point> point(String word) {
-    return HookUp.REACHABLE.stream().filter(p -> JsonValue.spelling(p).equals(word)).findFirst();
-  }
-
-  private static Optional<SupplyPoint> supply(String word) {
-    return Stream.of(SupplyPoint.values())
-        .filter(p -> JsonValue.spelling(p).equals(word))
-        .findFirst();
+    return LeadWords.hookUp(typed).orElseThrow(() -> where.refused(typed, LeadWords.allowed()));
   }
 }
