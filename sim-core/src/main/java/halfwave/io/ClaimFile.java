@@ -24,12 +24,16 @@ import org.jspecify.annotations.Nullable;
  * <pre>
  * {"reading": R, "least": 1.5e-6, "most": "2.2µA"}      at the end
  * {"reading": R, "leastRatio": 0.9, "mostRatio": 1.1}   end over beginning
- * {"stage": "run"}    {"code": "weak-flame"}    {"enters": "trial", "least": 4, "most": 4}
+ * {"stage": "run"}   {"code": "weak-flame"}
+ * {"enters": "trial", "least": 4, "most": 4}            meanwhile; without both, at least once
  * R = display-amps | display-volts | display-ohms | signal | burners
  *   | {"function": "dc-microamps", "leads": "series-board"}
  * </pre>
  */
 final class ClaimFile {
+
+  /** No claim counts further; without a most any number will do. */
+  private static final int MOST_TIMES = 1000;
 
   private static final String SIGNAL = "signal";
   private static final String BURNERS = "burners";
@@ -69,7 +73,7 @@ final class ClaimFile {
   }
 
   private static Claim enters(JsonFields f) {
-    int least = count(f, "least", 0, 1);
+    int least = count(f, "least", 0, f.has("most") ? 0 : 1);
     int most = count(f, "most", least, Integer.MAX_VALUE);
     return new Claim.Enters(f.get("enters").oneOf(Stage.class), least, most);
   }
@@ -79,8 +83,8 @@ final class ClaimFile {
       return fallback;
     }
     long count = f.get(name).wholeNumber();
-    if (!(count >= smallest && count <= Integer.MAX_VALUE)) {
-      throw f.get(name).refused(range(smallest, Integer.MAX_VALUE));
+    if (!(count >= smallest && count <= MOST_TIMES)) {
+      throw f.get(name).refused(range(smallest, MOST_TIMES));
     }
     return (int) count;
   }
