@@ -47,6 +47,13 @@ public final class DemonstrationText {
     return root.toPrettyString() + "\n";
   }
 
+  /** A claim as a file holds it, in one line. */
+  public static String of(Claim claim) {
+    ObjectNode node = JsonNodeFactory.instance.objectNode();
+    ClaimFile.put(node, claim);
+    return node.toString();
+  }
+
   private static void putBench(ObjectNode root, Bench bench) {
     Optional<Bench> shipped = ShippedBenches.named(bench.name()).filter(bench::equals);
     if (shipped.isPresent()) {

@@ -548,6 +548,16 @@ public enum MessageKey {
   ALLOWED_MEASURE,
   /** A claim: its forms. */
   ALLOWED_CLAIM,
+  /** A shipped demonstration or a file that exists: the names of the shipped ones. */
+  ALLOWED_DEMONSTRATION,
+  /** All claims of a demonstration hold. */
+  DEMONSTRATION_HOLDS,
+  /** A claim does not hold: step, claim. */
+  DEMONSTRATION_DOUBT,
+  /** A claim of the right answer does not hold: step, claim. */
+  DEMONSTRATION_RIGHT_FAILS,
+  /** A wrong answer comes true: step, letter of the answer. */
+  DEMONSTRATION_WRONG_COMES_TRUE,
   /** Heading: looks. */
   WORK_LOOKS,
   /** Heading: readings. */

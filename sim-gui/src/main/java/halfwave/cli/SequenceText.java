@@ -133,7 +133,7 @@ final class SequenceText {
     }
   }
 
-  private static List<String> wrapped(String text, int width) {
+  static List<String> wrapped(String text, int width) {
     List<String> lines = new ArrayList<>();
     StringBuilder line = new StringBuilder();
     // a number stays with its unit
