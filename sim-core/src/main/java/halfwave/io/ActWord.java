@@ -23,6 +23,10 @@ enum ActWord {
   DAMP_OFF(new Deed.Damp(false)),
   /** Someone tugs at the sense lead. */
   TOUCH(new Deed.Touch()),
+  /** A service meter is put on. */
+  METER_ON,
+  /** The meter is taken off. */
+  METER_OFF(new Deed.TakeOff()),
   /** The sense lead is pulled. */
   LEAD_OFF(turned(Double.POSITIVE_INFINITY)),
   /** The sense lead is plugged in. */

@@ -4,6 +4,10 @@ import halfwave.bench.Change;
 import halfwave.bench.Disorder;
 import halfwave.bench.Intermittent;
 import halfwave.bench.Trigger;
+import halfwave.instrument.HookUp;
+import halfwave.instrument.Meter;
+import halfwave.instrument.MeterFunction;
+import halfwave.instrument.ShippedMeters;
 import halfwave.message.Argument;
 import halfwave.message.Message;
 import halfwave.message.MessageKey;
@@ -17,6 +21,7 @@ import halfwave.work.Repair;
  *
  * <pre>
  * WORD = call-on | call-off | power-on | power-off | damp-on | damp-off | touch
+ *      | meter-on FUNCTION LEADS | meter-off
  *      | lead-off | lead-on | gas-shut | gas-open | door-open | door-close
  *      | set PARAMETER=VALUE | break DISORDER | mend DISORDER
  *      | carry-over TIME | carry-over never | lurk TRIGGER CHANGE
@@ -53,6 +58,7 @@ public final class ActWords {
       return word.plain().get();
     }
     return switch (word) {
+      case METER_ON -> meterOn(after, rest);
       case SET -> new Deed.Alter(ChangeWords.turned(after, rest));
       case BREAK -> upset(after, rest, true);
       case MEND -> upset(after, rest, false);
@@ -62,6 +68,16 @@ public final class ActWords {
       case MISHANDLE -> new Deed.Mishandle(ChangeWords.oneOf(after, Handling.class, rest));
       default -> throw new IllegalStateException("no deed for " + word);
     };
+  }
+
+  private static Deed meterOn(Typed where, String rest) {
+    String[] words = rest.split("\\s+", 2);
+    MeterFunction function = ChangeWords.oneOf(where, MeterFunction.class, words[0]);
+    String leads = words.length == 2 ? words[1] : "";
+    HookUp hookUp =
+        LeadWords.hookUp(leads)
+            .orElseThrow(() -> where.then(words[0]).refused(leads, LeadWords.allowedHere()));
+    return new Deed.HookOn(Meter.fresh(ShippedMeters.service()), function, hookUp);
   }
 
   private static Deed upset(Typed where, String rest, boolean present) {

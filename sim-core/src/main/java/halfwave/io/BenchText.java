@@ -26,13 +26,18 @@ public final class BenchText {
 
   /** The bench as the text of a file. */
   public static String of(Bench bench) {
+    return node(bench).toPrettyString() + "\n";
+  }
+
+  /** The same where it stands inside another file. */
+  static ObjectNode node(Bench bench) {
     ObjectNode root = JsonNodeFactory.instance.objectNode();
     root.put("format", BenchFile.FORMAT)
         .put("version", BenchFile.VERSION)
         .put("name", bench.name());
     write(root.putObject("design"), bench.design());
     write(root.putObject("condition"), bench.condition());
-    return root.toPrettyString() + "\n";
+    return root;
   }
 
   private static void write(ObjectNode node, Design design) {
@@ -132,23 +137,26 @@ public final class BenchText {
       ObjectNode one = intermittents.addObject();
       one.put("trigger", JsonValue.spelling(intermittent.trigger()));
       ObjectNode change = one.putObject("change");
-      if (intermittent.change() instanceof Change.Turned turned) {
-        change.put("parameter", JsonValue.spelling(turned.parameter()));
-        putOhms(change, "value", turned.value().si());
-      } else if (intermittent.change() instanceof Change.Joined joined) {
-        change.put("parameter", JsonValue.spelling(joined.parameter()));
-        putOhms(change, "value", joined.value().si());
-        change.put("joins", true);
-      } else if (intermittent.change() instanceof Change.Upset upset) {
-        change
-            .put("disorder", JsonValue.spelling(upset.disorder()))
-            .put("present", upset.present());
-      } else if (intermittent.change() instanceof Change.CarriedOver carried) {
-        putSeconds(change, carried.seconds());
-      } else if (intermittent.change() instanceof Change.HeldUp held) {
-        putSeconds(change, held.seconds());
-        change.put("joins", true);
-      }
+      putChange(change, intermittent.change());
+    }
+  }
+
+  /** One change, as {@link ChangeFile} reads it. */
+  static void putChange(ObjectNode node, Change change) {
+    if (change instanceof Change.Turned turned) {
+      node.put("parameter", JsonValue.spelling(turned.parameter()));
+      putOhms(node, "value", turned.value().si());
+    } else if (change instanceof Change.Joined joined) {
+      node.put("parameter", JsonValue.spelling(joined.parameter()));
+      putOhms(node, "value", joined.value().si());
+      node.put("joins", true);
+    } else if (change instanceof Change.Upset upset) {
+      node.put("disorder", JsonValue.spelling(upset.disorder())).put("present", upset.present());
+    } else if (change instanceof Change.CarriedOver carried) {
+      putSeconds(node, carried.seconds());
+    } else if (change instanceof Change.HeldUp held) {
+      putSeconds(node, held.seconds());
+      node.put("joins", true);
     }
   }
 

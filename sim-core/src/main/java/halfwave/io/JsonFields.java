@@ -5,6 +5,7 @@ import halfwave.message.Argument;
 import halfwave.message.Message;
 import halfwave.message.MessageKey;
 import halfwave.quantity.RejectedValueException;
+import java.util.List;
 import java.util.function.Function;
 import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
@@ -28,6 +29,11 @@ public final class JsonFields {
   /** Whether the file has that field. */
   public boolean has(String name) {
     return object.has(name);
+  }
+
+  /** The names of all fields, in the order of the file. */
+  List<String> names() {
+    return object.names();
   }
 
   /** Refuses a file of another format or version. */

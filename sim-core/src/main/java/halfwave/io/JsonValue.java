@@ -59,6 +59,11 @@ public final class JsonValue {
     return node.isObject();
   }
 
+  /** Whether it is a text. */
+  boolean isText() {
+    return node.isTextual();
+  }
+
   /** Whether it is a list. */
   public boolean isList() {
     return node.isArray();
@@ -221,6 +226,13 @@ public final class JsonValue {
         file,
         path.isEmpty() ? name : path + "." + name,
         found == null ? MissingNode.getInstance() : found);
+  }
+
+  /** The names of this object's fields, in the order of the file. */
+  List<String> names() {
+    List<String> names = new ArrayList<>();
+    node.fieldNames().forEachRemaining(names::add);
+    return names;
   }
 
   /** Whether the object has a field of that name. */

@@ -4,6 +4,11 @@ import halfwave.bench.Intermittent;
 import halfwave.bench.Trigger;
 import halfwave.board.BoardSettings;
 import halfwave.board.ShippedBoards;
+import halfwave.instrument.HookUp;
+import halfwave.instrument.Meter;
+import halfwave.instrument.MeterFunction;
+import halfwave.instrument.MeterModel;
+import halfwave.instrument.ShippedMeters;
 import halfwave.message.Argument;
 import halfwave.message.Message;
 import halfwave.message.MessageKey;
@@ -53,7 +58,7 @@ public final class ScriptFile {
         acts);
   }
 
-  private static String board(JsonValue value) {
+  static String board(JsonValue value) {
     String name = value.text();
     if (ShippedBoards.named(name).isEmpty()) {
       String names =
@@ -63,7 +68,7 @@ public final class ScriptFile {
     return name;
   }
 
-  private static long millis(JsonValue value, long least, long most) {
+  static long millis(JsonValue value, long least, long most) {
     double seconds = value.number();
     double millis = Math.rint(seconds * 1000);
     if (!(seconds >= 0 && millis >= least && millis <= most)) {
@@ -72,7 +77,8 @@ public final class ScriptFile {
     return (long) millis;
   }
 
-  private static Act act(JsonValue value, long length) {
+  /** One act of a script or of a demonstration, before the end of its stretch. */
+  static Act act(JsonValue value, long length) {
     ActWord word = value.anyFields().get("act").oneOf(ActWord.class);
     List<String> names = new ArrayList<>(List.of("seconds", "act"));
     names.addAll(further(word));
@@ -80,8 +86,23 @@ public final class ScriptFile {
     return new Act(millis(f.get("seconds"), 0, length - 1), deed(word, f));
   }
 
+  private static MeterModel meter(JsonValue value) {
+    String names =
+        ShippedMeters.all().stream().map(MeterModel::name).collect(Collectors.joining(", "));
+    return ShippedMeters.all().stream()
+        .filter(m -> m.name().equals(value.text()))
+        .findFirst()
+        .orElseThrow(
+            () -> value.refused(Message.of(MessageKey.ALLOWED_ONE_OF, Argument.text(names))));
+  }
+
+  static HookUp leads(JsonValue value) {
+    return LeadWords.hookUp(value.text()).orElseThrow(() -> value.refused(LeadWords.allowedHere()));
+  }
+
   private static List<String> further(ActWord word) {
     return switch (word) {
+      case METER_ON -> List.of("function", "leads", "meter");
       case SET -> List.of("parameter", "value");
       case BREAK, MEND -> List.of("disorder");
       case CARRY_OVER -> List.of("carryOverSeconds");
@@ -94,6 +115,11 @@ public final class ScriptFile {
 
   private static Deed deed(ActWord word, JsonFields f) {
     return switch (word) {
+      case METER_ON ->
+          new Deed.HookOn(
+              Meter.fresh(f.orElse("meter", ScriptFile::meter, ShippedMeters.service())),
+              f.get("function").oneOf(MeterFunction.class),
+              leads(f.get("leads")));
       case SET -> new Deed.Alter(ChangeFile.withUnits().turned(f));
       case BREAK -> new Deed.Alter(ChangeFile.upset(f, true));
       case MEND -> new Deed.Alter(ChangeFile.upset(f, false));

@@ -550,6 +550,30 @@ public enum MessageKey {
   WORK_IMPOSSIBLE,
   /** A repair that needs no parts. */
   WORK_NO_COST,
+  /** Where leads go, but for a wire in the flame: points of the circuit, of the supply. */
+  ALLOWED_FIXED_LEADS,
+  /** A list of answers to choose from: fewest, most. */
+  ALLOWED_ANSWERS,
+  /** An answer with at least one claim. */
+  ALLOWED_PROVED,
+  /** The tag of a language: an example. */
+  ALLOWED_LANGUAGE,
+  /** A text that is not blank. */
+  ALLOWED_FILLED_TEXT,
+  /** A number in SI or with a unit: an example. */
+  ALLOWED_MEASURE,
+  /** A claim: its forms. */
+  ALLOWED_CLAIM,
+  /** A shipped demonstration or a file that exists: the names of the shipped ones. */
+  ALLOWED_DEMONSTRATION,
+  /** All claims of a demonstration hold. */
+  DEMONSTRATION_HOLDS,
+  /** A claim does not hold: step, claim. */
+  DEMONSTRATION_DOUBT,
+  /** A claim of the right answer does not hold: step, claim. */
+  DEMONSTRATION_RIGHT_FAILS,
+  /** A wrong answer comes true: step, letter of the answer. */
+  DEMONSTRATION_WRONG_COMES_TRUE,
   /** Heading: looks. */
   WORK_LOOKS,
   /** Heading: readings. */

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
 import com.fasterxml.jackson.databind.JsonNode;
 import halfwave.bench.Disorder;
 import halfwave.bench.Trigger;
+import halfwave.instrument.MeterFunction;
 import halfwave.sequence.Act;
 import halfwave.sequence.Script;
 import halfwave.work.Handling;
@@ -60,6 +61,13 @@ class ScriptFileContractTest {
         "\"act\":\"damp-on\"|damp-on",
         "\"act\":\"damp-off\"|damp-off",
         "\"act\":\"touch\"|touch",
+        "\"act\":\"meter-off\"|meter-off",
+        "\"act\":\"meter-on\",\"function\":\"dc-microamps\",\"leads\":\"series-board\""
+            + "|meter-on dc-microamps series-board",
+        "\"act\":\"meter-on\",\"function\":\"ac-volts\",\"leads\":\"terminal:chassis\","
+            + "\"meter\":\"service-true-rms\"|meter-on ac-volts terminal:chassis",
+        "\"act\":\"meter-on\",\"function\":\"ac-volts\",\"leads\":\"line:ground\""
+            + "|meter-on ac-volts line:ground",
         "\"act\":\"lead-off\"|lead-off",
         "\"act\":\"lead-on\"|lead-on",
         "\"act\":\"gas-shut\"|gas-shut",
@@ -111,6 +119,9 @@ class ScriptFileContractTest {
         "{\"seconds\":1,\"act\":\"repair\",\"repair\":\"kick-it\"}|acts[0].repair",
         "{\"seconds\":1,\"act\":\"mishandle\"}|acts[0].handling",
         "{\"seconds\":1,\"act\":\"mishandle\",\"handling\":\"replace-rod\"}|acts[0].handling",
+        "{\"seconds\":1,\"act\":\"meter-on\",\"function\":\"amps\",\"leads\":\"series-rod\"}"
+            + "|acts[0].function",
+        "{\"seconds\":1,\"act\":\"meter-on\",\"function\":\"ohms\"}|acts[0].leads",
         "7|acts[0]"
       })
   void wrongActsAreRefusedByReaderAndSchema(String act, String place) throws IOException {
@@ -128,6 +139,12 @@ class ScriptFileContractTest {
         "{\"seconds\":60,\"act\":\"touch\"}|acts[0].seconds|from 0s to 59.999s",
         "{\"seconds\":99,\"act\":\"touch\"}|acts[0].seconds|from 0s to 59.999s",
         "{\"seconds\":1,\"act\":\"set\",\"parameter\":\"knob\",\"value\":1}|acts[0].parameter|one of",
+        "{\"seconds\":1,\"act\":\"meter-on\",\"function\":\"ohms\",\"leads\":\"rod:moon\"}"
+            + "|acts[0].leads|series-rod, two of common",
+        "{\"seconds\":1,\"act\":\"meter-on\",\"function\":\"ohms\",\"leads\":\"wire:rod\"}"
+            + "|acts[0].leads|series-rod, two of common",
+        "{\"seconds\":1,\"act\":\"meter-on\",\"function\":\"ohms\",\"leads\":\"rod:chassis\","
+            + "\"meter\":\"best\"}|acts[0].meter|service-true-rms",
         "{\"seconds\":1,\"act\":\"set\",\"parameter\":\"ground\",\"value\":-5}|acts[0].value|from 0",
         "{\"seconds\":1,\"act\":\"set\",\"parameter\":\"rod-up\",\"value\":\"5kg\"}"
             + "|acts[0].value|from −100 mm to 100 mm",
@@ -203,6 +220,7 @@ class ScriptFileContractTest {
             ActWord.values(),
             Disorder.values(),
             Trigger.values(),
+            MeterFunction.values(),
             Repair.values(),
             Handling.values())
         .flatMap(Stream::of)

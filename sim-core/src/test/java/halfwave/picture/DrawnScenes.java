@@ -88,7 +88,9 @@ final class DrawnScenes {
     Bench bench = standard();
     BenchFlame flame = new Stages().flame(bench);
     return measured(
-        bench, new HookUp.WireInFlame(ProbeWire.of(bench, flame), Point.ROD, true), "−7.4 V DC");
+        bench,
+        new HookUp.WireInFlame(ProbeWire.IN_ROOT.against(bench, flame), Point.ROD, true),
+        "−7.4 V DC");
   }
 
   static DrawnBench of(

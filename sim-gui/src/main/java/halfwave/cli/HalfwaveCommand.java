@@ -27,7 +27,8 @@ import picocli.CommandLine.Mixin;
       BenchesCommand.class,
       BoardsCommand.class,
       FaultsCommand.class,
-      WorkCommand.class
+      WorkCommand.class,
+      DemonstrationsCommand.class
     })
 public final class HalfwaveCommand implements Runnable {
 

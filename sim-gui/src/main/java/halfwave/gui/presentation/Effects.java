@@ -1,5 +1,6 @@
 package halfwave.gui.presentation;
 
+import halfwave.bench.ProbeWire;
 import halfwave.bench.Stages;
 import halfwave.board.Ignition;
 import halfwave.instrument.HookUp;
@@ -166,7 +167,7 @@ final class Effects {
   private State measured(State state, Intent.Measure measure) {
     HookUp hookUp =
         measure.placing() instanceof Placing.InFlame wire
-            ? Subjects.wire(state.moment(), wire.other())
+            ? Subjects.wire(state.moment(), ProbeWire.IN_ROOT, wire.other())
             : ((Placing.At) measure.placing()).hookUp();
     Deed hook = new Deed.HookOn(state.standing().meter(), measure.function(), hookUp);
     return acted(state, List.of(hook), 0);

@@ -1,0 +1,81 @@
+package halfwave.io;
+
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import halfwave.bench.Change;
+import halfwave.instrument.ShippedMeters;
+import halfwave.sequence.Act;
+import halfwave.sequence.Deed;
+import java.math.BigDecimal;
+import java.util.Optional;
+import java.util.stream.Stream;
+
+/** Writes an act as {@link ScriptFile} reads it. */
+final class ActText {
+
+  private ActText() {}
+
+  /**
+   * Puts the act into an empty object.
+   *
+   * @throws IllegalArgumentException where no word says it
+   */
+  static void put(ObjectNode node, Act act) {
+    node.put("seconds", seconds(act.timeMillis()));
+    Deed deed = act.deed();
+    Optional<ActWord> plain =
+        Stream.of(ActWord.values())
+            .filter(w -> w.plain().filter(deed::equals).isPresent())
+            .findFirst();
+    if (plain.isPresent()) {
+      put(node, plain.get());
+    } else if (deed instanceof Deed.Alter alter) {
+      putChange(node, alter.change());
+    } else if (deed instanceof Deed.Lurk lurk) {
+      put(node, ActWord.LURK).put("trigger", JsonValue.spelling(lurk.intermittent().trigger()));
+      BenchText.putChange(node.putObject("change"), lurk.intermittent().change());
+    } else if (deed instanceof Deed.HookOn hook) {
+      putMeter(node, hook);
+    } else {
+      throw new IllegalArgumentException("deed = " + deed + ": no word for it");
+    }
+  }
+
+  /** Whole milliseconds, exactly. */
+  static BigDecimal seconds(long millis) {
+    BigDecimal seconds = BigDecimal.valueOf(millis, 3).stripTrailingZeros();
+    return seconds.scale() < 0 ? seconds.setScale(0) : seconds;
+  }
+
+  private static ObjectNode put(ObjectNode node, ActWord word) {
+    return node.put("act", JsonValue.spelling(word));
+  }
+
+  private static void putChange(ObjectNode node, Change change) {
+    if (change instanceof Change.Turned) {
+      put(node, ActWord.SET);
+      BenchText.putChange(node, change);
+    } else if (change instanceof Change.Upset upset) {
+      put(node, upset.present() ? ActWord.BREAK : ActWord.MEND)
+          .put("disorder", JsonValue.spelling(upset.disorder()));
+    } else if (change instanceof Change.CarriedOver) {
+      put(node, ActWord.CARRY_OVER);
+      BenchText.putChange(node, change);
+    } else {
+      throw new IllegalArgumentException("change = " + change + ": no word for it");
+    }
+  }
+
+  private static void putMeter(ObjectNode node, Deed.HookOn hook) {
+    if (!hook.meter().fuseIntact()
+        || !hook.meter().alive()
+        || !ShippedMeters.all().contains(hook.meter().model())) {
+      throw new IllegalArgumentException("meter = " + hook.meter() + ": a whole, shipped one");
+    }
+    put(node, ActWord.METER_ON)
+        .put("function", JsonValue.spelling(hook.function()))
+        .put("leads", LeadWords.word(hook.hookUp()));
+    if (!hook.meter().model().equals(ShippedMeters.service())) {
+      node.put("meter", hook.meter().model().name());
+    }
+  }
+}

@@ -1,0 +1,110 @@
+package halfwave.io;
+
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import halfwave.bench.Bench;
+import halfwave.bench.ShippedBenches;
+import halfwave.lesson.Answer;
+import halfwave.lesson.Claim;
+import halfwave.lesson.Demonstration;
+import halfwave.lesson.Play;
+import halfwave.lesson.Question;
+import halfwave.lesson.Step;
+import halfwave.lesson.Words;
+import halfwave.sequence.Act;
+import java.util.List;
+import java.util.Optional;
+
+/** Writes what {@link DemonstrationFile} reads. */
+public final class DemonstrationText {
+
+  private DemonstrationText() {}
+
+  /**
+   * The demonstration as the text of a file.
+   *
+   * @throws IllegalArgumentException where an act or a claim has no words, such as a whole new
+   *     condition
+   */
+  public static String of(Demonstration d) {
+    ObjectNode root = JsonNodeFactory.instance.objectNode();
+    root.put("format", DemonstrationFile.FORMAT)
+        .put("version", DemonstrationFile.VERSION)
+        .put("name", d.name());
+    put(root, "title", d.title());
+    put(root, "about", d.about());
+    putBench(root, d.bench());
+    if (d.board() != null) {
+      root.put("board", d.board());
+    }
+    root.put("seed", d.seed());
+    ObjectNode start = root.putObject("start");
+    start.put("seconds", ActText.seconds(d.start().lengthMillis()));
+    putActs(start, d.start().acts());
+    ArrayNode steps = root.putArray("steps");
+    d.steps().forEach(step -> put(steps.addObject(), step));
+    return root.toPrettyString() + "\n";
+  }
+
+  /** A claim as a file holds it, in one line. */
+  public static String of(Claim claim) {
+    ObjectNode node = JsonNodeFactory.instance.objectNode();
+    ClaimFile.put(node, claim);
+    return node.toString();
+  }
+
+  private static void putBench(ObjectNode root, Bench bench) {
+    Optional<Bench> shipped = ShippedBenches.named(bench.name()).filter(bench::equals);
+    if (shipped.isPresent()) {
+      root.put("bench", bench.name());
+    } else {
+      root.set("bench", BenchText.node(bench));
+    }
+  }
+
+  private static void put(ObjectNode node, String name, Words words) {
+    ObjectNode texts = node.putObject(name);
+    words.texts().forEach(texts::put);
+  }
+
+  private static void put(ObjectNode node, Step step) {
+    put(node, "heading", step.heading());
+    put(node, "say", step.say());
+    Question question = step.question();
+    if (question != null) {
+      put(node.putObject("question"), question);
+    }
+    Play play = step.play();
+    node.put("seconds", ActText.seconds(play.lengthMillis())).put("speed", play.speedRatio());
+    putActs(node, play.acts());
+    Words explanation = step.explanation();
+    if (explanation != null) {
+      put(node, "explanation", explanation);
+    }
+    putClaims(node, step.claims());
+    ArrayNode lit = node.putArray("lit");
+    step.lit().forEach(part -> lit.add(JsonValue.spelling(part)));
+  }
+
+  private static void put(ObjectNode node, Question question) {
+    put(node, "ask", question.ask());
+    ArrayNode answers = node.putArray("answers");
+    for (Answer answer : question.answers()) {
+      ObjectNode one = answers.addObject();
+      put(one, "text", answer.text());
+      putClaims(one, answer.claims());
+    }
+    node.put("right", question.right());
+  }
+
+  private static void putActs(ObjectNode node, List<Act> acts) {
+    ArrayNode all = node.putArray("acts");
+    acts.forEach(act -> ActText.put(all.addObject(), act));
+  }
+
+  private static void putClaims(ObjectNode node, List<Claim> claims) {
+    ArrayNode all = node.putArray("claims");
+    claims.forEach(claim -> ClaimFile.put(all.addObject(), claim));
+  }
+}
