@@ -151,6 +151,9 @@ public final class QuantityText {
         best = unit;
       }
     }
+    if (dimension == Dimension.LENGTH && si == 0 && system == UnitSystem.METRIC) {
+      return DisplayUnit.MILLIMETER;
+    }
     // volts and microamps are how the trade speaks, down to what a meter can show
     if (dimension == Dimension.CURRENT && Math.abs(si) < 0.9995e-6) {
       return si == 0 || Math.abs(si) >= 1e-8 ? DisplayUnit.MICROAMP : DisplayUnit.NANOAMP;

@@ -35,6 +35,10 @@ final class ActText {
       BenchText.putChange(node.putObject("change"), lurk.intermittent().change());
     } else if (deed instanceof Deed.HookOn hook) {
       putMeter(node, hook);
+    } else if (deed instanceof Deed.PutRight work) {
+      put(node, ActWord.REPAIR).put("repair", JsonValue.spelling(work.repair()));
+    } else if (deed instanceof Deed.Mishandle work) {
+      put(node, ActWord.MISHANDLE).put("handling", JsonValue.spelling(work.handling()));
     } else {
       throw new IllegalArgumentException("deed = " + deed + ": no word for it");
     }

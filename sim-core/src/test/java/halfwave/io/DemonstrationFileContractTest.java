@@ -17,6 +17,8 @@ import halfwave.lesson.Demonstration;
 import halfwave.lesson.Play;
 import halfwave.sequence.Act;
 import halfwave.sequence.Deed;
+import halfwave.work.Handling;
+import halfwave.work.Repair;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -217,6 +219,8 @@ class DemonstrationFileContractTest {
             Disorder.values(),
             Trigger.values(),
             MeterFunction.values(),
+            Repair.values(),
+            Handling.values(),
             Stage.values(),
             StatusCode.values(),
             Part.values())

@@ -8,6 +8,7 @@ import halfwave.instrument.LeadEnd;
 import halfwave.instrument.Meter;
 import halfwave.instrument.MeterFunction;
 import halfwave.instrument.ShippedMeters;
+import halfwave.lesson.Stretch;
 import halfwave.message.Message;
 import halfwave.message.MessageKey;
 import halfwave.quantity.RejectedValueException;
@@ -72,6 +73,7 @@ final class Effects {
         History.EMPTY,
         new State.Clock(true, 1),
         new State.Paper(open.file(), open.bench()),
+        null,
         null);
   }
 
@@ -102,9 +104,9 @@ final class Effects {
     } else if (intent instanceof Intent.Open open) {
       return opened(open).with(new State.Clock(true, state.clock().timesReal()));
     } else if (intent instanceof Intent.Enter enter) {
-      Standing there =
-          new Standing(enter.moment(), state.standing().meter(), Recording.EMPTY, List.of());
-      return at(state, there.at(enter.moment())).with(History.EMPTY);
+      return entered(state, enter.moment());
+    } else if (intent instanceof Intent.Show show) {
+      return shown(state, show.stretch());
     } else if (intent instanceof Intent.Saved saved) {
       return state.with(new State.Paper(saved.file(), saved.bench()));
     } else if (intent instanceof Intent.HandOver handOver) {
@@ -114,7 +116,38 @@ final class Effects {
   }
 
   private State passed(State state, long millis) {
-    return at(state, later(state.standing(), millis, List.of()));
+    Stretch showing = state.showing();
+    if (showing == null) {
+      return at(state, later(state.standing(), millis, List.of()));
+    }
+    long now = state.moment().timeMillis();
+    long until = Math.min(now + millis, showing.untilMillis());
+    List<Act> due =
+        showing.acts().stream()
+            .filter(act -> act.timeMillis() >= now && act.timeMillis() < until)
+            .toList();
+    State after = now < until ? at(state, later(state.standing(), until - now, due)) : state;
+    return until < showing.untilMillis()
+        ? after
+        : after.with(new State.Clock(false, 1)).showing(null);
+  }
+
+  /** A demonstration begins with a bench of its own: nothing is told of the one before. */
+  private State entered(State state, Moment moment) {
+    boolean goesOn =
+        moment.timeMillis() >= state.moment().timeMillis()
+            && moment.bench().name().equals(state.moment().bench().name());
+    Recording told = goesOn ? state.recording() : Recording.EMPTY;
+    Standing there = new Standing(moment, state.standing().meter(), told, List.of());
+    return at(state, there.at(moment))
+        .with(History.EMPTY)
+        .with(new State.Clock(false, 1))
+        .showing(null);
+  }
+
+  private State shown(State state, Stretch stretch) {
+    State there = state.moment().equals(stretch.from()) ? state : entered(state, stretch.from());
+    return there.with(new State.Clock(true, stretch.speedRatio())).showing(stretch);
   }
 
   private Standing later(Standing standing, long millis, List<Act> acts) {

@@ -4,6 +4,7 @@ import halfwave.bench.Bench;
 import halfwave.board.BoardSettings;
 import halfwave.instrument.Meter;
 import halfwave.instrument.MeterFunction;
+import halfwave.lesson.Stretch;
 import halfwave.sequence.Deed;
 import halfwave.sequence.Moment;
 import halfwave.work.Work;
@@ -16,7 +17,7 @@ import org.jspecify.annotations.Nullable;
  *
  * <pre>
  * Intent = Pass | Play | Speed | StepOn | Act | Measure | Labor | Undo | Redo | Open | Enter
- *        | Saved | HandOver
+ *        | Show | Saved | HandOver
  * </pre>
  */
 public sealed interface Intent {
@@ -99,6 +100,13 @@ public sealed interface Intent {
    * @param moment the moment
    */
   record Enter(Moment moment) implements Intent {}
+
+  /**
+   * A stretch of a demonstration is played, from its beginning, at its pace.
+   *
+   * @param stretch what
+   */
+  record Show(Stretch stretch) implements Intent {}
 
   /**
    * The bench was saved.

@@ -1,6 +1,7 @@
 package halfwave.gui.presentation;
 
 import halfwave.bench.Bench;
+import halfwave.lesson.Stretch;
 import halfwave.sequence.Moment;
 import java.nio.file.Path;
 import org.jspecify.annotations.Nullable;
@@ -13,6 +14,7 @@ import org.jspecify.annotations.Nullable;
  * @param history where undo and redo lead
  * @param clock how time runs
  * @param paper where the bench lies
+ * @param showing what a demonstration plays, or null
  * @param refusal why the last act could not be done, or null
  */
 public record State(
@@ -21,6 +23,7 @@ public record State(
     History history,
     Clock clock,
     Paper paper,
+    @Nullable Stretch showing,
     @Nullable Refusal refusal) {
 
   /**
@@ -55,22 +58,26 @@ public record State(
   }
 
   State with(Clock other) {
-    return new State(standing, readout, history, other, paper, refusal);
+    return new State(standing, readout, history, other, paper, showing, refusal);
   }
 
   State with(Paper other) {
-    return new State(standing, readout, history, clock, other, refusal);
+    return new State(standing, readout, history, clock, other, showing, refusal);
   }
 
   State with(Standing other, Readout found) {
-    return new State(other, found, history, clock, paper, refusal);
+    return new State(other, found, history, clock, paper, showing, refusal);
   }
 
   State with(History other) {
-    return new State(standing, readout, other, clock, paper, null);
+    return new State(standing, readout, other, clock, paper, showing, null);
+  }
+
+  State showing(@Nullable Stretch other) {
+    return new State(standing, readout, history, clock, paper, other, refusal);
   }
 
   State with(Refusal other) {
-    return new State(standing, readout, history, clock, paper, other);
+    return new State(standing, readout, history, clock, paper, showing, other);
   }
 }

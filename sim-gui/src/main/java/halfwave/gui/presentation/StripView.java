@@ -18,6 +18,7 @@ import java.util.function.ToDoubleFunction;
  * @param signal the board's flame signal
  * @param flags what people did
  * @param ticks marks of time
+ * @param now the present, 0 to 1 of the strip
  * @param spoken in words, for who hears the screen
  */
 public record StripView(
@@ -26,6 +27,7 @@ public record StripView(
     Signal signal,
     List<Flag> flags,
     List<Tick> ticks,
+    double now,
     String spoken) {
 
   /**
@@ -155,7 +157,8 @@ public record StripView(
       lanes.add(lane("strip.gas-valve", s -> s.outputs().mainValve() ? 1 : 0));
       lanes.add(new Lane(words.text("strip.flame"), true, bars(s -> s.litCount() / count)));
       lanes.add(lane("strip.blower", s -> s.outputs().blower() ? 1 : 0));
-      return new StripView(stages(), lanes, signal(), flags(), ticks(), spoken());
+      return new StripView(
+          stages(), lanes, signal(), flags(), ticks(), at(state.moment().timeMillis()), spoken());
     }
 
     private double at(long millis) {

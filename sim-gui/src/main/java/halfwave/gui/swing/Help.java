@@ -24,6 +24,7 @@ final class Help {
           "key.panels",
           "key.tabs",
           "key.drawing",
+          "key.lesson",
           "key.help");
 
   private final JFrame over;

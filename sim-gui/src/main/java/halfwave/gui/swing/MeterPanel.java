@@ -26,6 +26,7 @@ import javax.swing.JLabel;
 import javax.swing.JMenuItem;
 import javax.swing.JPanel;
 import javax.swing.JPopupMenu;
+import javax.swing.JTextArea;
 import javax.swing.JToggleButton;
 import net.miginfocom.swing.MigLayout;
 import org.jspecify.annotations.Nullable;
@@ -40,7 +41,7 @@ final class MeterPanel extends Plate {
   private final JLabel number;
   private final JLabel unit;
   private final JLabel beside;
-  private final JLabel place;
+  private final JTextArea place;
   private final JLabel details;
   private final JButton leads;
   private final JButton fuse;
@@ -53,27 +54,27 @@ final class MeterPanel extends Plate {
     this.words = words;
     this.workbench = workbench;
     var p = theme.palette();
-    JPanel face = new JPanel(new MigLayout("insets 0, gap 4, fillx, hidemode 3", "[grow][]"));
+    JPanel face =
+        new JPanel(
+            new MigLayout("insets 0, gap 4, fillx, hidemode 3, novisualpadding", "[grow][]"));
     face.setOpaque(false);
-    face.add(
-        Lettering.label(words.text("meter.title"), theme.heading(), p.ink()),
-        "top, split 3, flowy");
-    place = Lettering.label(" ", theme.body(), p.ink());
-    details = Lettering.label(" ", theme.note(), p.softInk());
-    face.add(place, "wmin 0");
-    face.add(details, "wmin 0");
     number = Lettering.label("– – –", theme.reading(), p.ink());
     unit = Lettering.label(" ", theme.second(), p.softInk());
     beside = Lettering.label(" ", theme.body(), p.softInk());
-    JPanel shown = new JPanel(new MigLayout("insets 0, gap 6 0, novisualpadding", "[][]", "[]0[]"));
+    place = Lettering.paragraph(" ", theme.body(), p.ink());
+    details = Lettering.label(" ", theme.note(), p.softInk());
+    face.add(Lettering.label(words.text("meter.title"), theme.heading(), p.ink()), "top");
+    JPanel shown = new JPanel(new MigLayout("insets 0, gap 6 0, novisualpadding", "[][]"));
     shown.setOpaque(false);
+    shown.add(beside, "aligny baseline, gapright 8");
     shown.add(number, "aligny baseline");
-    shown.add(unit, "aligny baseline, wrap");
-    shown.add(beside, "span, alignx right");
+    shown.add(unit, "aligny baseline");
     shown.setToolTipText(words.text("meter.healthy"));
     number.setToolTipText(words.text("meter.healthy"));
-    face.add(shown, "alignx right, top, wrap");
-    face.add(dial(), "span, growx, gaptop 4, wrap");
+    face.add(shown, "alignx right, top, hmin " + theme.px(62) + ", wrap");
+    face.add(place, "span, growx, wmin 0, wrap");
+    face.add(details, "span, wmin 0, wrap");
+    face.add(dial(), "span, growx, wmin 0, gaptop 4, wrap");
     leads = new JButton(words.text("meter.choose-place") + "…");
     leads.setName("meter.leads");
     leads.addActionListener(e -> spots().show(leads, 0, leads.getHeight()));
@@ -97,7 +98,9 @@ final class MeterPanel extends Plate {
   }
 
   private JPanel dial() {
-    JPanel row = new JPanel(new MigLayout("insets 0, gap 4, wrap 5, fillx", "[grow, sg]"));
+    JPanel row =
+        new JPanel(
+            new MigLayout("insets 0, gap 4, wrap 5, fillx, novisualpadding", "[grow,fill,sg,0::]"));
     row.setOpaque(false);
     ButtonGroup group = new ButtonGroup();
     for (MeterFunction function : MeterFunction.values()) {
@@ -110,7 +113,7 @@ final class MeterPanel extends Plate {
       button.addActionListener(e -> turn(function));
       group.add(button);
       dial.put(function, button);
-      row.add(button, "growx, hmin " + theme().px(26));
+      row.add(button, "wmin 0, hmin " + theme().px(26));
     }
     return row;
   }
@@ -202,7 +205,9 @@ final class MeterPanel extends Plate {
     number.setFont(view.number().length() > 7 ? theme().second() : theme().reading());
     unit.setText(view.unit());
     beside.setText(view.beside());
-    place.setText(view.place());
+    if (!place.getText().equals(view.place())) {
+      place.setText(view.place());
+    }
     place.setToolTipText(view.place());
     details.setText(view.details());
     details.setToolTipText(view.details());

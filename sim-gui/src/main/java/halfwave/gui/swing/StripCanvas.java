@@ -104,7 +104,8 @@ final class StripCanvas extends Painted {
     flags(g);
     g.setColor(theme.palette().accent());
     g.setStroke(new BasicStroke(1.5f));
-    g.draw(new Line2D.Double(x(1), theme.px(18), x(1), getHeight() - theme.px(4)));
+    double now = x(view.now());
+    g.draw(new Line2D.Double(now, theme.px(18), now, getHeight() - theme.px(4)));
     g.dispose();
   }
 

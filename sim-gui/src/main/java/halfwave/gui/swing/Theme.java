@@ -70,6 +70,8 @@ final class Theme {
     d.put("TabbedPane.selectedForeground", hex(p.accent()));
     d.put("TabbedPane.tabInsets", "6,10,6,10");
     d.put("ScrollBar.width", "12");
+    d.put("ScrollBar.thumb", hex(p.border()));
+    d.put("TabbedPane.background", hex(p.sheet()));
     d.put("Slider.trackWidth", "3");
     d.put("Slider.thumbSize", "14,14");
     d.put("ToolTip.background", hex(p.sheet()));
@@ -78,6 +80,7 @@ final class Theme {
     d.put("List.selectionForeground", hex(p.sheet()));
     d.put("Component.minimumWidth", Long.toString(Math.round(24 * ratio)));
     d.put("MenuBar.borderColor", hex(p.hairline()));
+    d.put("MenuBar.background", hex(p.ground()));
     return d;
   }
 
@@ -114,6 +117,11 @@ final class Theme {
   /** The one very large reading. */
   Font reading() {
     return font(Font.BOLD, 50);
+  }
+
+  /** What a class reads. */
+  Font lesson() {
+    return font(Font.PLAIN, 14.5);
   }
 
   Font second() {

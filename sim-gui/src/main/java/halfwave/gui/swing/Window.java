@@ -4,12 +4,14 @@ import halfwave.bench.ShippedBenches;
 import halfwave.board.ShippedBoards;
 import halfwave.gui.presentation.BarView;
 import halfwave.gui.presentation.Intent;
+import halfwave.gui.presentation.LessonModel;
 import halfwave.gui.presentation.Settings;
 import halfwave.gui.presentation.SettingsFile;
 import halfwave.gui.presentation.State;
 import halfwave.gui.presentation.Wording;
 import halfwave.gui.presentation.Workbench;
 import halfwave.instrument.MeterFunction;
+import halfwave.lesson.Question;
 import halfwave.picture.DrawnPart;
 import halfwave.picture.DrawnView;
 import halfwave.picture.Palette;
@@ -50,6 +52,7 @@ public final class Window {
 
   private final SettingsFile file;
   private final Workbench workbench;
+  private final LessonModel lesson;
   private final Timer ticker;
   private final JFrame frame = new JFrame();
   private Settings settings;
@@ -74,6 +77,7 @@ public final class Window {
       FaultPanel faults,
       WorkPanel work,
       PartPanel part,
+      LessonPanel lesson,
       JTabbedPane tabs,
       JLabel notice) {
 
@@ -104,6 +108,7 @@ public final class Window {
     Locale locale = tag == null ? Locale.getDefault() : Locale.forLanguageTag(tag);
     words = Wording.of(locale, settings.units());
     workbench = new Workbench(engine, SwingUtilities::invokeLater, this::trouble);
+    lesson = new LessonModel(workbench, engine, SwingUtilities::invokeLater);
     theme = theme();
     files = new BenchFiles(frame, words, workbench, this::used);
     panels = build();
@@ -210,6 +215,8 @@ public final class Window {
     tabs.addTab(words.text("tab.faults"), faults);
     tabs.addTab(words.text("tab.work"), work);
     tabs.addTab(words.text("tab.part"), part);
+    LessonPanel player = new LessonPanel(theme, words, lesson, drawing::light);
+    tabs.addTab(words.text("tab.lesson"), player);
     tabs.setSelectedIndex(tab);
     tabs.addChangeListener(
         e -> {
@@ -222,7 +229,8 @@ public final class Window {
     JLabel notice = Lettering.label(" ", theme.body(), theme.palette().danger());
     notice.setName("notice");
     Panels made =
-        new Panels(bar, drawing, meter, board, strip, condition, faults, work, part, tabs, notice);
+        new Panels(
+            bar, drawing, meter, board, strip, condition, faults, work, part, player, tabs, notice);
     lay(made);
     panels = made;
     frame.setJMenuBar(
@@ -237,7 +245,13 @@ public final class Window {
                 this::quit)
             .bar());
     keys(made);
-    unsubscribe = workbench.subscribe(this::show);
+    Runnable states = workbench.subscribe(this::show);
+    Runnable steps = lesson.subscribe(player::refresh);
+    unsubscribe =
+        () -> {
+          states.run();
+          steps.run();
+        };
     return made;
   }
 
@@ -248,7 +262,7 @@ public final class Window {
     JPanel body =
         new JPanel(
             new MigLayout(
-                "insets 0 14 6 14, gap 10, fill",
+                "insets 0 14 6 14, gap 10, fill, novisualpadding",
                 "[grow 100,fill]["
                     + theme.px(400)
                     + ":"
@@ -261,7 +275,9 @@ public final class Window {
     JPanel sheet = new JPanel(new BorderLayout());
     sheet.setOpaque(false);
     JPanel left =
-        new JPanel(new MigLayout("insets 0, gap 10, fill", "[grow,fill]", "[grow,fill][]"));
+        new JPanel(
+            new MigLayout(
+                "insets 0, gap 10, fill, novisualpadding", "[grow,fill]", "[grow,fill][]"));
     left.setOpaque(false);
     Plate drawing = new Plate(theme, words.text("drawing.title"));
     drawing.add(drawingHead(), BorderLayout.NORTH);
@@ -340,7 +356,7 @@ public final class Window {
 
   private void keys(Panels p) {
     JComponent root = frame.getRootPane();
-    key(root, KeyStroke.getKeyStroke(KeyEvent.VK_SPACE, 0), p.bar()::togglePlay, true);
+    key(root, KeyStroke.getKeyStroke(KeyEvent.VK_SPACE, 0), this::space, true);
     key(root, KeyStroke.getKeyStroke(KeyEvent.VK_PERIOD, 0), () -> step(1000L), true);
     key(
         root,
@@ -366,6 +382,13 @@ public final class Window {
           () -> p.meter().turn(function),
           false);
     }
+    for (int k = 0; k < Question.MOST_ANSWERS; k++) {
+      int answer = k;
+      key(root, KeyStroke.getKeyStroke((char) ('1' + k)), () -> lesson.vote(answer), true);
+      key(root, KeyStroke.getKeyStroke((char) ('a' + k)), () -> lesson.vote(answer), true);
+    }
+    key(root, KeyStroke.getKeyStroke(KeyEvent.VK_PAGE_DOWN, 0), lesson::forward, true);
+    key(root, KeyStroke.getKeyStroke(KeyEvent.VK_PAGE_UP, 0), lesson::back, true);
     for (int k = 0; k < p.tabs().getTabCount(); k++) {
       int index = k;
       key(
@@ -376,6 +399,15 @@ public final class Window {
             p.tabs().getSelectedComponent().requestFocusInWindow();
           },
           false);
+    }
+  }
+
+  /** With a demonstration before the class the space bar goes on in it, else it stops the clock. */
+  private void space() {
+    if (lesson.at() != null && panels.lesson().isShowing()) {
+      lesson.forward();
+    } else {
+      panels.bar().togglePlay();
     }
   }
 

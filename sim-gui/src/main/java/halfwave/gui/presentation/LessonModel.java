@@ -1,0 +1,160 @@
+package halfwave.gui.presentation;
+
+import halfwave.lesson.Demonstration;
+import halfwave.lesson.Playthrough;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.concurrent.Executor;
+import java.util.function.UnaryOperator;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * A demonstration on its way. What has to be played to get somewhere is played on the engine's
+ * thread; the workbench is then put at that moment.
+ */
+public final class LessonModel {
+
+  private final Workbench workbench;
+  private final Executor engine;
+  private final Executor screen;
+  private final List<Runnable> watchers = new ArrayList<>();
+  private @Nullable Playthrough at;
+  private boolean preparing;
+
+  /**
+   * No demonstration yet.
+   *
+   * @param workbench shows it
+   * @param engine the workbench's own
+   * @param screen runs what touches panels
+   */
+  public LessonModel(Workbench workbench, Executor engine, Executor screen) {
+    this.workbench = workbench;
+    this.engine = engine;
+    this.screen = screen;
+  }
+
+  /** Is told whenever something changed. */
+  public Runnable subscribe(Runnable watcher) {
+    watchers.add(watcher);
+    watcher.run();
+    return () -> watchers.remove(watcher);
+  }
+
+  /** Where it stands, or null: none is shown. */
+  public @Nullable Playthrough at() {
+    return at;
+  }
+
+  /** Whether a step is being prepared: until then nothing else is taken. */
+  public boolean preparing() {
+    return preparing;
+  }
+
+  /** Begins a demonstration. */
+  public void begin(Demonstration demonstration) {
+    go(() -> Playthrough.begin(demonstration));
+  }
+
+  /** One vote more. */
+  public void vote(int answer) {
+    if (at != null && !preparing && at.takesVotes() && answer < at.tally().size()) {
+      set(at.vote(answer));
+    }
+  }
+
+  /** Without the votes of this step. */
+  public void clearVotes() {
+    if (at != null && !preparing) {
+      set(at.clearVotes());
+    }
+  }
+
+  /** What the space bar does: shows what was held back, or goes on. */
+  public void forward() {
+    if (at == null || preparing) {
+      return;
+    }
+    if (at.revealed()) {
+      if (at.hasNext()) {
+        move(Playthrough::next);
+      }
+    } else {
+      set(at.reveal());
+      show();
+    }
+  }
+
+  /** The step before, asked anew. */
+  public void back() {
+    if (at != null && at.hasBack()) {
+      move(Playthrough::back);
+    }
+  }
+
+  /** Any step. */
+  public void jump(int step) {
+    move(p -> p.jump(step));
+  }
+
+  /** After an excursion on the bench: back to where this step begins, or its play once more. */
+  public void comeBack() {
+    if (at == null || preparing) {
+      return;
+    }
+    if (at.revealed()) {
+      show();
+    } else {
+      workbench.want(new Intent.Enter(at.moment()));
+    }
+  }
+
+  /** Ends it; the bench stays as it is. */
+  public void end() {
+    set(null);
+  }
+
+  private void show() {
+    Playthrough here = at;
+    if (here != null && here.step().play().lasts()) {
+      workbench.want(new Intent.Show(here.stretch()));
+    }
+  }
+
+  private void move(UnaryOperator<Playthrough> step) {
+    Playthrough here = at;
+    if (here != null && !preparing) {
+      go(() -> step.apply(here));
+    }
+  }
+
+  /** Gets somewhere. */
+  private interface Way {
+    Playthrough there();
+  }
+
+  private void go(Way way) {
+    preparing = true;
+    tell();
+    engine.execute(
+        () -> {
+          Playthrough there = way.there();
+          screen.execute(
+              () -> {
+                preparing = false;
+                at = there;
+                workbench.want(new Intent.Enter(there.moment()));
+                tell();
+              });
+        });
+  }
+
+  private void set(@Nullable Playthrough other) {
+    at = other;
+    tell();
+  }
+
+  private void tell() {
+    List.copyOf(watchers).forEach(Runnable::run);
+  }
+}

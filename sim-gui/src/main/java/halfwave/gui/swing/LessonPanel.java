@@ -1,0 +1,165 @@
+package halfwave.gui.swing;
+
+import halfwave.gui.presentation.LessonModel;
+import halfwave.gui.presentation.LessonView;
+import halfwave.gui.presentation.LessonView.Choice;
+import halfwave.gui.presentation.Wording;
+import halfwave.io.ShippedDemonstrations;
+import halfwave.lesson.Demonstration;
+import halfwave.lesson.Playthrough;
+import halfwave.picture.DrawnPart;
+import java.awt.BorderLayout;
+import java.awt.Font;
+import java.util.Set;
+import java.util.function.Consumer;
+import javax.swing.JButton;
+import javax.swing.JPanel;
+import net.miginfocom.swing.MigLayout;
+import org.jspecify.annotations.Nullable;
+
+/** The player of demonstrations: says, asks, counts votes, shows. */
+final class LessonPanel extends JPanel {
+
+  private static final long serialVersionUID = 1L;
+
+  private final transient Theme theme;
+  private final transient Wording words;
+  private final transient LessonModel model;
+  private final transient Consumer<Set<DrawnPart>> light;
+  private final Column column;
+  private final JPanel foot;
+  private @Nullable transient LessonView shown;
+  private boolean listed;
+
+  LessonPanel(Theme theme, Wording words, LessonModel model, Consumer<Set<DrawnPart>> light) {
+    super(new BorderLayout());
+    this.theme = theme;
+    this.words = words;
+    this.model = model;
+    this.light = light;
+    setOpaque(false);
+    column = new Column(theme);
+    add(column.scrolled(), BorderLayout.CENTER);
+    foot = new JPanel(new MigLayout("insets 8 4 2 4, gap 6, fillx, hidemode 3", "[][][grow][]"));
+    foot.setOpaque(false);
+    add(foot, BorderLayout.SOUTH);
+  }
+
+  /** Shows where the demonstration stands. */
+  void refresh() {
+    Playthrough at = model.at();
+    if (at == null) {
+      if (model.preparing()) {
+        waiting();
+      } else if (!listed) {
+        offer();
+      }
+      return;
+    }
+    LessonView view = LessonView.of(at, words);
+    if (!view.equals(shown) || model.preparing()) {
+      shown = view;
+      listed = false;
+      fill(view);
+      light.accept(view.lit());
+    }
+  }
+
+  private void waiting() {
+    column.removeAll();
+    foot.removeAll();
+    listed = false;
+    column.add(
+        Lettering.paragraph(words.text("lesson.preparing"), theme.body(), theme.palette().ink()),
+        "gaptop 8, growx, wmin 0");
+    redraw();
+  }
+
+  private void offer() {
+    listed = true;
+    shown = null;
+    light.accept(Set.of());
+    column.removeAll();
+    foot.removeAll();
+    var p = theme.palette();
+    column.add(
+        Lettering.paragraph(words.text("lesson.choose"), theme.body(), p.softInk()),
+        "gaptop 8, growx, wmin 0, wrap");
+    for (Demonstration demonstration : ShippedDemonstrations.all()) {
+      column.add(
+          Lettering.label(demonstration.title().in(words.locale()), theme.heading(), p.ink()),
+          "gaptop 8, wrap");
+      column.add(
+          Lettering.paragraph(demonstration.about().in(words.locale()), theme.body(), p.ink()),
+          "growx, wmin 0, wrap");
+      JButton begin = new JButton(words.text("lesson.begin"));
+      begin.setName("lesson." + demonstration.name());
+      begin
+          .getAccessibleContext()
+          .setAccessibleName(
+              words.text("lesson.begin") + ": " + demonstration.title().in(words.locale()));
+      begin.addActionListener(e -> model.begin(demonstration));
+      column.add(begin, "growx 0, wrap");
+    }
+    redraw();
+  }
+
+  private void fill(LessonView view) {
+    column.removeAll();
+    var p = theme.palette();
+    column.add(
+        Lettering.label(view.title() + " · " + view.position(), theme.note(), p.softInk()),
+        "gaptop 6, wrap");
+    column.add(Lettering.paragraph(view.heading(), theme.second(), p.ink()), "growx, wmin 0, wrap");
+    column.add(Lettering.paragraph(view.say(), theme.lesson(), p.ink()), "growx, wmin 0, wrap");
+    if (!view.ask().isEmpty()) {
+      column.add(
+          Lettering.paragraph(view.ask(), theme.lesson().deriveFont(Font.BOLD), p.ink()),
+          "gaptop 8, growx, wmin 0, wrap");
+      for (int k = 0; k < view.choices().size(); k++) {
+        int index = k;
+        Choice choice = view.choices().get(k);
+        ChoiceRow row = new ChoiceRow(theme, words, choice, () -> model.vote(index));
+        row.setEnabled(view.takesVotes());
+        column.add(row, "growx, wmin 0, wrap");
+      }
+    }
+    if (!view.explanation().isEmpty()) {
+      column.add(
+          Lettering.paragraph(view.explanation(), theme.lesson(), p.ink()),
+          "gaptop 8, growx, wmin 0, wrap");
+    }
+    foot.removeAll();
+    foot.add(button("lesson.back", model::back, view.hasBack()));
+    foot.add(button("lesson.come-back", model::comeBack, true));
+    foot.add(button("lesson.stop", model::end, true), "alignx right");
+    JButton forward =
+        new JButton(model.preparing() ? words.text("lesson.preparing") : view.forward());
+    forward.setName("lesson.forward");
+    forward.setFont(theme.heading());
+    forward.setEnabled(!model.preparing());
+    forward.addActionListener(
+        e -> {
+          if (view.ended()) {
+            model.end();
+          } else {
+            model.forward();
+          }
+        });
+    foot.add(forward);
+    redraw();
+  }
+
+  private JButton button(String key, Runnable action, boolean can) {
+    JButton button = new JButton(words.text(key));
+    button.setName(key);
+    button.setEnabled(can);
+    button.addActionListener(e -> action.run());
+    return button;
+  }
+
+  private void redraw() {
+    revalidate();
+    repaint();
+  }
+}
