@@ -4,6 +4,7 @@ import java.awt.Color;
 import java.awt.Font;
 import javax.swing.JLabel;
 import javax.swing.JTextArea;
+import javax.swing.text.DefaultCaret;
 
 /** Labels and paragraphs. */
 final class Lettering {
@@ -20,6 +21,10 @@ final class Lettering {
   /** Text that breaks where its width ends. */
   static JTextArea paragraph(String text, Font font, Color ink) {
     JTextArea area = new JTextArea(text);
+    // otherwise every new text would scroll itself into sight
+    if (area.getCaret() instanceof DefaultCaret caret) {
+      caret.setUpdatePolicy(DefaultCaret.NEVER_UPDATE);
+    }
     area.setFont(font);
     area.setForeground(ink);
     area.setLineWrap(true);

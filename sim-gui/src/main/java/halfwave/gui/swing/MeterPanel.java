@@ -109,7 +109,7 @@ final class MeterPanel extends Plate {
       button.setName("function." + key);
       button.setToolTipText(words.heading(function));
       button.getAccessibleContext().setAccessibleName(words.heading(function));
-      button.setMargin(new Insets(2, 4, 2, 4));
+      button.setMargin(new Insets(2, 2, 2, 2));
       button.addActionListener(e -> turn(function));
       group.add(button);
       dial.put(function, button);

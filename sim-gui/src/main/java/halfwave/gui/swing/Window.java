@@ -284,7 +284,7 @@ public final class Window {
     drawing.add(p.drawing(), BorderLayout.CENTER);
     left.add(drawing, "wmin 0, hmin 0, wrap");
     left.add(p.strip(), "wmin 0");
-    body.add(left, "spany 3, wmin 0");
+    body.add(left, "spany 3, grow, wmin 0, hmin 0");
     body.add(p.meter(), "wmin 0, wrap");
     body.add(p.board(), "wmin 0, wrap");
     Plate tabs = Plate.around(theme, words.text("tab.condition"), p.tabs());
