@@ -633,6 +633,10 @@ public enum MessageKey {
   DRAWING_POSITIVE,
   /** Drawing: rod negative: crest current. */
   DRAWING_NEGATIVE,
+  /** Drawing: the same where there is little room: crest current. */
+  DRAWING_POSITIVE_BRIEF,
+  /** Drawing: the same where there is little room: crest current. */
+  DRAWING_NEGATIVE_BRIEF,
   /** Drawing: how the flame zone is seen, from above. */
   DRAWING_ABOVE,
   /** Drawing: how the flame zone is seen, from the side. */
@@ -643,9 +647,9 @@ public enum MessageKey {
   DRAWING_SOURCE,
   /** Drawing: the legend of ion density. */
   DRAWING_IONS,
-  /** Drawing: gas flows. */
+  /** Drawing: gas flows through the valve. */
   DRAWING_VALVE_OPEN,
-  /** Drawing: no gas flows. */
+  /** Drawing: no gas flows through the valve. */
   DRAWING_VALVE_SHUT,
   /** Drawing: what streams through the burner. */
   DRAWING_GAS_AND_AIR,

@@ -88,7 +88,7 @@ final class BenchDescription {
       say(MessageKey.DESCRIBED_FILM, Argument.quantity(film, Dimension.LENGTH));
     }
     say(
-        RodPainter.cracked(condition)
+        RodPainter.cracked(drawn.moment().bench())
             ? MessageKey.DESCRIBED_CRACKED
             : MessageKey.DESCRIBED_INSULATOR);
     joined(MessageKey.DESCRIBED_LEAK, condition.leakageOhms());

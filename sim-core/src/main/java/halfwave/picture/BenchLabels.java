@@ -56,7 +56,17 @@ final class BenchLabels {
     placer.avoid(plan.meter);
     placer.avoid(grown(plan.supply, 2));
     placer.avoid(grown(plan.valve, 2));
-    placer.avoid(plan.front);
+    if (sheet.front.shown) {
+      for (Rectangle2D box : sheet.front.used()) {
+        placer.avoid(box);
+      }
+    }
+    for (Shape arrow : new ArrowPainter(sheet).outlines()) {
+      placer.avoid(arrow, 2);
+    }
+    if (sheet.spark != null) {
+      placer.avoid(sheet.spark, 2);
+    }
     placer.avoid(sheet.rod.bracket);
     for (Shape line :
         List.of(
@@ -151,9 +161,9 @@ final class BenchLabels {
       fault(words.ohms(MessageKey.DRAWING_CONNECTOR_OHMS, c.connectorOhms()), beside(w.connector));
     }
     double x = plan.sense.getX();
-    double y = 0.5 * (plan.zone.window().getCenterY() + plan.zone.window().getMaxY());
+    double y = Wires.breakAt(plan);
     Spot[] lead = {
-      Spot.of(x + 10, y, 1, 0), Spot.of(x + 10, y - 20, 1, 0), Spot.of(x + 10, y + 20, 1, 0)
+      Spot.of(x + 10, y, 1, 0), Spot.of(x + 34, y, 1, 0), Spot.of(x + 34, y + 14, 1, 0)
     };
     if (w.leadBroken) {
       fault(words.text(MessageKey.DRAWING_LEAD_BROKEN), lead);
@@ -175,7 +185,7 @@ final class BenchLabels {
         placer.place(text, NOTE, palette.softInk(), false, ground);
       }
     }
-    double row = sheet.leaks.chassis + 14;
+    double row = sheet.leaks.chassis + 19;
     for (Leaks.Leak leak : sheet.leaks.all) {
       MessageKey key =
           switch (leak.part()) {
@@ -220,14 +230,16 @@ final class BenchLabels {
     if (arrows.any() && sheet.drawn.arrows() != null) {
       arrow(
           arrows.atRod(true),
-          words.amps(MessageKey.DRAWING_POSITIVE, sheet.drawn.arrows().rodPositiveAmps()));
+          words.amps(MessageKey.DRAWING_POSITIVE, sheet.drawn.arrows().rodPositiveAmps()),
+          words.amps(MessageKey.DRAWING_POSITIVE_BRIEF, sheet.drawn.arrows().rodPositiveAmps()));
       arrow(
           arrows.atRod(false),
-          words.amps(MessageKey.DRAWING_NEGATIVE, sheet.drawn.arrows().rodNegativeAmps()));
+          words.amps(MessageKey.DRAWING_NEGATIVE, sheet.drawn.arrows().rodNegativeAmps()),
+          words.amps(MessageKey.DRAWING_NEGATIVE_BRIEF, sheet.drawn.arrows().rodNegativeAmps()));
     }
   }
 
-  private void arrow(Point2D rod, String text) {
+  private void arrow(Point2D rod, String text, String brief) {
     double right = rod.getX() + plan.zone.length(sheet.bench.rod().radiusMeters());
     double end = plan.sheet.getMaxX() - plan.margin;
     Spot[] spots = {
@@ -238,8 +250,10 @@ final class BenchLabels {
       Spot.of(end, rod.getY() + 16, -1, 0),
       Spot.of(end, rod.getY() + 34, -1, 0)
     };
-    if (!placer.place(text, BODY, palette.ink(), true, spots)) {
-      placer.insist(text, NOTE, palette.ink(), true, spots);
+    if (!placer.place(text, BODY, palette.ink(), true, spots)
+        && !placer.place(brief, BODY, palette.ink(), true, spots)
+        && !placer.place(brief, NOTE, palette.ink(), true, spots)) {
+      placer.insist(brief, NOTE, palette.ink(), true, spots);
     }
   }
 
@@ -248,20 +262,19 @@ final class BenchLabels {
       return;
     }
     FrontView f = sheet.front;
-    double low = f.frame.getMaxY() - 2;
     placer.inside(
         f.frame,
         words.text(MessageKey.DRAWING_FRONT),
         NOTE,
         palette.softInk(),
-        Spot.of(f.frame.getMaxX() - 8, low, -1, -1));
+        Spot.of(f.middle.getX(), f.middle.getY() + f.reach(), 0, 1));
     double off = Math.abs(sheet.bench.rod().tip().yMeters());
     placer.inside(
         f.frame,
         words.length(MessageKey.DRAWING_OFF_CENTER, off),
         NOTE,
         palette.ink(),
-        Spot.of(f.frame.getMaxX() - 8, f.frame.getY() + 2, -1, 1));
+        Spot.of(f.middle.getX(), f.middle.getY() - f.reach(), 0, -1));
     Ignition ignition = sheet.bench.design().ignition();
     if (sheet.bench.design().spark() == null && ignition != Ignition.SPARK_AND_SENSE) {
       MessageKey key =
@@ -275,7 +288,7 @@ final class BenchLabels {
               Math.max(
                   f.igniter.getX() - 4,
                   f.frame.getX() + 2 + 0.5 * LabelPlacer.width(words.text(key), NOTE)),
-              f.igniter.getY() + 12,
+              f.igniter.getY() + 14,
               0,
               1));
     }
@@ -298,6 +311,11 @@ final class BenchLabels {
         palette.ink(),
         true,
         Spot.of(right, y, 1, -1),
+        Spot.of(
+            sheet.rod.endOn ? sheet.rod.terminal.getX() + 10 : right,
+            sheet.rod.endOn ? plan.leadCorner.getY() + 22 : low,
+            1,
+            0),
         Spot.of(right, low, 1, 0),
         Spot.of(right, low + 40, 1, 0),
         Spot.of(left, y + 24, -1, 0),
@@ -305,8 +323,7 @@ final class BenchLabels {
     double film = sheet.bench.condition().rodCoat().thicknessMeters();
     if (film > 0) {
       String text =
-          words.text(
-              Message.of(MessageKey.DRAWING_FILM, Argument.quantity(film, Dimension.LENGTH)));
+          words.text(Message.of(MessageKey.DRAWING_FILM, words.plain(film, Dimension.LENGTH)));
       fault(
           text,
           Spot.of(right, y + 2, 1, 1),
@@ -368,7 +385,7 @@ final class BenchLabels {
           NOTE,
           palette.softInk(),
           true,
-          Spot.of(inside.getCenterX() - 4, inside.getCenterY() + 0.14 * inside.getHeight(), 0, 0));
+          Spot.of(inside.getCenterX() - 6, inside.getCenterY() + 0.27 * inside.getHeight(), 0, 0));
     }
     note(
         sheet.style.view() == DrawnView.ABOVE ? MessageKey.DRAWING_ABOVE : MessageKey.DRAWING_SIDE,
@@ -380,11 +397,17 @@ final class BenchLabels {
   private void wiring() {
     Rectangle2D v = plan.valve;
     boolean open = sheet.drawn.moment().furnace().gasRatio() > 0;
-    note(
-        open ? MessageKey.DRAWING_VALVE_OPEN : MessageKey.DRAWING_VALVE_SHUT,
-        Spot.of(v.getX() - 10, v.getY() - 4, 1, -1),
-        Spot.of(plan.sense.getX() + 8, v.getY() - 4, 1, -1),
-        Spot.of(plan.sense.getX() + 8, v.getY() - 22, 1, -1));
+    double bell = sheet.burner.getBounds2D().getX() - 12;
+    double middle = v.getCenterX();
+    MessageKey state = open ? MessageKey.DRAWING_VALVE_OPEN : MessageKey.DRAWING_VALVE_SHUT;
+    String name = words.sentences().name(FurnacePart.GAS_VALVE);
+    double wide = LabelPlacer.width(name, NOTE);
+    double x = Math.min(middle, bell - 0.5 * wide);
+    if (plan.roomy) {
+      note(state, Spot.of(x, v.getY() - 3, 0, -1));
+    }
+    placer.place(
+        name, NOTE, palette.softInk(), true, Spot.of(x, v.getY() - (plan.roomy ? 19 : 3), 0, -1));
     double right = plan.sheet.getMaxX() - plan.margin;
     note(
         MessageKey.DRAWING_CHASSIS,
@@ -399,9 +422,9 @@ final class BenchLabels {
         words.text(
             Message.of(
                 MessageKey.DRAWING_SOURCE,
-                Argument.quantity(source.openCircuitRmsVolts(), Dimension.VOLTAGE),
-                Argument.quantity(source.frequencyHertz(), Dimension.FREQUENCY),
-                Argument.quantity(source.resistanceOhms(), Dimension.RESISTANCE))),
+                words.plain(source.openCircuitRmsVolts(), Dimension.VOLTAGE),
+                words.plain(source.frequencyHertz(), Dimension.FREQUENCY),
+                words.plain(source.resistanceOhms(), Dimension.RESISTANCE))),
         NOTE,
         palette.softInk(),
         false,

@@ -52,7 +52,7 @@ final class BurnerPainter {
     double from = inside.getX() + 0.3 * inside.getWidth();
     double to = inside.getX() + 0.62 * inside.getWidth();
     double head = sheet.plan.roomy ? 5 : 3;
-    for (int k = -1; k <= 1; k++) {
+    for (int k = -1; k <= 0; k++) {
       double y = inside.getCenterY() + k * 0.27 * inside.getHeight();
       arrow(from, to, y, head);
     }

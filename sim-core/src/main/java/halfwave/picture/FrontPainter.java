@@ -48,6 +48,7 @@ final class FrontPainter {
     flame(r);
     axes(r);
     rod();
+    offCenter(r);
     SparkElectrode spark = sheet.bench.design().spark();
     if (spark != null) {
       bar(spark.electrode(), p.metal());
@@ -103,11 +104,25 @@ final class FrontPainter {
     }
   }
 
+  /** A brush that is densest on the sheet and fades to both sides. */
   private void ring(Point2D middle, double radius, double z, double strength) {
-    double wide = Math.max(1.5, view.length(sheet.sheets().brushWidthMeters(z)));
-    for (double w = 3; w >= 1; w -= 1) {
-      ink.line(Ink.disc(middle, radius), Ink.faint(ink.palette.ions(), 0.2 * strength), w * wide);
-    }
+    double wide = 1.6 * Math.max(1.5, view.length(sheet.sheets().brushWidthMeters(z)));
+    double out = radius + wide;
+    double inner = Math.max(0.02, (radius - wide) / out);
+    double on = Math.max(inner + 0.02, radius / out);
+    float[] at = {
+      (float) inner, (float) (0.5 * (inner + on)), (float) on, (float) (0.5 * (on + 1)), 1
+    };
+    Color ions = ink.palette.ions();
+    Color[] colours = {
+      Ink.faint(ions, 0),
+      Ink.faint(ions, 0.28 * strength),
+      Ink.faint(ions, 0.6 * strength),
+      Ink.faint(ions, 0.2 * strength),
+      Ink.faint(ions, 0)
+    };
+    ink.g.setPaint(new RadialGradientPaint(middle, (float) out, at, colours));
+    ink.g.fill(Ink.disc(middle, out));
   }
 
   private void axes(double r) {
@@ -129,11 +144,30 @@ final class FrontPainter {
     ink.line(cross, Ink.faint(ink.palette.softInk(), 0.8), fine);
   }
 
+  /** How far the rod's axis passes from the burner's: measured at its tip. */
+  private void offCenter(double r) {
+    Point2D tip = view.at(sheet.bench.rod().tip());
+    double x = offCenterX(r);
+    if (Math.abs(tip.getY() - view.middle.getY()) < 3 || !view.frame.contains(x, tip.getY())) {
+      return;
+    }
+    ink.dimension(x, view.middle.getY(), x, tip.getY());
+    double edge = tip.getX() - 3;
+    if (edge > x + 6) {
+      ink.line(x + 4, tip.getY(), edge, tip.getY(), Ink.faint(ink.palette.softInk(), 0.7), 0.6);
+    }
+  }
+
+  private double offCenterX(double r) {
+    return view.middle.getX() - 1.62 * r;
+  }
+
   private void rod() {
     Palette p = ink.palette;
     bar(sheet.bench.rod(), p.metal());
     Point2D root = view.at(sheet.bench.rod().path().get(0));
-    Rectangle2D ceramic = new Rectangle2D.Double(root.getX(), root.getY() - 5, 40, 10);
+    double half = Math.max(4, 1.3 * view.length(sheet.bench.rod().radiusMeters()));
+    Rectangle2D ceramic = new Rectangle2D.Double(root.getX(), root.getY() - half, 18, 2 * half);
     Area seen = new Area(ceramic);
     seen.intersect(new Area(view.frame));
     ink.solid(seen, p.ceramic(), p.ink(), Ink.FINE);

@@ -5,6 +5,7 @@ import java.awt.Shape;
 import java.awt.font.GlyphVector;
 import java.awt.geom.Line2D;
 import java.awt.geom.Point2D;
+import java.awt.geom.Rectangle2D;
 import java.util.List;
 
 /** Writes the words of a drawing, and leads from the arrows to theirs. */
@@ -26,13 +27,23 @@ final class LabelPainter {
         leader(label, arrows.atRod(false));
       }
       Point2D at = label.start();
-      if (label.halo()) {
+      if (label.halo() && onColour(label.bounds())) {
         halo(label, at);
       }
       ink.g.setFont(label.font());
       ink.g.setPaint(label.colour());
       ink.g.drawString(label.text(), (float) at.getX(), (float) at.getY());
     }
+  }
+
+  /** Whether flame or wires lie under the words; elsewhere paper needs no halo. */
+  private boolean onColour(Rectangle2D bounds) {
+    Shape flame = sheet.shapes.get(DrawnPart.FLAME);
+    return (flame != null && flame.intersects(bounds))
+        || sheet.burner.getBounds2D().intersects(bounds)
+        || sheet.wires.valve.getBounds2D().intersects(bounds)
+        || sheet.meter.redLead.getBounds2D().intersects(bounds)
+        || sheet.meter.blackLead.getBounds2D().intersects(bounds);
   }
 
   private void leader(LabelPlacer.Placed label, Point2D rod) {

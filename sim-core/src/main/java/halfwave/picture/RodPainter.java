@@ -1,7 +1,11 @@
 package halfwave.picture;
 
+import halfwave.bench.ApplianceCondition;
+import halfwave.bench.Bench;
+import halfwave.bench.Change.Joined;
 import halfwave.bench.Coat;
-import halfwave.bench.Condition;
+import halfwave.bench.Parameter;
+import halfwave.bench.Trigger;
 import halfwave.board.Ignition;
 import java.awt.Shape;
 import java.awt.geom.Area;
@@ -42,7 +46,7 @@ final class RodPainter {
   }
 
   private void crack() {
-    if (!cracked(sheet.bench.condition())) {
+    if (!cracked(sheet.drawn.moment().bench())) {
       return;
     }
     Rectangle2D box = sheet.rod.ceramic.getBounds2D();
@@ -169,8 +173,23 @@ final class RodPainter {
     }
   }
 
-  /** Whether the ceramic looks cracked. */
-  static boolean cracked(Condition condition) {
-    return condition.leakageOhms() < CRACK_OHMS && condition.leakageOhms() > CHAFED_OHMS;
+  /**
+   * Whether the ceramic looks cracked: a crack that leaks only when it is hot is seen cold as well,
+   * damp is not seen at all.
+   */
+  static boolean cracked(Bench bench) {
+    ApplianceCondition appliance = bench.condition().appliance();
+    return crack(bench.condition().leakageOhms())
+        || appliance.intermittents().stream()
+            .anyMatch(
+                i ->
+                    i.trigger() != Trigger.DAMP
+                        && i.change() instanceof Joined joined
+                        && joined.parameter() == Parameter.LEAKAGE
+                        && crack(joined.value().si()));
+  }
+
+  private static boolean crack(double leakageOhms) {
+    return leakageOhms < CRACK_OHMS && leakageOhms > CHAFED_OHMS;
   }
 }
