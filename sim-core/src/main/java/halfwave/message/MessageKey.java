@@ -722,5 +722,13 @@ public enum MessageKey {
   /** Drawing in words: a meter without a figure. */
   DESCRIBED_METER_ON,
   /** Drawing in words: no meter is hooked up. */
-  DESCRIBED_METER_READY
+  DESCRIBED_METER_READY,
+  /** Drawing in words: a meter in series: at which end of the lead. */
+  DESCRIBED_SERIES,
+  /** Drawing in words: where the red lead is, where the black one is. */
+  DESCRIBED_LEADS,
+  /** Drawing in words: the common terminal. */
+  DESCRIBED_COMMON,
+  /** Drawing in words: the sense terminal. */
+  DESCRIBED_TERMINAL
 }

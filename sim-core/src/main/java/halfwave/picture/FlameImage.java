@@ -169,7 +169,8 @@ final class FlameImage {
 
   /** Rounded with a fixed grain, since faint slopes would show steps otherwise. */
   private int packed(int column, int row) {
-    double grain = ((column * 5 + row * 11) % 16) / 16.0 - 0.47;
+    double wave = 52.9829189 * ((0.06711056 * column + 0.00583715 * row) % 1);
+    double grain = wave - Math.floor(wave) - 0.5;
     int a = (int) Math.max(0, Math.min(255, Math.round(255 * sum[3] + grain)));
     return (a << 24) | (channel(sum[0], a) << 16) | (channel(sum[1], a) << 8) | channel(sum[2], a);
   }

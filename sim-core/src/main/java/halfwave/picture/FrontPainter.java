@@ -5,7 +5,6 @@ import halfwave.board.Ignition;
 import halfwave.flame.FlameSheets;
 import halfwave.flame.Place;
 import halfwave.flame.Rod;
-import halfwave.sequence.Furnace;
 import java.awt.Color;
 import java.awt.RadialGradientPaint;
 import java.awt.Shape;
@@ -17,11 +16,6 @@ import java.awt.geom.Rectangle2D;
 
 /** Draws the row of burners as seen from the front. */
 final class FrontPainter {
-
-  /** From here on a surface is seen to glow, and here it is as bright as an igniter gets (K). */
-  private static final double GLOW_KELVIN = 850;
-
-  private static final double BRIGHT_KELVIN = 1650;
 
   private final BenchSheet sheet;
   private final FrontView view;
@@ -42,6 +36,7 @@ final class FrontPainter {
     Palette p = ink.palette;
     double r = view.length(sheet.bench.design().burner().portRadiusMeters());
     double wall = Math.max(1.5, view.length(FrontView.wallMeters()));
+    plate(p);
     others(p);
     ink.solid(Ink.disc(view.middle, r + wall), p.metal(), p.ink(), Ink.THIN);
     ink.solid(Ink.disc(view.middle, r), p.ground(), p.ink(), Ink.FINE);
@@ -55,6 +50,17 @@ final class FrontPainter {
     }
     igniter();
     ink.g.setClip(clip);
+  }
+
+  /** From the side a flame may rise behind this view: paper under it keeps both apart. */
+  private void plate(Palette p) {
+    Shape flame = sheet.shapes.get(DrawnPart.FLAME);
+    if (sheet.rod.endOn && flame != null && flame.intersects(view.frame)) {
+      Rectangle2D f = view.frame;
+      Rectangle2D inner =
+          new Rectangle2D.Double(f.getX() + 1, f.getY() + 1, f.getWidth() - 2, f.getHeight() - 2);
+      ink.solid(BenchSheet.rounded(inner, 8), Ink.faint(p.sheet(), 0.93), p.hairline(), Ink.THIN);
+    }
   }
 
   /** The signs of the other burners, lit ones blue, joined by the way of the flame. */
@@ -199,8 +205,7 @@ final class FrontPainter {
   }
 
   private void bar(Rod rod, Color colour) {
-    double half = Math.max(1.2, view.length(rod.radiusMeters()));
-    ink.solid(RodOnSheet.outline(rod, view::at, half), colour, ink.palette.ink(), Ink.FINE);
+    ink.solid(view.bar(rod), colour, ink.palette.ink(), Ink.FINE);
   }
 
   /** What lights the gas, at the other end of the row. */
@@ -209,60 +214,11 @@ final class FrontPainter {
     if (sheet.bench.design().spark() != null || ignition == Ignition.SPARK_AND_SENSE) {
       return;
     }
+    IgniterPainter igniter = new IgniterPainter(sheet, ink);
     if (ignition.hotSurface()) {
-      hotSurface();
+      igniter.hotSurface();
     } else {
-      sparkGap();
-    }
-  }
-
-  private void hotSurface() {
-    Furnace furnace = sheet.drawn.moment().furnace();
-    double glow =
-        FlameBody.clamp((furnace.igniterKelvin() - GLOW_KELVIN) / (BRIGHT_KELVIN - GLOW_KELVIN));
-    Point2D at = view.igniter;
-    Path2D element = new Path2D.Double();
-    double x = at.getX() - 9;
-    element.moveTo(x - 6, at.getY() - 6);
-    element.lineTo(x + 12, at.getY() - 6);
-    element.lineTo(x + 12, at.getY() - 2);
-    element.lineTo(x + 3, at.getY() - 2);
-    element.lineTo(x + 3, at.getY() + 2);
-    element.lineTo(x + 12, at.getY() + 2);
-    element.lineTo(x + 12, at.getY() + 6);
-    element.lineTo(x - 6, at.getY() + 6);
-    if (glow > 0) {
-      Color hot = Look.mixed(new Color(0xB5301A), new Color(0xFFC46B), glow);
-      ink.g.setPaint(
-          new RadialGradientPaint(
-              at,
-              22,
-              new float[] {0, 1},
-              new Color[] {Ink.faint(hot, 0.65 * glow), Ink.faint(hot, 0)}));
-      ink.g.fill(Ink.disc(at, 22));
-      ink.line(element, hot, 3);
-    } else {
-      ink.line(element, ink.palette.ink(), 3.2);
-      ink.line(element, ink.palette.metal(), 1.8);
-    }
-    ink.solid(
-        new Rectangle2D.Double(x - 12, at.getY() - 8, 8, 16),
-        ink.palette.ceramic(),
-        ink.palette.ink(),
-        Ink.FINE);
-  }
-
-  private void sparkGap() {
-    Point2D at = view.igniter;
-    ink.line(at.getX() - 14, at.getY() - 7, at.getX(), at.getY() - 3, ink.palette.ink(), 2);
-    ink.line(at.getX() - 14, at.getY() + 8, at.getX(), at.getY() + 4, ink.palette.ink(), 2);
-    if (sheet.drawn.moment().outputs().spark()) {
-      Path2D bolt = new Path2D.Double();
-      bolt.moveTo(at.getX(), at.getY() - 3);
-      bolt.lineTo(at.getX() + 3, at.getY() - 0.5);
-      bolt.lineTo(at.getX() - 2, at.getY() + 1.5);
-      bolt.lineTo(at.getX(), at.getY() + 4);
-      ink.line(bolt, ink.palette.volts(), 1.8);
+      igniter.sparkGap();
     }
   }
 }

@@ -2,6 +2,8 @@ package halfwave.picture;
 
 import halfwave.bench.Bench;
 import halfwave.flame.Place;
+import halfwave.flame.Rod;
+import java.awt.Shape;
 import java.awt.geom.Point2D;
 import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
@@ -39,7 +41,9 @@ final class FrontView {
     double reach = -bench.design().rod().path().get(0).xMeters();
     int count = bench.design().burnerCount();
     double height = frame.getHeight() - 2 * CAPTION;
-    double least = (count - 1) * (2 * SIGN_RADIUS + 3) + 34;
+    double sign =
+        Math.max(SIGN_RADIUS, Math.min(LARGEST_SIGN, frame.getWidth() / (12 + 6 * count)));
+    double least = (count - 1) * 2.6 * sign + 40;
     double right = Math.max(reach, 1.6 * radius);
     double across = frame.getWidth() - least - END - 10;
     unitsPerMeter = Math.max(1, Math.min(height / (3.5 * radius), across / (right + 1.6 * radius)));
@@ -68,6 +72,20 @@ final class FrontView {
     double first = igniter.getX() - 34;
     Rectangle2D row = new Rectangle2D.Double(first, middle.getY() - 20, middle.getX() - first, 48);
     return List.of(burner, row);
+  }
+
+  /** The bars that cross it: rod and spark electrode. */
+  List<Shape> bars(Bench bench) {
+    List<Shape> bars = new ArrayList<>();
+    bars.add(bar(bench.rod()));
+    if (bench.design().spark() != null) {
+      bars.add(bar(bench.design().spark().electrode()));
+    }
+    return bars;
+  }
+
+  Shape bar(Rod rod) {
+    return RodOnSheet.outline(rod, this::at, Math.max(1.2, length(rod.radiusMeters())));
   }
 
   /** How far the flame and the cross of the axes reach. */

@@ -5,6 +5,7 @@ import halfwave.bench.Bench;
 import halfwave.bench.Change.Joined;
 import halfwave.bench.Coat;
 import halfwave.bench.Parameter;
+import halfwave.bench.SparkElectrode;
 import halfwave.bench.Trigger;
 import halfwave.board.Ignition;
 import java.awt.Shape;
@@ -128,10 +129,11 @@ final class RodPainter {
   /** A spark electrode where it stands, and the spark while there is one. */
   private void spark() {
     boolean sparks = sheet.drawn.moment().outputs().spark();
-    if (sheet.spark != null) {
+    SparkElectrode electrode = sheet.bench.design().spark();
+    if (sheet.spark != null && electrode != null) {
       ink.solid(sheet.spark, ink.palette.metal(), ink.palette.ink(), Ink.THIN);
       if (sparks) {
-        Point2D tip = sheet.plan.zone.at(sheet.bench.design().spark().electrode().tip());
+        Point2D tip = sheet.plan.zone.at(electrode.electrode().tip());
         bolt(tip);
       }
     } else if (sparks && sheet.bench.design().ignition() == Ignition.SPARK_AND_SENSE) {
