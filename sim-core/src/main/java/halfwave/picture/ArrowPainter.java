@@ -7,6 +7,7 @@ import java.awt.Shape;
 import java.awt.geom.AffineTransform;
 import java.awt.geom.Path2D;
 import java.awt.geom.Point2D;
+import java.awt.geom.Rectangle2D;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -17,6 +18,9 @@ final class ArrowPainter {
 
   /** Width of an arrow's shaft for a microampere, as a length of the flame zone (m). */
   private static final double METERS_PER_MICROAMP = 0.24e-3;
+
+  /** Less than a meter could show is no current to draw (A). */
+  private static final double LEAST_AMPS = 5e-9;
 
   /** Shorter than this there is no arrow. */
   private static final double SHORTEST = 8;
@@ -50,7 +54,8 @@ final class ArrowPainter {
 
   /** Whether there is anything to draw. */
   boolean any() {
-    return arrows != null && (arrows.rodPositiveAmps() > 0 || arrows.rodNegativeAmps() > 0);
+    return arrows != null
+        && Math.max(arrows.rodPositiveAmps(), arrows.rodNegativeAmps()) >= LEAST_AMPS;
   }
 
   private double width(double amps) {
@@ -77,8 +82,15 @@ final class ArrowPainter {
         }
       }
     }
-    Point2D tip = sheet.rod.tip;
+    Point2D tip = visible(sheet.rod.tip);
     return first == null ? new Point2D[] {tip, tip} : new Point2D[] {first, last};
+  }
+
+  /** A rod that stands off the sheet still has its stub on it. */
+  private Point2D visible(Point2D tip) {
+    Rectangle2D window = sheet.plan.zone.window();
+    return new Point2D.Double(
+        tip.getX(), Math.max(window.getMinY() + 6, Math.min(window.getMaxY(), tip.getY())));
   }
 
   /** The place on that stretch at a height, or its end. */
@@ -132,7 +144,7 @@ final class ArrowPainter {
   private void one(Ink ink, boolean positive, double amps, double share) {
     double full = width(amps);
     Path2D most = arrow(positive, full);
-    if (!(amps > 0) || most.getCurrentPoint() == null) {
+    if (!(amps >= LEAST_AMPS) || most.getCurrentPoint() == null) {
       return;
     }
     Palette p = ink.palette;

@@ -49,8 +49,8 @@ final class BenchDescription {
     sentences.add(words.text(Message.of(key, arguments)));
   }
 
-  private static Argument ohms(double ohms) {
-    return Argument.quantity(ohms, Dimension.RESISTANCE);
+  private Argument ohms(double ohms) {
+    return words.plain(ohms, Dimension.RESISTANCE);
   }
 
   private Argument length(double meters) {
@@ -65,8 +65,8 @@ final class BenchDescription {
     var source = bench.design().source();
     say(
         MessageKey.DESCRIBED_SOURCE,
-        Argument.quantity(source.openCircuitRmsVolts(), Dimension.VOLTAGE),
-        Argument.quantity(source.frequencyHertz(), Dimension.FREQUENCY),
+        words.plain(source.openCircuitRmsVolts(), Dimension.VOLTAGE),
+        words.plain(source.frequencyHertz(), Dimension.FREQUENCY),
         ohms(source.resistanceOhms()));
   }
 
@@ -92,7 +92,7 @@ final class BenchDescription {
         length(Math.abs(bench.rod().tip().yMeters())));
     double film = condition.rodCoat().thicknessMeters();
     if (film > 0) {
-      say(MessageKey.DESCRIBED_FILM, Argument.quantity(film, Dimension.LENGTH));
+      say(MessageKey.DESCRIBED_FILM, words.plain(film, Dimension.LENGTH));
     }
     say(
         RodPainter.cracked(drawn.moment().bench())
@@ -131,8 +131,8 @@ final class BenchDescription {
     if (drawn.burns() && arrows != null) {
       say(
           MessageKey.DESCRIBED_ARROWS,
-          Argument.quantity(arrows.rodPositiveAmps(), Dimension.CURRENT),
-          Argument.quantity(arrows.rodNegativeAmps(), Dimension.CURRENT));
+          words.current(arrows.rodPositiveAmps()),
+          words.current(arrows.rodNegativeAmps()));
     }
   }
 
@@ -155,7 +155,7 @@ final class BenchDescription {
     if (ignition.hotSurface()) {
       say(
           MessageKey.DESCRIBED_GLOWS,
-          Argument.quantity(drawn.moment().furnace().igniterKelvin(), Dimension.TEMPERATURE));
+          words.plain(drawn.moment().furnace().igniterKelvin(), Dimension.TEMPERATURE));
     } else {
       say(
           drawn.moment().outputs().spark()

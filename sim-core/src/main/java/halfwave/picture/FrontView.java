@@ -34,9 +34,11 @@ final class FrontView {
   final double signRadius;
   final Point2D igniter;
 
-  FrontView(Bench bench, SheetPlan plan) {
+  /** Makes it; while the rod itself stands there, it gives way. */
+  FrontView(Bench bench, SheetPlan plan, RodOnSheet rod) {
     frame = plan.front;
-    shown = !frame.isEmpty();
+    double taken = Math.max(rod.root.getX(), rod.bracket.getMaxX()) + 12;
+    shown = !frame.isEmpty() && taken < frame.getX();
     double radius = bench.design().burner().portRadiusMeters();
     double reach = -bench.design().rod().path().get(0).xMeters();
     int count = bench.design().burnerCount();

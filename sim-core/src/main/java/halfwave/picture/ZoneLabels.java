@@ -119,7 +119,8 @@ final class ZoneLabels {
           palette.ink(),
           true,
           Spot.of(0.5 * (d.from.getX() + d.to.getX()), d.from.getY() - 3, 0, -1),
-          Spot.of(d.from.getX() - 5, d.from.getY(), -1, 0));
+          Spot.of(d.from.getX() - 5, d.from.getY(), -1, 0),
+          Spot.of(d.to.getX() + 16, d.from.getY(), 1, 0));
     }
   }
 
