@@ -39,9 +39,11 @@ final class MeterOnSheet {
   final @Nullable Line2D wire;
 
   private final SheetPlan plan;
+  private final double rodX;
 
   MeterOnSheet(Bench bench, SheetPlan plan, Wires wires, Points points, @Nullable Hooked hooked) {
     this.plan = plan;
+    rodX = wires.branch.getX();
     body = plan.meter;
     double edge = plan.roomy ? 9 : 4;
     double low = body.getMaxY() - (plan.roomy ? 13 : 7);
@@ -93,14 +95,17 @@ final class MeterOnSheet {
     boolean onRod = to.getX() > body.getMaxX() && to.getY() < plan.zone.at(0, 0).getY();
     if (to.getY() < body.getMinY() + 4) {
       double right = body.getMaxX() + (red ? apart + 4 : 4 + 2 * apart);
-      double over = body.getMinY() - (red ? 0 : -apart);
+      double over = body.getMinY() + (plan.roomy ? (red ? -12 : -4) : (red ? 6 : 11));
+      // up beside the ceramic, not across it
+      double beside = to.getX() == rodX ? to.getX() - (plan.roomy ? 20 : 11) : to.getX();
       return Cable.of(
           bend,
           from,
           at(from.getX(), body.getMaxY() + (red ? apart : 2 * apart)),
           at(right, body.getMaxY() + (red ? apart : 2 * apart)),
-          at(right, over + 6),
-          at(to.getX(), over + 6),
+          at(right, over),
+          at(beside, over),
+          at(beside, to.getY() + (beside == to.getX() ? 1 : 9)),
           to);
     } else if (onRod) {
       double level = body.getMaxY() + (red ? apart : 2 * apart);
