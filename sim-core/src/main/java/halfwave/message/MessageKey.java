@@ -673,6 +673,10 @@ public enum MessageKey {
   DRAWING_POSITIVE,
   /** Drawing: rod negative: crest current. */
   DRAWING_NEGATIVE,
+  /** Drawing: the same where there is little room: crest current. */
+  DRAWING_POSITIVE_BRIEF,
+  /** Drawing: the same where there is little room: crest current. */
+  DRAWING_NEGATIVE_BRIEF,
   /** Drawing: how the flame zone is seen, from above. */
   DRAWING_ABOVE,
   /** Drawing: how the flame zone is seen, from the side. */
@@ -683,9 +687,9 @@ public enum MessageKey {
   DRAWING_SOURCE,
   /** Drawing: the legend of ion density. */
   DRAWING_IONS,
-  /** Drawing: gas flows. */
+  /** Drawing: gas flows through the valve. */
   DRAWING_VALVE_OPEN,
-  /** Drawing: no gas flows. */
+  /** Drawing: no gas flows through the valve. */
   DRAWING_VALVE_SHUT,
   /** Drawing: what streams through the burner. */
   DRAWING_GAS_AND_AIR,
@@ -758,5 +762,13 @@ public enum MessageKey {
   /** Drawing in words: a meter without a figure. */
   DESCRIBED_METER_ON,
   /** Drawing in words: no meter is hooked up. */
-  DESCRIBED_METER_READY
+  DESCRIBED_METER_READY,
+  /** Drawing in words: a meter in series: at which end of the lead. */
+  DESCRIBED_SERIES,
+  /** Drawing in words: where the red lead is, where the black one is. */
+  DESCRIBED_LEADS,
+  /** Drawing in words: the common terminal. */
+  DESCRIBED_COMMON,
+  /** Drawing in words: the sense terminal. */
+  DESCRIBED_TERMINAL
 }

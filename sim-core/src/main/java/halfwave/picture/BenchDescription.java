@@ -3,10 +3,17 @@ package halfwave.picture;
 import halfwave.bench.Bench;
 import halfwave.bench.Condition;
 import halfwave.board.Ignition;
+import halfwave.circuit.Point;
+import halfwave.instrument.HookUp;
+import halfwave.instrument.HookUp.Across;
+import halfwave.instrument.HookUp.AcrossSupply;
+import halfwave.instrument.HookUp.InSenseLead;
+import halfwave.instrument.HookUp.WireInFlame;
 import halfwave.message.Argument;
 import halfwave.message.Message;
 import halfwave.message.MessageKey;
 import halfwave.quantity.Dimension;
+import halfwave.work.FurnacePart;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -42,8 +49,8 @@ final class BenchDescription {
     sentences.add(words.text(Message.of(key, arguments)));
   }
 
-  private static Argument ohms(double ohms) {
-    return Argument.quantity(ohms, Dimension.RESISTANCE);
+  private Argument ohms(double ohms) {
+    return words.plain(ohms, Dimension.RESISTANCE);
   }
 
   private Argument length(double meters) {
@@ -58,8 +65,8 @@ final class BenchDescription {
     var source = bench.design().source();
     say(
         MessageKey.DESCRIBED_SOURCE,
-        Argument.quantity(source.openCircuitRmsVolts(), Dimension.VOLTAGE),
-        Argument.quantity(source.frequencyHertz(), Dimension.FREQUENCY),
+        words.plain(source.openCircuitRmsVolts(), Dimension.VOLTAGE),
+        words.plain(source.frequencyHertz(), Dimension.FREQUENCY),
         ohms(source.resistanceOhms()));
   }
 
@@ -85,10 +92,10 @@ final class BenchDescription {
         length(Math.abs(bench.rod().tip().yMeters())));
     double film = condition.rodCoat().thicknessMeters();
     if (film > 0) {
-      say(MessageKey.DESCRIBED_FILM, Argument.quantity(film, Dimension.LENGTH));
+      say(MessageKey.DESCRIBED_FILM, words.plain(film, Dimension.LENGTH));
     }
     say(
-        RodPainter.cracked(condition)
+        RodPainter.cracked(drawn.moment().bench())
             ? MessageKey.DESCRIBED_CRACKED
             : MessageKey.DESCRIBED_INSULATOR);
     joined(MessageKey.DESCRIBED_LEAK, condition.leakageOhms());
@@ -124,8 +131,8 @@ final class BenchDescription {
     if (drawn.burns() && arrows != null) {
       say(
           MessageKey.DESCRIBED_ARROWS,
-          Argument.quantity(arrows.rodPositiveAmps(), Dimension.CURRENT),
-          Argument.quantity(arrows.rodNegativeAmps(), Dimension.CURRENT));
+          words.current(arrows.rodPositiveAmps()),
+          words.current(arrows.rodNegativeAmps()));
     }
   }
 
@@ -148,13 +155,44 @@ final class BenchDescription {
     if (ignition.hotSurface()) {
       say(
           MessageKey.DESCRIBED_GLOWS,
-          Argument.quantity(drawn.moment().furnace().igniterKelvin(), Dimension.TEMPERATURE));
+          words.plain(drawn.moment().furnace().igniterKelvin(), Dimension.TEMPERATURE));
     } else {
       say(
           drawn.moment().outputs().spark()
               ? MessageKey.DESCRIBED_SPARKS
               : MessageKey.DESCRIBED_NO_SPARK);
     }
+  }
+
+  /** Where the leads of the meter are. */
+  private void leads(HookUp hookUp) {
+    if (hookUp instanceof InSenseLead series) {
+      say(MessageKey.DESCRIBED_SERIES, Argument.name(series.end()));
+    } else if (hookUp instanceof AcrossSupply supply) {
+      leads(Argument.name(supply.red()), Argument.name(supply.black()));
+    } else if (hookUp instanceof Across across) {
+      leads(point(across.red()), point(across.black()));
+    } else if (hookUp instanceof WireInFlame held) {
+      Argument wire = Argument.nested(Message.of(MessageKey.DRAWING_WIRE));
+      Argument other = point(held.other());
+      leads(held.redOnWire() ? wire : other, held.redOnWire() ? other : wire);
+    }
+  }
+
+  private void leads(Argument red, Argument black) {
+    say(MessageKey.DESCRIBED_LEADS, red, black);
+  }
+
+  private static Argument point(Point point) {
+    return switch (point) {
+      case COMMON -> Argument.nested(Message.of(MessageKey.DESCRIBED_COMMON));
+      case TERMINAL -> Argument.nested(Message.of(MessageKey.DESCRIBED_TERMINAL));
+      case LEAD -> Argument.name(FurnacePart.BOARD_CONNECTOR);
+      case BURNER_SURFACE -> Argument.name(FurnacePart.BURNERS);
+      case CHASSIS -> Argument.nested(Message.of(MessageKey.DRAWING_CHASSIS));
+      case PROBE -> Argument.name(FurnacePart.IGNITER);
+      default -> Argument.name(FurnacePart.ROD);
+    };
   }
 
   private void meter() {
@@ -165,6 +203,9 @@ final class BenchDescription {
           drawn.moment().hooked() == null
               ? MessageKey.DESCRIBED_METER_READY
               : MessageKey.DESCRIBED_METER_ON);
+    }
+    if (drawn.moment().hooked() != null) {
+      leads(drawn.moment().hooked().hookUp());
     }
   }
 }

@@ -99,7 +99,6 @@ public final class BenchDrawing {
     wires.board(lit);
     wires.supply();
     wires.chassis();
-    new FrontPainter(sheet, ink).paint();
     boolean side = sheet.rod.endOn;
     if (side) {
       wires.lead();
@@ -108,6 +107,7 @@ public final class BenchDrawing {
     burner.inside();
     burner.axis();
     new FlamePainter(sheet, memory).paint(g);
+    new FrontPainter(sheet, ink).paint();
     burner.walls();
     wires.groundAndValve();
     new ArrowPainter(sheet).paint(ink);

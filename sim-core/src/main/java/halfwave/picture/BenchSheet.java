@@ -43,7 +43,7 @@ final class BenchSheet {
     leaks = new Leaks(bench, plan, wires);
     points = new BenchPoints(bench, plan, rod, wires);
     meter = new MeterOnSheet(bench, plan, wires, points, hooked);
-    front = new FrontView(bench, plan);
+    front = new FrontView(bench, plan, rod);
     body = new FlameBody(sheets());
     burner = BurnerShape.of(bench.design().burner(), plan);
     spark = spark();

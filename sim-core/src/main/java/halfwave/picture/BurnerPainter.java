@@ -25,15 +25,20 @@ final class BurnerPainter {
     ink.fill(inside, Ink.faint(ink.palette.ground(), 0.9));
     pipe(inside);
     if (burner.holder() == HolderKind.RIBBED) {
-      ribs(inside);
+      comb(inside);
     }
     if (sheet.drawn.moment().furnace().gasRatio() > 0) {
       streams(inside);
     }
   }
 
-  private void ribs(Rectangle2D inside) {
-    double deep = Math.min(0.22 * inside.getWidth(), 16);
+  /** How deep the ribs of a port are drawn. */
+  static double ribs(Rectangle2D inside) {
+    return Math.min(0.22 * inside.getWidth(), 16);
+  }
+
+  private void comb(Rectangle2D inside) {
+    double deep = ribs(inside);
     int count = (int) Math.max(4, Math.min(12, inside.getHeight() / 11));
     Path2D ribs = new Path2D.Double();
     double x = inside.getMaxX();
@@ -52,7 +57,7 @@ final class BurnerPainter {
     double from = inside.getX() + 0.3 * inside.getWidth();
     double to = inside.getX() + 0.62 * inside.getWidth();
     double head = sheet.plan.roomy ? 5 : 3;
-    for (int k = -1; k <= 1; k++) {
+    for (int k = -1; k <= 0; k++) {
       double y = inside.getCenterY() + k * 0.27 * inside.getHeight();
       arrow(from, to, y, head);
     }

@@ -1,5 +1,8 @@
 package halfwave.picture;
 
+import halfwave.work.FurnacePart;
+import java.util.Optional;
+
 /** What can be pointed at on the drawing of a bench. */
 public enum DrawnPart {
   /** The control board. */
@@ -43,5 +46,25 @@ public enum DrawnPart {
   /** The line connections. */
   SUPPLY,
   /** The view from the front. */
-  FRONT
+  FRONT;
+
+  /** What a technician would look at or work on there; nothing where it is no part of a furnace. */
+  public Optional<FurnacePart> furnacePart() {
+    return switch (this) {
+      case BOARD, SENSE_TERMINAL, COMMON_TERMINAL -> Optional.of(FurnacePart.BOARD);
+      case STATUS_LIGHT -> Optional.of(FurnacePart.STATUS_LIGHT);
+      case VALVE_TERMINALS -> Optional.of(FurnacePart.VALVE_TERMINALS);
+      case SENSE_LEAD -> Optional.of(FurnacePart.SENSE_LEAD);
+      case CONNECTOR -> Optional.of(FurnacePart.BOARD_CONNECTOR);
+      case ROD -> Optional.of(FurnacePart.ROD);
+      case INSULATOR, DEPOSIT -> Optional.of(FurnacePart.INSULATOR);
+      case BURNER, FRONT -> Optional.of(FurnacePart.BURNERS);
+      case FLAME -> Optional.of(FurnacePart.SIGHT_GLASS);
+      case GROUND_STRAP -> Optional.of(FurnacePart.GROUND_STRAP);
+      case IGNITER -> Optional.of(FurnacePart.IGNITER);
+      case GAS_VALVE -> Optional.of(FurnacePart.GAS_VALVE);
+      case SUPPLY -> Optional.of(FurnacePart.SUPPLY);
+      case CHASSIS, LEAK, JUMPER, METER -> Optional.empty();
+    };
+  }
 }

@@ -60,27 +60,27 @@ final class FlameBody {
     if (t >= 1) {
       return 0;
     }
-    double late = Math.max(0, (t - 0.3) / 0.7);
-    return Math.sqrt(1 - late * late);
+    double late = Math.max(0, (t - 0.38) / 0.62);
+    return Math.sqrt(1 - late) * Math.sqrt(1 - late * late);
   }
 
   /** How much of the sheets is left at a distance: they fade before the flame ends (1). */
   double sheetsRatio(double zMeters) {
     double t = zMeters / length;
-    return 1 - smooth((t - 0.3) / 0.6);
+    return 1 - smooth((t - 0.28) / 0.4);
   }
 
   /** How much is seen near the metal: a flame that has lifted leaves it (1). */
   double attachedRatio(double zMeters, double offRimMeters) {
     if (standOff > 0) {
-      return smooth((zMeters / standOff - 0.7) / 0.6);
+      return smooth((zMeters / standOff - 0.45) / 0.9);
     }
     return smooth((offRimMeters / sheets.gapMeters() - 0.5) / 0.8);
   }
 
   /** How yellow it glows (1). */
   double yellowRatio(double zMeters) {
-    return yellow * smooth((zMeters / length - 0.18) / 0.4);
+    return yellow * smooth((zMeters / length - 0.22) / 0.4);
   }
 
   static double clamp(double x) {

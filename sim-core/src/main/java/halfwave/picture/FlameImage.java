@@ -18,7 +18,7 @@ final class FlameImage {
   static final double FULL_POWER = 17;
 
   /** Hot soot. */
-  private static final int YELLOW = 0xF3B93C;
+  private static final Color SOOT = new Color(0xF3B93C);
 
   private static final double MOST_VIOLET = 0.86;
 
@@ -68,7 +68,7 @@ final class FlameImage {
     for (int row = 0; row < (mirrored ? half : key.rows()); row++) {
       double across = (row + 0.5 - 0.5 * key.rows()) * key.pixelMeters();
       for (int column = 0; column < key.columns(); column++) {
-        int argb = pixel((column + 0.5) * key.pixelMeters(), across);
+        int argb = pixel((column + 0.5) * key.pixelMeters(), across, row);
         pixels[row * key.columns() + column] = argb;
         if (mirrored) {
           pixels[(key.rows() - 1 - row) * key.columns() + column] = argb;
@@ -79,7 +79,7 @@ final class FlameImage {
     return image;
   }
 
-  private int pixel(double z, double down) {
+  private int pixel(double z, double down, int row) {
     FlameSheets s = key.sheets();
     double y = key.view() == DrawnView.ABOVE ? key.cutMeters() : -down;
     double x = key.view() == DrawnView.ABOVE ? down : 0;
@@ -88,11 +88,11 @@ final class FlameImage {
     // what lies behind the cut is seen through it, faintly
     double seen = key.view() == DrawnView.ABOVE ? Math.abs(x) : inCut;
     double edge = body.radiusMeters(z);
-    if (seen > edge + 0.006 * body.softnessRatio() + 0.002) {
+    if (seen > Math.max(edge, s.mantleRadiusMeters(z)) + 0.006 * body.softnessRatio() + 0.002) {
       return 0;
     }
     double t = z / body.lengthMeters();
-    double fade = 1 - FlameBody.smooth((t - 0.15) / 0.85);
+    double fade = 1 - 0.9 * FlameBody.smooth((t - 0.1) / 0.9);
     double soft = (0.6e-3 + 0.045 * z) * body.softnessRatio();
     double rim = s.portRadiusMeters();
     double offRim = Math.sqrt(z * z + (seen - rim) * (seen - rim));
@@ -104,16 +104,25 @@ final class FlameImage {
     sum[2] = 0;
     sum[3] = 0;
     double bright = body.strengthRatio() * attached;
-    lay(key.palette().flameMantle(), bright * (0.13 * behind + 0.33 * mantle) * fade);
-    cone(x, y, z, bright);
+    lay(key.palette().flameMantle(), veil() * bright * (0.34 * behind + 0.2 * mantle) * fade);
+    cone(view() ? x : 0, view() ? rise : y, z, bright);
     double yellow = body.yellowRatio(z);
     if (yellow > 0) {
-      double core = FlameBody.smooth((0.85 * edge - inCut) / (0.8 * edge + 1e-9));
-      double end = 1 - FlameBody.smooth((t - 0.75) / 0.25);
-      lay(new Color(YELLOW), 0.8 * yellow * core * end);
+      double core = FlameBody.smooth((0.9 * edge - seen) / (0.6 * edge + 1e-9));
+      double end = 1 - FlameBody.smooth((t - 0.82) / 0.18);
+      lay(SOOT, 0.85 * yellow * core * end);
     }
     ions(x, y, z, attached);
-    return packed();
+    return packed((int) (z / key.pixelMeters()), row);
+  }
+
+  /** On slate pale blue needs more of itself to be seen. */
+  private double veil() {
+    return key.palette().dark() ? 1.25 : 1;
+  }
+
+  private boolean view() {
+    return key.view() == DrawnView.ABOVE;
   }
 
   /** The inner cone: deepest at the port, with a bright edge. */
@@ -129,7 +138,7 @@ final class FlameImage {
     double depth = 0.62 - 0.34 * z / h;
     double edge = Math.exp(-off * off / (2 * soft * soft));
     double ending = 1 - FlameBody.smooth((z / h - 0.8) / 0.25);
-    lay(key.palette().flameCone(), bright * (depth * inside + 0.35 * edge * ending));
+    lay(key.palette().flameCone(), bright * (depth * inside + 0.24 * edge * ending));
   }
 
   private void ions(double x, double y, double z, double attached) {
@@ -158,8 +167,11 @@ final class FlameImage {
     sum[3] = sum[3] * keep + a;
   }
 
-  private int packed() {
-    int a = (int) Math.round(255 * sum[3]);
+  /** Rounded with a fixed grain, since faint slopes would show steps otherwise. */
+  private int packed(int column, int row) {
+    double wave = 52.9829189 * ((0.06711056 * column + 0.00583715 * row) % 1);
+    double grain = wave - Math.floor(wave) - 0.5;
+    int a = (int) Math.max(0, Math.min(255, Math.round(255 * sum[3] + grain)));
     return (a << 24) | (channel(sum[0], a) << 16) | (channel(sum[1], a) << 8) | channel(sum[2], a);
   }
 

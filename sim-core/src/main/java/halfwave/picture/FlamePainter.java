@@ -79,7 +79,8 @@ final class FlamePainter {
     for (int k = 0; k <= 20; k++) {
       double z = length * k / 20;
       double rise = sheet.style.view() == DrawnView.SIDE ? sheet.sheets().axisRiseMeters(z) : 0;
-      widest = Math.max(widest, sheet.body.radiusMeters(z) + rise);
+      double sheets = sheet.body.sheetsRatio(z) > 0 ? sheet.sheets().mantleRadiusMeters(z) : 0;
+      widest = Math.max(widest, Math.max(sheets, sheet.body.radiusMeters(z)) + rise);
     }
     return 1.1 * widest + 0.006;
   }

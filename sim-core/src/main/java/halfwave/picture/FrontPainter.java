@@ -5,7 +5,6 @@ import halfwave.board.Ignition;
 import halfwave.flame.FlameSheets;
 import halfwave.flame.Place;
 import halfwave.flame.Rod;
-import halfwave.sequence.Furnace;
 import java.awt.Color;
 import java.awt.RadialGradientPaint;
 import java.awt.Shape;
@@ -17,11 +16,6 @@ import java.awt.geom.Rectangle2D;
 
 /** Draws the row of burners as seen from the front. */
 final class FrontPainter {
-
-  /** From here on a surface is seen to glow, and here it is as bright as an igniter gets (K). */
-  private static final double GLOW_KELVIN = 850;
-
-  private static final double BRIGHT_KELVIN = 1650;
 
   private final BenchSheet sheet;
   private final FrontView view;
@@ -42,18 +36,31 @@ final class FrontPainter {
     Palette p = ink.palette;
     double r = view.length(sheet.bench.design().burner().portRadiusMeters());
     double wall = Math.max(1.5, view.length(FrontView.wallMeters()));
+    plate(p);
     others(p);
     ink.solid(Ink.disc(view.middle, r + wall), p.metal(), p.ink(), Ink.THIN);
     ink.solid(Ink.disc(view.middle, r), p.ground(), p.ink(), Ink.FINE);
     flame(r);
     axes(r);
     rod();
+    offCenter(r);
     SparkElectrode spark = sheet.bench.design().spark();
     if (spark != null) {
       bar(spark.electrode(), p.metal());
     }
     igniter();
     ink.g.setClip(clip);
+  }
+
+  /** From the side a flame may rise behind this view: paper under it keeps both apart. */
+  private void plate(Palette p) {
+    Shape flame = sheet.shapes.get(DrawnPart.FLAME);
+    if (sheet.rod.endOn && flame != null && flame.intersects(view.frame)) {
+      Rectangle2D f = view.frame;
+      Rectangle2D inner =
+          new Rectangle2D.Double(f.getX() + 1, f.getY() + 1, f.getWidth() - 2, f.getHeight() - 2);
+      ink.solid(BenchSheet.rounded(inner, 8), Ink.faint(p.sheet(), 0.93), p.hairline(), Ink.THIN);
+    }
   }
 
   /** The signs of the other burners, lit ones blue, joined by the way of the flame. */
@@ -103,11 +110,25 @@ final class FrontPainter {
     }
   }
 
+  /** A brush that is densest on the sheet and fades to both sides. */
   private void ring(Point2D middle, double radius, double z, double strength) {
-    double wide = Math.max(1.5, view.length(sheet.sheets().brushWidthMeters(z)));
-    for (double w = 3; w >= 1; w -= 1) {
-      ink.line(Ink.disc(middle, radius), Ink.faint(ink.palette.ions(), 0.2 * strength), w * wide);
-    }
+    double wide = 1.6 * Math.max(1.5, view.length(sheet.sheets().brushWidthMeters(z)));
+    double out = radius + wide;
+    double inner = Math.max(0.02, (radius - wide) / out);
+    double on = Math.max(inner + 0.02, radius / out);
+    float[] at = {
+      (float) inner, (float) (0.5 * (inner + on)), (float) on, (float) (0.5 * (on + 1)), 1
+    };
+    Color ions = ink.palette.ions();
+    Color[] colours = {
+      Ink.faint(ions, 0),
+      Ink.faint(ions, 0.28 * strength),
+      Ink.faint(ions, 0.6 * strength),
+      Ink.faint(ions, 0.2 * strength),
+      Ink.faint(ions, 0)
+    };
+    ink.g.setPaint(new RadialGradientPaint(middle, (float) out, at, colours));
+    ink.g.fill(Ink.disc(middle, out));
   }
 
   private void axes(double r) {
@@ -129,11 +150,30 @@ final class FrontPainter {
     ink.line(cross, Ink.faint(ink.palette.softInk(), 0.8), fine);
   }
 
+  /** How far the rod's axis passes from the burner's: measured at its tip. */
+  private void offCenter(double r) {
+    Point2D tip = view.at(sheet.bench.rod().tip());
+    double x = offCenterX(r);
+    if (Math.abs(tip.getY() - view.middle.getY()) < 3 || !view.frame.contains(x, tip.getY())) {
+      return;
+    }
+    ink.dimension(x, view.middle.getY(), x, tip.getY());
+    double edge = tip.getX() - 3;
+    if (edge > x + 6) {
+      ink.line(x + 4, tip.getY(), edge, tip.getY(), Ink.faint(ink.palette.softInk(), 0.7), 0.6);
+    }
+  }
+
+  private double offCenterX(double r) {
+    return view.middle.getX() - 1.62 * r;
+  }
+
   private void rod() {
     Palette p = ink.palette;
     bar(sheet.bench.rod(), p.metal());
     Point2D root = view.at(sheet.bench.rod().path().get(0));
-    Rectangle2D ceramic = new Rectangle2D.Double(root.getX(), root.getY() - 5, 40, 10);
+    double half = Math.max(4, 1.3 * view.length(sheet.bench.rod().radiusMeters()));
+    Rectangle2D ceramic = new Rectangle2D.Double(root.getX(), root.getY() - half, 18, 2 * half);
     Area seen = new Area(ceramic);
     seen.intersect(new Area(view.frame));
     ink.solid(seen, p.ceramic(), p.ink(), Ink.FINE);
@@ -165,8 +205,7 @@ final class FrontPainter {
   }
 
   private void bar(Rod rod, Color colour) {
-    double half = Math.max(1.2, view.length(rod.radiusMeters()));
-    ink.solid(RodOnSheet.outline(rod, view::at, half), colour, ink.palette.ink(), Ink.FINE);
+    ink.solid(view.bar(rod), colour, ink.palette.ink(), Ink.FINE);
   }
 
   /** What lights the gas, at the other end of the row. */
@@ -175,60 +214,11 @@ final class FrontPainter {
     if (sheet.bench.design().spark() != null || ignition == Ignition.SPARK_AND_SENSE) {
       return;
     }
+    IgniterPainter igniter = new IgniterPainter(sheet, ink);
     if (ignition.hotSurface()) {
-      hotSurface();
+      igniter.hotSurface();
     } else {
-      sparkGap();
-    }
-  }
-
-  private void hotSurface() {
-    Furnace furnace = sheet.drawn.moment().furnace();
-    double glow =
-        FlameBody.clamp((furnace.igniterKelvin() - GLOW_KELVIN) / (BRIGHT_KELVIN - GLOW_KELVIN));
-    Point2D at = view.igniter;
-    Path2D element = new Path2D.Double();
-    double x = at.getX() - 9;
-    element.moveTo(x - 6, at.getY() - 6);
-    element.lineTo(x + 12, at.getY() - 6);
-    element.lineTo(x + 12, at.getY() - 2);
-    element.lineTo(x + 3, at.getY() - 2);
-    element.lineTo(x + 3, at.getY() + 2);
-    element.lineTo(x + 12, at.getY() + 2);
-    element.lineTo(x + 12, at.getY() + 6);
-    element.lineTo(x - 6, at.getY() + 6);
-    if (glow > 0) {
-      Color hot = Look.mixed(new Color(0xB5301A), new Color(0xFFC46B), glow);
-      ink.g.setPaint(
-          new RadialGradientPaint(
-              at,
-              22,
-              new float[] {0, 1},
-              new Color[] {Ink.faint(hot, 0.65 * glow), Ink.faint(hot, 0)}));
-      ink.g.fill(Ink.disc(at, 22));
-      ink.line(element, hot, 3);
-    } else {
-      ink.line(element, ink.palette.ink(), 3.2);
-      ink.line(element, ink.palette.metal(), 1.8);
-    }
-    ink.solid(
-        new Rectangle2D.Double(x - 12, at.getY() - 8, 8, 16),
-        ink.palette.ceramic(),
-        ink.palette.ink(),
-        Ink.FINE);
-  }
-
-  private void sparkGap() {
-    Point2D at = view.igniter;
-    ink.line(at.getX() - 14, at.getY() - 7, at.getX(), at.getY() - 3, ink.palette.ink(), 2);
-    ink.line(at.getX() - 14, at.getY() + 8, at.getX(), at.getY() + 4, ink.palette.ink(), 2);
-    if (sheet.drawn.moment().outputs().spark()) {
-      Path2D bolt = new Path2D.Double();
-      bolt.moveTo(at.getX(), at.getY() - 3);
-      bolt.lineTo(at.getX() + 3, at.getY() - 0.5);
-      bolt.lineTo(at.getX() - 2, at.getY() + 1.5);
-      bolt.lineTo(at.getX(), at.getY() + 4);
-      ink.line(bolt, ink.palette.volts(), 1.8);
+      igniter.sparkGap();
     }
   }
 }

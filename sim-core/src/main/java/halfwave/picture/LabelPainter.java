@@ -5,6 +5,7 @@ import java.awt.Shape;
 import java.awt.font.GlyphVector;
 import java.awt.geom.Line2D;
 import java.awt.geom.Point2D;
+import java.awt.geom.Rectangle2D;
 import java.util.List;
 
 /** Writes the words of a drawing, and leads from the arrows to theirs. */
@@ -19,14 +20,12 @@ final class LabelPainter {
   }
 
   void paint(List<LabelPlacer.Placed> labels) {
-    ArrowPainter arrows = new ArrowPainter(sheet);
     for (LabelPlacer.Placed label : labels) {
-      if (arrows.any() && label.halo()) {
-        leader(label, arrows.atRod(true));
-        leader(label, arrows.atRod(false));
+      if (label.from() != null) {
+        leader(label, label.from());
       }
       Point2D at = label.start();
-      if (label.halo()) {
+      if (label.halo() && onColour(label.bounds())) {
         halo(label, at);
       }
       ink.g.setFont(label.font());
@@ -35,13 +34,26 @@ final class LabelPainter {
     }
   }
 
-  private void leader(LabelPlacer.Placed label, Point2D rod) {
-    double half = sheet.plan.zone.length(sheet.bench.rod().radiusMeters());
-    double y = label.bounds().getCenterY();
-    double from = rod.getX() + half + 3;
-    double to = label.bounds().getX() - 4;
-    if (Math.abs(y - rod.getY()) < 1 && to - from > 6 && to - from < 60) {
-      ink.line(new Line2D.Double(from, y, to, y), ink.palette.softInk(), Ink.dashed(1, 1.5f, 2.5f));
+  /** Whether flame or wires lie under the words; elsewhere paper needs no halo. */
+  private boolean onColour(Rectangle2D bounds) {
+    Shape flame = sheet.shapes.get(DrawnPart.FLAME);
+    return (flame != null && flame.intersects(bounds))
+        || sheet.burner.getBounds2D().intersects(bounds)
+        || sheet.wires.valve.getBounds2D().intersects(bounds)
+        || sheet.meter.redLead.getBounds2D().intersects(bounds)
+        || sheet.meter.blackLead.getBounds2D().intersects(bounds);
+  }
+
+  private void leader(LabelPlacer.Placed label, Point2D from) {
+    Rectangle2D b = label.bounds();
+    double x = Math.max(b.getX() - 4, Math.min(b.getMaxX() + 4, from.getX()));
+    double y = Math.max(b.getY(), Math.min(b.getMaxY(), from.getY()));
+    double level = x == from.getX() ? y : b.getCenterY();
+    if (from.distance(x, level) > 6) {
+      ink.line(
+          new Line2D.Double(from.getX(), from.getY(), x, level),
+          label.colour().equals(ink.palette.danger()) ? label.colour() : ink.palette.softInk(),
+          Ink.dashed(1, 1.5f, 2.5f));
     }
   }
 

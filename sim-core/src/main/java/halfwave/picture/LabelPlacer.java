@@ -9,6 +9,7 @@ import java.awt.geom.Point2D;
 import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Puts words where they cover nothing: each has a few places it may stand at, the first free one is
@@ -34,8 +35,15 @@ final class LabelPlacer {
    * @param colour their ink
    * @param halo whether they stand over the flame
    * @param bounds where
+   * @param from what a dotted line leads to them from, or null
    */
-  record Placed(String text, Font font, Color colour, boolean halo, Rectangle2D bounds) {
+  record Placed(
+      String text,
+      Font font,
+      Color colour,
+      boolean halo,
+      Rectangle2D bounds,
+      @Nullable Point2D from) {
     Point2D start() {
       return new Point2D.Double(bounds.getX(), bounds.getY() + ASCENT * font.getSize());
     }
@@ -47,10 +55,15 @@ final class LabelPlacer {
    * @param at a point beside them
    * @param across −1 left of the point, 0 centred, 1 right of it
    * @param down −1 above the point, 0 centred, 1 below it
+   * @param from what they are led to from, where they stand apart from it, or null
    */
-  record Spot(Point2D at, int across, int down) {
+  record Spot(Point2D at, int across, int down, @Nullable Point2D from) {
     static Spot of(double x, double y, int across, int down) {
-      return new Spot(new Point2D.Double(x, y), across, down);
+      return new Spot(new Point2D.Double(x, y), across, down, null);
+    }
+
+    Spot led(Point2D start) {
+      return new Spot(at, across, down, start);
     }
   }
 
@@ -98,7 +111,7 @@ final class LabelPlacer {
     for (Spot spot : spots) {
       Rectangle2D box = box(text, font, spot);
       if (free(box, true)) {
-        return put(text, font, colour, halo, box);
+        return put(text, font, colour, halo, box, spot.from());
       }
     }
     return false;
@@ -112,7 +125,7 @@ final class LabelPlacer {
     for (Spot spot : spots) {
       Rectangle2D box = box(text, font, spot);
       if (free(box, false)) {
-        return put(text, font, colour, true, box);
+        return put(text, font, colour, true, box, spot.from());
       }
     }
     return false;
@@ -121,11 +134,25 @@ final class LabelPlacer {
   /** Words inside a box of their own. */
   boolean inside(Rectangle2D frame, String text, Font font, Color colour, Spot spot) {
     Rectangle2D box = box(text, font, spot);
-    return frame.contains(box) && free(box, false) && put(text, font, colour, false, box);
+    return frame.contains(box) && free(box, false) && put(text, font, colour, false, box, null);
   }
 
-  private boolean put(String text, Font font, Color colour, boolean halo, Rectangle2D box) {
-    placed.add(new Placed(text, font, colour, halo, box));
+  /** Words inside a box of their own, off the shapes that are in it. */
+  boolean inside(
+      Rectangle2D frame, String text, Font font, Color colour, List<Shape> off, Spot... spots) {
+    for (Spot spot : spots) {
+      Rectangle2D box = box(text, font, spot);
+      if (off.stream().noneMatch(shape -> shape.intersects(box))
+          && inside(frame, text, font, colour, spot)) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  private boolean put(
+      String text, Font font, Color colour, boolean halo, Rectangle2D box, @Nullable Point2D from) {
+    placed.add(new Placed(text, font, colour, halo, box, from));
     return true;
   }
 

@@ -10,11 +10,11 @@ import halfwave.instrument.HookUp.WireInFlame;
 import halfwave.instrument.SupplyPoint;
 import halfwave.sequence.Hooked;
 import java.awt.Shape;
-import java.awt.geom.CubicCurve2D;
 import java.awt.geom.Line2D;
 import java.awt.geom.Path2D;
 import java.awt.geom.Point2D;
 import java.awt.geom.Rectangle2D;
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
 /** The meter and its two leads, which end at a point or lie coiled beside it. */
@@ -38,33 +38,38 @@ final class MeterOnSheet {
   /** The bare wire in the flame, or null. */
   final @Nullable Line2D wire;
 
+  private final SheetPlan plan;
+  private final double rodX;
+
   MeterOnSheet(Bench bench, SheetPlan plan, Wires wires, Points points, @Nullable Hooked hooked) {
+    this.plan = plan;
+    rodX = wires.branch.getX();
     body = plan.meter;
-    double edge = plan.roomy ? 9 : 5;
+    double edge = plan.roomy ? 9 : 4;
+    double low = body.getMaxY() - (plan.roomy ? 13 : 7);
     plate =
         new Rectangle2D.Double(
             body.getX() + edge,
             body.getY() + edge,
             body.getWidth() - 2 * edge,
-            plan.roomy ? 38 : 18);
-    double low = body.getMaxY() - (plan.roomy ? 12 : 5);
+            low - body.getY() - edge - (plan.roomy ? 14 : 7));
     redJack = new Point2D.Double(body.getX() + 0.34 * body.getWidth(), low);
     blackJack = new Point2D.Double(body.getX() + 0.66 * body.getWidth(), low);
     HookUp hookUp = hooked == null ? null : hooked.hookUp();
-    wire = hookUp instanceof WireInFlame ? wire(bench, plan) : null;
+    wire = hookUp instanceof WireInFlame ? wire(bench) : null;
     redEnd = end(hookUp, true, wires, points);
     blackEnd = end(hookUp, false, wires, points);
-    redLead = redEnd == null ? coil(redJack, plan, -1) : run(redJack, redEnd, plan);
-    blackLead = blackEnd == null ? coil(blackJack, plan, 1) : run(blackJack, blackEnd, plan);
+    redLead = redEnd == null ? coil(redJack, -1) : run(redJack, redEnd, true);
+    blackLead = blackEnd == null ? coil(blackJack, 1) : run(blackJack, blackEnd, false);
   }
 
-  private static Line2D wire(Bench bench, SheetPlan plan) {
+  private Line2D wire(Bench bench) {
     double rim = bench.design().burner().portRadiusMeters();
     // from above it is turned about the axis into the cut; round the burner the flame is the same
     Point2D in = plan.zone.at(WIRE_ALONG_METERS, rim - WIRE_IN_METERS);
     Point2D out = plan.zone.at(WIRE_ALONG_METERS, rim + WIRE_OUT_METERS);
-    double handle = plan.roomy ? 20 : 8;
-    return new Line2D.Double(in.getX(), in.getY(), out.getX() + 0.4 * handle, out.getY() + handle);
+    double handle = plan.roomy ? 18 : 8;
+    return new Line2D.Double(in.getX(), in.getY(), out.getX(), out.getY() + handle);
   }
 
   private @Nullable Point2D end(@Nullable HookUp hookUp, boolean red, Wires wires, Points points) {
@@ -80,56 +85,90 @@ final class MeterOnSheet {
     return null;
   }
 
-  /** A cable that hangs from the jack and comes to its end from above. */
-  private static Shape run(Point2D from, Point2D to, SheetPlan plan) {
-    double away = Math.min(90, 20 + 0.45 * from.distance(to));
-    boolean above = to.getY() < plan.meter.getMinY();
-    if (above) {
-      // round the right side of the meter, never across its face
-      double right = plan.meter.getMaxX() + 10 + 0.12 * (from.getX() - plan.meter.getX());
-      Path2D path = new Path2D.Double();
-      path.moveTo(from.getX(), from.getY());
-      path.curveTo(
-          from.getX(),
-          from.getY() + 26,
-          right,
-          from.getY() + 22,
-          right,
-          0.5 * (from.getY() + plan.meter.getMinY()));
-      path.curveTo(
-          right, plan.meter.getMinY() - 6, to.getX(), to.getY() + 26, to.getX(), to.getY());
-      return path;
+  /**
+   * A cable laid so that it crosses as little as can be: over the meter to the rod, or down beside
+   * the sense lead and along the chassis. The red one keeps outside of the black one all the way.
+   */
+  private Shape run(Point2D from, Point2D to, boolean red) {
+    double apart = plan.roomy ? 8 : 5;
+    double bend = plan.roomy ? 11 : 6;
+    boolean onRod = to.getX() > body.getMaxX() && to.getY() < plan.zone.at(0, 0).getY();
+    if (to.getY() < body.getMinY() + 4) {
+      double right = body.getMaxX() + (red ? apart + 4 : 4 + 2 * apart);
+      double over = body.getMinY() + (plan.roomy ? (red ? -12 : -4) : (red ? 6 : 11));
+      // up beside the ceramic, not across it
+      double beside = to.getX() == rodX ? to.getX() - (plan.roomy ? 20 : 11) : to.getX();
+      return Cable.of(
+          bend,
+          from,
+          at(from.getX(), body.getMaxY() + (red ? apart : 2 * apart)),
+          at(right, body.getMaxY() + (red ? apart : 2 * apart)),
+          at(right, over),
+          at(beside, over),
+          at(beside, to.getY() + (beside == to.getX() ? 1 : 9)),
+          to);
+    } else if (onRod) {
+      double level = body.getMaxY() + (red ? apart : 2 * apart);
+      return to.getY() > level
+          ? Cable.of(
+              bend,
+              from,
+              at(from.getX(), level),
+              at(to.getX() - 24, level),
+              at(to.getX() - 24, to.getY()),
+              to)
+          : Cable.of(
+              bend,
+              from,
+              at(from.getX(), level),
+              at(body.getMaxX() + 2 * bend, level),
+              at(body.getMaxX() + 2 * bend, to.getY()),
+              to);
     }
-    return new CubicCurve2D.Double(
-        from.getX(),
-        from.getY(),
-        from.getX(),
-        from.getY() + away,
-        to.getX(),
-        to.getY() - away,
-        to.getX(),
-        to.getY());
+    double lane = plan.sense.getX() + (red ? apart + 4 : 4 + 2 * apart);
+    double level = body.getMaxY() + (red ? apart : 2 * apart);
+    if (to.getX() < lane + 4) {
+      return Cable.of(
+          bend, from, at(from.getX(), level), at(lane, level), at(lane, to.getY() - bend), to);
+    }
+    boolean low = to.getY() > plan.chassis - 3;
+    double along =
+        low ? plan.chassis + (red ? 3 : 2) * apart : plan.chassis - (red ? 1 : 2) * apart;
+    return Cable.of(
+        bend,
+        from,
+        at(from.getX(), level),
+        at(lane, level),
+        at(lane, along),
+        at(to.getX(), along),
+        to);
   }
 
-  /** A few loops under the meter. */
-  private static Shape coil(Point2D jack, SheetPlan plan, int side) {
+  private static Point2D at(double x, double y) {
+    return new Point2D.Double(x, y);
+  }
+
+  /** A few loops under the meter, and the prod. */
+  private Shape coil(Point2D jack, int side) {
     double r = plan.roomy ? 9 : 4;
-    double down = jack.getY() + (plan.roomy ? 24 : 9);
+    double middle = jack.getX() + side * (plan.roomy ? 6 : 3);
+    double down = body.getMaxY() + (plan.roomy ? 17 : 8);
     Path2D path = new Path2D.Double();
     path.moveTo(jack.getX(), jack.getY());
-    for (int n = 0; n <= 40; n++) {
-      double turn = -0.5 * Math.PI + side * n * Math.PI / 8;
-      double shrink = 1 - 0.006 * n;
-      double x = jack.getX() + side * r * 0.5 + r * 1.3 * shrink * Math.cos(turn);
-      double y = down + r * shrink * Math.sin(turn);
-      path.lineTo(x, y);
+    path.lineTo(jack.getX(), body.getMaxY());
+    for (int n = 0; n <= 52; n++) {
+      double turn = -0.5 * Math.PI + side * n * Math.PI / 12;
+      double grow = 0.72 + 0.011 * n;
+      path.lineTo(
+          middle + 1.25 * r * grow * Math.cos(turn), down + 0.75 * r * grow * Math.sin(turn));
     }
+    path.lineTo(middle + side * 2.6 * r, down + 0.9 * r);
     return path;
   }
 
   /** Where leads can be put. */
   interface Points {
-    java.util.Optional<Point2D> of(Point point);
+    Optional<Point2D> of(Point point);
 
     Point2D of(SupplyPoint point);
   }

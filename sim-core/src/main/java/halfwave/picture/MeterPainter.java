@@ -4,6 +4,7 @@ import java.awt.BasicStroke;
 import java.awt.Color;
 import java.awt.Shape;
 import java.awt.geom.Line2D;
+import java.awt.geom.Path2D;
 import java.awt.geom.Point2D;
 import org.jspecify.annotations.Nullable;
 
@@ -47,12 +48,26 @@ final class MeterPainter {
     ink.fill(Ink.disc(at, 0.4 * r), ink.palette.sheet());
   }
 
+  /** The end of a coiled lead. */
+  private void prod(Shape lead, Color colour, double width) {
+    Point2D last = ((Path2D) lead).getCurrentPoint();
+    double side = Math.signum(last.getX() - lead.getBounds2D().getCenterX());
+    Point2D tip = new Point2D.Double(last.getX() + side * 8 * width / 2.6, last.getY() + 3);
+    ink.line(new Line2D.Double(last, tip), colour, 2 * width);
+    ink.line(
+        new Line2D.Double(tip.getX(), tip.getY(), tip.getX() + side * 2.4 * width, tip.getY() + 2),
+        ink.palette.softInk(),
+        1.4);
+  }
+
   private void lead(Shape lead, Color colour, @Nullable Point2D end) {
     double width = sheet.plan.roomy ? 2.6 : 1.8;
     // black on slate needs an edge, and on paper a crossing of two leads does as well
     ink.line(lead, ink.palette.dark() ? ink.palette.softInk() : ink.palette.sheet(), width + 1.8);
     ink.line(lead, colour, width);
-    if (end != null) {
+    if (end == null) {
+      prod(lead, colour, width);
+    } else {
       double r = sheet.plan.roomy ? 3.6 : 2.4;
       ink.solid(
           Ink.disc(end, r),

@@ -18,13 +18,18 @@ final class ReadingWords {
   }
 
   void put(String reading) {
-    for (int size : new int[] {18, 15, 13, 11}) {
+    for (int size : new int[] {20, 18, 16, 15, 14, 13}) {
       if (oneLine(reading, LabelPlacer.READING.deriveFont((float) size))) {
         return;
       }
-      if (size <= 15 && twoLines(reading, LabelPlacer.READING.deriveFont((float) size))) {
+    }
+    for (int size : new int[] {15, 14, 13, 12, 11}) {
+      if (twoLines(reading, LabelPlacer.READING.deriveFont((float) size))) {
         return;
       }
+    }
+    if (oneLine(reading, LabelPlacer.READING.deriveFont(11f))) {
+      return;
     }
     // no room even for the smallest type: a plate never shows half a figure
     twoLines(reading, LabelPlacer.NOTE);

@@ -1,8 +1,12 @@
 package halfwave.picture;
 
+import halfwave.bench.ApplianceCondition;
+import halfwave.bench.Bench;
+import halfwave.bench.Change.Joined;
 import halfwave.bench.Coat;
-import halfwave.bench.Condition;
+import halfwave.bench.Parameter;
 import halfwave.bench.SparkElectrode;
+import halfwave.bench.Trigger;
 import halfwave.board.Ignition;
 import java.awt.Shape;
 import java.awt.geom.Area;
@@ -43,7 +47,7 @@ final class RodPainter {
   }
 
   private void crack() {
-    if (!cracked(sheet.bench.condition())) {
+    if (!cracked(sheet.drawn.moment().bench())) {
       return;
     }
     Rectangle2D box = sheet.rod.ceramic.getBounds2D();
@@ -129,7 +133,8 @@ final class RodPainter {
     if (sheet.spark != null && electrode != null) {
       ink.solid(sheet.spark, ink.palette.metal(), ink.palette.ink(), Ink.THIN);
       if (sparks) {
-        bolt(sheet.plan.zone.at(electrode.electrode().tip()));
+        Point2D tip = sheet.plan.zone.at(electrode.electrode().tip());
+        bolt(tip);
       }
     } else if (sparks && sheet.bench.design().ignition() == Ignition.SPARK_AND_SENSE) {
       bolt(sheet.rod.tip);
@@ -170,8 +175,23 @@ final class RodPainter {
     }
   }
 
-  /** Whether the ceramic looks cracked. */
-  static boolean cracked(Condition condition) {
-    return condition.leakageOhms() < CRACK_OHMS && condition.leakageOhms() > CHAFED_OHMS;
+  /**
+   * Whether the ceramic looks cracked: a crack that leaks only when it is hot is seen cold as well,
+   * damp is not seen at all.
+   */
+  static boolean cracked(Bench bench) {
+    ApplianceCondition appliance = bench.condition().appliance();
+    return crack(bench.condition().leakageOhms())
+        || appliance.intermittents().stream()
+            .anyMatch(
+                i ->
+                    i.trigger() != Trigger.DAMP
+                        && i.change() instanceof Joined joined
+                        && joined.parameter() == Parameter.LEAKAGE
+                        && crack(joined.value().si()));
+  }
+
+  private static boolean crack(double leakageOhms) {
+    return leakageOhms < CRACK_OHMS && leakageOhms > CHAFED_OHMS;
   }
 }

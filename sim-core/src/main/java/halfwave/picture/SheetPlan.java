@@ -42,11 +42,11 @@ final class SheetPlan {
     roomy = width >= ROOMY_WIDTH && height >= ROOMY_HEIGHT;
     margin = roomy ? 14 : 7;
     double boardHeight = roomy ? 74 : 42;
-    double boardWidth = roomy ? Math.max(210, Math.min(320, 0.34 * width)) : 0.52 * width;
+    double boardWidth = roomy ? Math.max(248, Math.min(340, 0.34 * width)) : 0.52 * width;
     board = new Rectangle2D.Double(margin, height - margin - boardHeight, boardWidth, boardHeight);
     sense = new Point2D.Double(board.getX() + (roomy ? 26 : 20), board.getY());
     valveTerminals = new Point2D.Double(sense.getX() + (roomy ? 72 : 48), board.getY());
-    common = new Point2D.Double(board.getX() + boardWidth * (roomy ? 0.78 : 0.8), board.getY());
+    common = new Point2D.Double(board.getX() + boardWidth * (roomy ? 0.66 : 0.84), board.getY());
     chassis = board.getY() - (roomy ? 42 : 22);
     leadCorner = new Point2D.Double(sense.getX(), margin + (roomy ? 14 : 6));
     ceramicLength = Math.max(18, Math.min(72, 0.1 * height));
@@ -81,13 +81,14 @@ final class SheetPlan {
             face.getY() - 0.7 * valveHalf,
             2 * valveHalf,
             1.4 * valveHalf);
-    double meterWidth = roomy ? 96 : 58;
+    double larger = roomy ? Math.max(1, Math.min(1.5, Math.min(width / 900, height / 620))) : 1;
+    double meterWidth = roomy ? 112 * larger : 82;
     meter =
         new Rectangle2D.Double(
-            leadCorner.getX() + (roomy ? 26 : 12),
+            leadCorner.getX() + (roomy ? 28 : 14),
             leadCorner.getY() + (roomy ? 26 : 8),
             meterWidth,
-            roomy ? 82 : 34);
+            roomy ? 82 * larger : 40);
     front = front(width, face, radius, design);
     double strip = roomy ? 108 : 62;
     double beside = board.getMaxX() + (roomy ? 40 : 16);
@@ -102,7 +103,7 @@ final class SheetPlan {
   /** Right of the rod and above the flame; empty where there is no room. */
   private Rectangle2D front(double width, Point2D face, double radius, Design design) {
     double rod = face.getX() + zone.length(design.rod().path().get(0).zMeters());
-    double left = Math.max(rod + 0.16 * width, width - margin - 330);
+    double left = Math.max(rod + 0.15 * width, width - margin - Math.max(330, 0.3 * width));
     double bottom = face.getY() - zone.length(BELOW_RADII * radius) - 4;
     Rectangle2D there =
         new Rectangle2D.Double(left, margin, width - margin - left, bottom - margin);

@@ -24,11 +24,27 @@ record SheetWords(Sentences sentences) {
   }
 
   String ohms(MessageKey key, double ohms) {
-    return text(Message.of(key, Argument.quantity(ohms, Dimension.RESISTANCE)));
+    return text(Message.of(key, plain(ohms, Dimension.RESISTANCE)));
   }
 
   String amps(MessageKey key, double amps) {
-    return text(Message.of(key, Argument.quantity(amps, Dimension.CURRENT)));
+    return text(Message.of(key, current(amps)));
+  }
+
+  /** A quantity without the zeros that say nothing at its end. */
+  Argument plain(double si, Dimension dimension) {
+    return Argument.text(
+        sentences
+            .text(Argument.quantity(si, dimension))
+            .replaceFirst("([.,]\\d*?)0+(?=\\s|$)", "$1")
+            .replaceFirst("[.,](?=\\s|$)", ""));
+  }
+
+  /** A flame current as a meter shows it: tenths of a microampere, hundredths below one. */
+  Argument current(double amps) {
+    QuantityText quantities = sentences.quantities();
+    boolean small = amps < 0.995e-6;
+    return Argument.text(quantities.fixed(amps, DisplayUnit.MICROAMP, small ? 2 : 1));
   }
 
   String length(MessageKey key, double meters) {

@@ -70,7 +70,7 @@ final class Wires {
     }
     lead.moveTo(x + aside, connector.getMinY());
     double corner = plan.leadCorner.getY();
-    double middle = 0.5 * (plan.zone.window().getCenterY() + plan.zone.window().getMaxY());
+    double middle = breakAt(plan);
     if (connectorOff) {
       lead.lineTo(x + aside, connector.getMinY() - 3);
       lead.lineTo(x, connector.getMinY() - 3 - aside);
@@ -111,7 +111,7 @@ final class Wires {
 
     groundOpen = condition.groundExtraOhms() >= BROKEN_OHMS;
     double wall = BurnerShape.bottom(bench.design().burner(), plan);
-    double strap = plan.zone.at(0, 0).getX() - (roomy ? 22 : 9);
+    double strap = plan.zone.at(0, 0).getX() - (roomy ? 22 : 0.72 * plan.tubeLength);
     strapFoot = new Point2D.Double(strap, plan.chassis);
     commonFoot = new Point2D.Double(plan.common.getX(), plan.chassis);
     ground.moveTo(strap, wall);
@@ -119,6 +119,11 @@ final class Wires {
     double half = 0.5 * (plan.chassis + plan.common.getY());
     groundResistance = ground(plan, condition.groundExtraOhms(), half, roomy ? 11 : 6);
     valve(plan);
+  }
+
+  /** Height at which a lead is drawn broken: where words beside it have room. */
+  static double breakAt(SheetPlan plan) {
+    return 0.5 * (plan.meter.getMaxY() + plan.valve.getY()) - (plan.roomy ? 0 : 4);
   }
 
   private @Nullable Rectangle2D ground(SheetPlan plan, double ohms, double half, double room) {
