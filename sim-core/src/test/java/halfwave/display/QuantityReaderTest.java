@@ -31,7 +31,9 @@ class QuantityReaderTest {
     "0.1kV, VOLTAGE, 100",
     "900°C, TEMPERATURE, 1173.15",
     "900C, TEMPERATURE, 1173.15",
-    "300K, TEMPERATURE, 300"
+    "300K, TEMPERATURE, 300",
+    "100ug/m3, MASS_DENSITY, 1e-7",
+    "0.1 mg/m³, MASS_DENSITY, 1e-7"
   })
   void unitsAreRead(String typed, Dimension dimension, double si) {
     // fifteen digits are kept
@@ -51,6 +53,8 @@ class QuantityReaderTest {
     "'2,2', RESISTANCE",
     "5m, RESISTANCE",
     "1 2, LENGTH",
+    "5 3, NUMBER",
+    "5mm3, LENGTH",
     "0x10, LENGTH"
   })
   void othersAreNot(String typed, Dimension dimension) {
