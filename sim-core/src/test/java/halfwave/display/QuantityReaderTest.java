@@ -34,7 +34,9 @@ class QuantityReaderTest {
     "300K, TEMPERATURE, 300",
     "90°, ANGLE, 1.5707963267948966",
     "-45deg, ANGLE, -0.7853981633974483",
-    "1.5, ANGLE, 1.5"
+    "1.5, ANGLE, 1.5",
+    "100ug/m3, MASS_DENSITY, 1e-7",
+    "0.1 mg/m³, MASS_DENSITY, 1e-7"
   })
   void unitsAreRead(String typed, Dimension dimension, double si) {
     // fifteen digits are kept
@@ -54,6 +56,8 @@ class QuantityReaderTest {
     "'2,2', RESISTANCE",
     "5m, RESISTANCE",
     "1 2, LENGTH",
+    "5 3, NUMBER",
+    "5mm3, LENGTH",
     "0x10, LENGTH"
   })
   void othersAreNot(String typed, Dimension dimension) {
