@@ -3,7 +3,9 @@ package halfwave.app;
 import halfwave.cli.HalfwaveCommand;
 import halfwave.gui.presentation.SettingsFile;
 import halfwave.gui.swing.Window;
+import java.awt.AWTError;
 import java.awt.GraphicsEnvironment;
+import java.awt.HeadlessException;
 import java.io.Console;
 import java.io.PrintStream;
 import java.io.PrintWriter;
@@ -29,13 +31,23 @@ public final class Main {
       // a command opens no window, and must draw where the display that is named does not answer
       System.setProperty("java.awt.headless", "true");
     }
-    if (args.length == 0 && !GraphicsEnvironment.isHeadless()) {
+    if (args.length == 0 && display()) {
       window();
       return;
     }
     int status = command(args);
     if (status != 0) {
       System.exit(status);
+    }
+  }
+
+  /** Whether there is a display that answers. */
+  private static boolean display() {
+    try {
+      return !GraphicsEnvironment.isHeadless()
+          && GraphicsEnvironment.getLocalGraphicsEnvironment().getScreenDevices().length > 0;
+    } catch (AWTError | HeadlessException e) {
+      return false;
     }
   }
 

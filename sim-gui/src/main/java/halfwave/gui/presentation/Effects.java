@@ -126,7 +126,8 @@ final class Effects {
         showing.acts().stream()
             .filter(act -> act.timeMillis() >= now && act.timeMillis() < until)
             .toList();
-    State after = now < until ? at(state, later(state.standing(), until - now, due)) : state;
+    State played = now < until ? at(state, later(state.standing(), until - now, due)) : state;
+    State after = played.with(own(played.moment()));
     return until < showing.untilMillis()
         ? after
         : after.with(new State.Clock(false, 1)).showing(null);
@@ -142,7 +143,13 @@ final class Effects {
     return at(state, there.at(moment))
         .with(History.EMPTY)
         .with(new State.Clock(false, 1))
+        .with(own(moment))
         .showing(null);
+  }
+
+  /** What a demonstration does to its own bench is nobody's unsaved work. */
+  private static State.Paper own(Moment moment) {
+    return new State.Paper(null, moment.bench());
   }
 
   private State shown(State state, Stretch stretch) {

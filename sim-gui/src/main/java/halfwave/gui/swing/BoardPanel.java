@@ -3,6 +3,7 @@ package halfwave.gui.swing;
 import halfwave.gui.presentation.BoardView;
 import halfwave.gui.presentation.State;
 import halfwave.gui.presentation.Wording;
+import javax.swing.JComponent;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.JTextArea;
@@ -18,7 +19,7 @@ final class BoardPanel extends Plate {
   private final JLabel clock;
   private final JLabel signal;
   private final SignalGauge gauge;
-  private final JLabel light;
+  private final JTextArea light;
   private final JLabel counts;
   private final JTextArea next;
   private final JTextArea cause;
@@ -27,27 +28,38 @@ final class BoardPanel extends Plate {
     super(theme, words.text("board.title"));
     this.words = words;
     var p = theme.palette();
-    JPanel face = new JPanel(new MigLayout("insets 0, gap 4, fillx", "[grow][]"));
+    JPanel face =
+        new JPanel(new MigLayout("insets 0, gap 4, fillx, novisualpadding", "[grow,fill]"));
     face.setOpaque(false);
-    face.add(Lettering.label(words.text("board.title"), theme.heading(), p.ink()), "span, wrap");
     headline = Lettering.label(" ", theme.second(), p.ink());
     clock = Lettering.label(" ", theme.body(), p.softInk());
-    face.add(headline, "wmin 0");
-    face.add(clock, "alignx right, wrap");
     signal = Lettering.label(" ", theme.body(), p.ink());
-    face.add(Lettering.label(words.text("board.signal"), theme.body(), p.softInk()), "split 2");
-    face.add(signal, "wrap");
-    gauge = new SignalGauge(theme);
-    face.add(gauge, "span, growx, wrap");
-    next = Lettering.paragraph(" ", theme.body(), p.ink());
-    face.add(next, "span, growx, wmin 0, wrap");
-    cause = Lettering.paragraph(" ", theme.note(), p.softInk());
-    face.add(cause, "span, growx, wmin 0, wrap");
-    light = Lettering.label(" ", theme.note(), p.softInk());
     counts = Lettering.label(" ", theme.note(), p.softInk());
+    gauge = new SignalGauge(theme);
+    next = Lettering.paragraph(" ", theme.body(), p.ink());
+    cause = Lettering.paragraph(" ", theme.note(), p.softInk());
+    light = Lettering.paragraph(" ", theme.note(), p.softInk());
+    JLabel title = Lettering.label(words.text("board.title"), theme.heading(), p.ink());
+    JLabel signalName = Lettering.label(words.text("board.signal"), theme.body(), p.softInk());
+    face.add(ends(new JComponent[] {title}, clock), "wrap");
+    face.add(headline, "wmin 0, wrap");
+    face.add(ends(new JComponent[] {signalName, signal}, counts), "wmin 0, wrap");
+    face.add(gauge, "wrap");
+    face.add(next, "wmin 0, wrap");
+    face.add(cause, "wmin 0, wrap");
     face.add(light, "wmin 0");
-    face.add(counts, "alignx right");
     add(face);
+  }
+
+  /** Some things at the left end of a row, one at the right. */
+  private static JPanel ends(JComponent[] left, JComponent right) {
+    JPanel row = new JPanel(new MigLayout("insets 0, gap 6, fillx, novisualpadding"));
+    row.setOpaque(false);
+    for (JComponent component : left) {
+      row.add(component);
+    }
+    row.add(right, "pushx, alignx right, wmin 0");
+    return row;
   }
 
   void show(State state) {
@@ -61,15 +73,16 @@ final class BoardPanel extends Plate {
             ? ""
             : " (" + words.text("board.flashes", view.longFlashes(), view.shortFlashes()) + ")";
     set(light, view.light() + flashes);
-    light.setToolTipText(light.getText());
     set(counts, view.counts());
-    if (!next.getText().equals(view.next())) {
-      next.setText(view.next());
-    }
-    if (!cause.getText().equals(view.cause())) {
-      cause.setText(view.cause());
-    }
+    set(next, view.next());
+    set(cause, view.cause());
     headline.getAccessibleContext().setAccessibleName(view.spoken());
+  }
+
+  private static void set(JTextArea area, String text) {
+    if (!area.getText().equals(text)) {
+      area.setText(text);
+    }
   }
 
   private static void set(JLabel label, String text) {

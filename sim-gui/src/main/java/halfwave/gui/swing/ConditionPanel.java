@@ -17,6 +17,7 @@ import javax.swing.JButton;
 import javax.swing.JPanel;
 import javax.swing.JTextArea;
 import net.miginfocom.swing.MigLayout;
+import org.jspecify.annotations.Nullable;
 
 /** Every number of the bench as a control. */
 final class ConditionPanel extends JPanel {
@@ -28,6 +29,7 @@ final class ConditionPanel extends JPanel {
   private final transient Workbench workbench;
   private final JTextArea summary;
   private final Column column;
+  private @Nullable transient State shown;
   private final Map<Parameter, KnobRow> rows = new EnumMap<>(Parameter.class);
 
   ConditionPanel(Theme theme, Wording words, Workbench workbench) {
@@ -51,6 +53,12 @@ final class ConditionPanel extends JPanel {
   }
 
   void show(State state) {
+    if (shown != null
+        && shown.moment().bench().equals(state.moment().bench())
+        && shown.paper().equals(state.paper())) {
+      return;
+    }
+    shown = state;
     ConditionView view = ConditionView.of(state, words);
     if (!summary.getText().equals(view.summary())) {
       summary.setText(view.summary());

@@ -162,10 +162,14 @@ final class DrawingPanel extends Painted {
   @Override
   protected void paintComponent(Graphics graphics) {
     BenchDrawing d = drawing();
+    Graphics2D g = (Graphics2D) graphics.create();
     if (d == null) {
+      g.setFont(theme.body());
+      g.setColor(theme.palette().softInk());
+      g.drawString(words.text("drawing.lag"), theme.px(12), theme.px(24));
+      g.dispose();
       return;
     }
-    Graphics2D g = (Graphics2D) graphics.create();
     d.paint(g);
     if (leadAt != null) {
       Point2D from = d.shape(DrawnPart.METER).getBounds2D().isEmpty() ? leadAt : center(d);

@@ -34,12 +34,12 @@ final class FaultPanel extends JPanel {
   private final transient Theme theme;
   private final transient Wording words;
   private final transient Workbench workbench;
-  private final JTextField search = new JTextField();
+  private final JTextField search = new QuietField();
   private final DefaultListModel<FaultCard> found = new DefaultListModel<>();
   private final JList<FaultCard> list = new JList<>(found);
   private final JLabel severityName;
   private final KnobSlider severity;
-  private final JTextField severityField = new JTextField();
+  private final JTextField severityField = new QuietField();
   private final JTextArea range;
   private final JComboBox<String> trigger = new JComboBox<>();
   private final JTextArea repairs;

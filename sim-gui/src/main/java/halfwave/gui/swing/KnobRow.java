@@ -41,7 +41,7 @@ final class KnobRow extends JPanel {
     setOpaque(false);
     name = Lettering.label(" ", theme.body(), theme.palette().ink());
     slider = new KnobSlider(theme, this::turn);
-    field = new JTextField();
+    field = new QuietField();
     field.addActionListener(e -> type());
     field.addFocusListener(
         new FocusAdapter() {

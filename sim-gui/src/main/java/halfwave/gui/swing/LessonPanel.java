@@ -11,6 +11,7 @@ import halfwave.picture.DrawnPart;
 import java.awt.BorderLayout;
 import java.awt.Font;
 import java.util.Set;
+import java.util.function.BooleanSupplier;
 import java.util.function.Consumer;
 import javax.swing.JButton;
 import javax.swing.JPanel;
@@ -26,21 +27,28 @@ final class LessonPanel extends JPanel {
   private final transient Wording words;
   private final transient LessonModel model;
   private final transient Consumer<Set<DrawnPart>> light;
+  private final transient BooleanSupplier mayBegin;
   private final Column column;
   private final JPanel foot;
   private @Nullable transient LessonView shown;
   private boolean listed;
 
-  LessonPanel(Theme theme, Wording words, LessonModel model, Consumer<Set<DrawnPart>> light) {
+  LessonPanel(
+      Theme theme,
+      Wording words,
+      LessonModel model,
+      Consumer<Set<DrawnPart>> light,
+      BooleanSupplier mayBegin) {
     super(new BorderLayout());
     this.theme = theme;
     this.words = words;
     this.model = model;
     this.light = light;
+    this.mayBegin = mayBegin;
     setOpaque(false);
     column = new Column(theme);
     add(column.scrolled(), BorderLayout.CENTER);
-    foot = new JPanel(new MigLayout("insets 8 4 2 4, gap 6, fillx, hidemode 3", "[][][grow][]"));
+    foot = new JPanel(new MigLayout("insets 8 4 2 4, gap 6, fillx, hidemode 3", "[][][grow]"));
     foot.setOpaque(false);
     add(foot, BorderLayout.SOUTH);
   }
@@ -98,7 +106,12 @@ final class LessonPanel extends JPanel {
           .getAccessibleContext()
           .setAccessibleName(
               words.text("lesson.begin") + ": " + demonstration.title().in(words.locale()));
-      begin.addActionListener(e -> model.begin(demonstration));
+      begin.addActionListener(
+          e -> {
+            if (mayBegin.getAsBoolean()) {
+              model.begin(demonstration);
+            }
+          });
       column.add(begin, "growx 0, wrap");
     }
     redraw();
@@ -132,7 +145,7 @@ final class LessonPanel extends JPanel {
     foot.removeAll();
     foot.add(button("lesson.back", model::back, view.hasBack()));
     foot.add(button("lesson.come-back", model::comeBack, true));
-    foot.add(button("lesson.stop", model::end, true), "alignx right");
+    foot.add(button("lesson.stop", model::end, true), "alignx right, wrap");
     JButton forward =
         new JButton(model.preparing() ? words.text("lesson.preparing") : view.forward());
     forward.setName("lesson.forward");
@@ -146,7 +159,7 @@ final class LessonPanel extends JPanel {
             model.forward();
           }
         });
-    foot.add(forward);
+    foot.add(forward, "span, growx");
     redraw();
   }
 

@@ -8,10 +8,12 @@ import halfwave.gui.presentation.WorkCard;
 import halfwave.gui.presentation.Workbench;
 import halfwave.picture.DrawnPart;
 import java.awt.BorderLayout;
+import java.awt.Rectangle;
 import java.util.ArrayList;
 import java.util.List;
 import javax.swing.JButton;
 import javax.swing.JPanel;
+import javax.swing.SwingUtilities;
 import net.miginfocom.swing.MigLayout;
 import org.jspecify.annotations.Nullable;
 
@@ -52,17 +54,27 @@ final class PartPanel extends JPanel {
     if (state != null) {
       show(state);
     }
+    SwingUtilities.invokeLater(() -> column.scrollRectToVisible(new Rectangle(0, 0, 1, 1)));
   }
 
   void show(State newState) {
+    State before = state;
     state = newState;
-    if (part == null || !isShowing() && made != null) {
+    DrawnPart here = part;
+    boolean same =
+        before != null
+            && made != null
+            && before.moment().bench().equals(newState.moment().bench())
+            && before.standing().work().equals(newState.standing().work())
+            && before.moment().supply() == newState.moment().supply()
+            && before.moment().damp() == newState.moment().damp();
+    if (here == null || same) {
       return;
     }
-    PartCard card = PartCard.of(part, newState, words);
+    PartCard card = PartCard.of(here, newState, words);
     Made wanted =
         new Made(
-            part, card.actions().stream().map(PartCard.Action::words).toList(), card.history());
+            here, card.actions().stream().map(PartCard.Action::words).toList(), card.history());
     if (!wanted.equals(made)) {
       made = wanted;
       fill(card);

@@ -272,12 +272,12 @@ final class StripCanvas extends Painted {
     FontMetrics metrics = g.getFontMetrics();
     double width = metrics.stringWidth(signal.pickUpWords());
     double y = pick - theme.px(3);
+    double x = right() - width - 6;
     g.setColor(theme.palette().sheet());
     g.fill(
-        new Rectangle2D.Double(
-            left() + 1, y - metrics.getAscent() + 2, width + 6, metrics.getAscent()));
+        new Rectangle2D.Double(x - 3, y - metrics.getAscent() + 2, width + 6, metrics.getAscent()));
     g.setColor(theme.palette().softInk());
-    g.drawString(signal.pickUpWords(), (float) (left() + 3), (float) y);
+    g.drawString(signal.pickUpWords(), (float) x, (float) y);
   }
 
   private void flags(Graphics2D g) {

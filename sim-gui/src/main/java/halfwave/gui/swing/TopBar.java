@@ -35,7 +35,7 @@ final class TopBar extends JPanel {
   private boolean showing;
 
   TopBar(Theme theme, Wording words, Workbench workbench) {
-    super(new MigLayout("insets 8 14 8 14, gap 8, fillx", "[][grow][][]16[][][][][]16[][]"));
+    super(new MigLayout("insets 8 14 8 14, gap 8, fillx", "[0::,grow,fill][][]16[][][][][]16[][]"));
     this.words = words;
     this.workbench = workbench;
     setOpaque(false);
@@ -62,8 +62,7 @@ final class TopBar extends JPanel {
     speed.addActionListener(e -> chooseSpeed());
     undo = button("bar.undo", () -> workbench.want(new Intent.Undo()));
     redo = button("bar.redo", () -> workbench.want(new Intent.Redo()));
-    add(bench);
-    add(new JLabel(), "growx");
+    add(bench, "wmin 0");
     add(call);
     add(power);
     add(play);

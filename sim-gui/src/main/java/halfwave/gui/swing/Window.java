@@ -48,7 +48,7 @@ import org.jspecify.annotations.Nullable;
 /** The window: puts panels together, ticks the clock, remembers. Belongs to the event thread. */
 public final class Window {
 
-  private static final int TICK_MILLIS = 33;
+  private static final int TICK_MILLIS = 40;
 
   private final SettingsFile file;
   private final Workbench workbench;
@@ -134,6 +134,7 @@ public final class Window {
     frame.setMinimumSize(new Dimension(1000, 680));
     frame.setBounds(bounds());
     frame.setVisible(true);
+    panels.drawing().requestFocusInWindow();
     lastNanos = System.nanoTime();
     ticker.start();
     if (!settings.cautionsSeen()) {
@@ -215,7 +216,7 @@ public final class Window {
     tabs.addTab(words.text("tab.faults"), faults);
     tabs.addTab(words.text("tab.work"), work);
     tabs.addTab(words.text("tab.part"), part);
-    LessonPanel player = new LessonPanel(theme, words, lesson, drawing::light);
+    LessonPanel player = new LessonPanel(theme, words, lesson, drawing::light, files::mayLeave);
     tabs.addTab(words.text("tab.lesson"), player);
     tabs.setSelectedIndex(tab);
     tabs.addChangeListener(
@@ -270,7 +271,7 @@ public final class Window {
                     + ":"
                     + theme.px(520)
                     + ",fill]",
-                "[][][grow,fill]"));
+                "[grow,fill]"));
     body.setOpaque(false);
     JPanel sheet = new JPanel(new BorderLayout());
     sheet.setOpaque(false);
@@ -284,11 +285,13 @@ public final class Window {
     drawing.add(p.drawing(), BorderLayout.CENTER);
     left.add(drawing, "wmin 0, hmin 0, wrap");
     left.add(p.strip(), "wmin 0");
-    body.add(left, "spany 3, grow, wmin 0, hmin 0");
-    body.add(p.meter(), "wmin 0, wrap");
-    body.add(p.board(), "wmin 0, wrap");
+    body.add(left, "wmin 0, hmin 0");
+    RightColumn right = new RightColumn();
+    right.add(p.meter(), "wmin 0, wrap");
+    right.add(p.board(), "wmin 0, wrap");
     Plate tabs = Plate.around(theme, words.text("tab.condition"), p.tabs());
-    body.add(tabs, "wmin 0, hmin 0");
+    right.add(tabs, "wmin 0, grow, h " + theme.px(300) + ":" + theme.px(300) + ":");
+    body.add(right.scrolled(), "wmin 0, hmin 0");
     all.add(body, BorderLayout.CENTER);
     JPanel foot = new JPanel(new MigLayout("insets 0 18 6 18"));
     foot.setOpaque(false);
