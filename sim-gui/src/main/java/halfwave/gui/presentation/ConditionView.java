@@ -31,7 +31,8 @@ public record ConditionView(List<Group> groups, List<String> wrong, String summa
               Parameter.GAS_PRESSURE,
               Parameter.PRIMARY_AIR,
               Parameter.BURNER_ATTACHMENT,
-              Parameter.BURNER_SCALE),
+              Parameter.BURNER_SCALE,
+              Parameter.SILICON),
           new Kind(
               "condition.rod",
               Parameter.ROD_ACROSS,

@@ -12,6 +12,7 @@ import halfwave.gui.presentation.Workbench;
 import halfwave.instrument.HookUp;
 import halfwave.instrument.HookUp.Across;
 import halfwave.instrument.HookUp.WireInFlame;
+import halfwave.instrument.MeterFunction;
 import halfwave.picture.Arrows;
 import halfwave.picture.BenchDrawing;
 import halfwave.picture.DrawingStyle;
@@ -240,6 +241,9 @@ final class DrawingPanel extends Painted {
       dragged = false;
       start = e.getPoint();
       red = lead(d, e.getPoint());
+      if (red == null && d.partAt(e.getPoint()).orElse(null) == DrawnPart.METER) {
+        red = true;
+      }
       grip = red == null ? d.gripAt(e.getPoint()).orElse(null) : null;
       from = rod();
       gesture = KnobSlider.nextGesture();
@@ -308,20 +312,24 @@ final class DrawingPanel extends Painted {
     }
   }
 
-  /** Puts one lead on a point; the other stays. */
+  /** Puts one lead on a point; the other stays, or goes to the board's common. */
   private void put(Point point, boolean red) {
-    Hooked hooked = state == null ? null : state.moment().hooked();
-    if (hooked == null || !HookUp.REACHABLE.contains(point)) {
+    State now = state;
+    if (now == null || !HookUp.REACHABLE.contains(point)) {
       return;
     }
+    Hooked hooked = now.moment().hooked();
+    HookUp before = hooked == null ? null : hooked.hookUp();
     Point other = Point.COMMON;
-    if (hooked.hookUp() instanceof Across across) {
+    if (before instanceof Across across) {
       other = red ? across.black() : across.red();
-    } else if (hooked.hookUp() instanceof WireInFlame wire) {
+    } else if (before instanceof WireInFlame wire) {
       other = wire.other();
     }
+    boolean across = before instanceof Across || before instanceof WireInFlame;
+    MeterFunction function = hooked != null && across ? hooked.function() : MeterFunction.AC_VOLTS;
     Across to = red ? new Across(point, other) : new Across(other, point);
-    workbench.want(new Intent.Measure(hooked.function(), new Placing.At(to)));
+    workbench.want(new Intent.Measure(function, new Placing.At(to)));
   }
 
   private final class Keys extends KeyAdapter {

@@ -81,6 +81,7 @@ final class MeterPanel extends Plate {
     JButton swap = button("meter.swap", this::swap);
     JButton off = button("meter.take-off", () -> act(new Deed.TakeOff()));
     fuse = button("meter.new-fuse", this::renew);
+    fuse.setVisible(false);
     face.add(leads, "span, split 4");
     face.add(swap, "");
     face.add(off, "");
