@@ -26,6 +26,7 @@ import halfwave.work.Look;
 import halfwave.work.Repair;
 import halfwave.work.Work;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 
@@ -182,17 +183,34 @@ final class Effects {
       told = history.last().standing().recording().events().size();
       before = before.with(before.recording().withoutActsFrom(told));
     }
-    long time = before.moment().timeMillis();
     Standing after;
     try {
-      List<Act> acts = deeds.stream().map(deed -> new Act(time, deed)).toList();
-      after = later(before, INSTANT_MILLIS, acts);
+      after = done(before, deeds);
     } catch (RejectedValueException e) {
       return refused(state, e);
     }
     Message said = said(after.recording(), told);
     History.Entry entry = new History.Entry(said, state.standing(), gesture);
     return at(state, after).with(goesOn ? history.renamed(said) : history.after(entry));
+  }
+
+  /**
+   * Does deeds that belong together. On the way from one place to another the rod may meet metal by
+   * one order of its movements and not by the other.
+   */
+  private Standing done(Standing before, List<Deed> deeds) {
+    long time = before.moment().timeMillis();
+    List<Act> acts = new ArrayList<>();
+    deeds.forEach(deed -> acts.add(new Act(time, deed)));
+    try {
+      return later(before, INSTANT_MILLIS, acts);
+    } catch (RejectedValueException e) {
+      if (acts.size() < 2) {
+        throw e;
+      }
+      Collections.reverse(acts);
+      return later(before, INSTANT_MILLIS, acts);
+    }
   }
 
   private static Message said(Recording recording, int from) {

@@ -184,24 +184,6 @@ public record PartCard(
   }
 
   private static Intent fitted(Bench bench) {
-    return moved(bench.condition().rodPosition(), RodPosition.FITTED, 0);
-  }
-
-  /** The rod is put elsewhere: one deed for each number that differs. */
-  public static Intent moved(RodPosition from, RodPosition to, long gesture) {
-    List<Deed> deeds = new ArrayList<>();
-    turned(deeds, Parameter.ROD_ACROSS, from.acrossMeters(), to.acrossMeters());
-    turned(deeds, Parameter.ROD_UP, from.upMeters(), to.upMeters());
-    turned(deeds, Parameter.ROD_ALONG, from.alongMeters(), to.alongMeters());
-    turned(deeds, Parameter.ROD_TURN, from.turnRadians(), to.turnRadians());
-    turned(deeds, Parameter.ROD_TILT, from.tiltRadians(), to.tiltRadians());
-    turned(deeds, Parameter.ROD_BEND, from.bendRadians(), to.bendRadians());
-    return new Intent.Act(deeds, gesture);
-  }
-
-  private static void turned(List<Deed> deeds, Parameter parameter, double from, double to) {
-    if (from != to) {
-      deeds.add(new Deed.Alter(Change.Turned.to(parameter, to)));
-    }
+    return new RodGesture(bench.condition().rodPosition(), 0).to(RodPosition.FITTED);
   }
 }

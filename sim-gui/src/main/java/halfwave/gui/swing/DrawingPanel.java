@@ -6,6 +6,7 @@ import halfwave.gui.presentation.Intent;
 import halfwave.gui.presentation.MeterView;
 import halfwave.gui.presentation.PartCard;
 import halfwave.gui.presentation.Placing;
+import halfwave.gui.presentation.RodGesture;
 import halfwave.gui.presentation.State;
 import halfwave.gui.presentation.Wording;
 import halfwave.gui.presentation.Workbench;
@@ -49,6 +50,9 @@ final class DrawingPanel extends Painted {
   private static final double NUDGE_RADIANS = Math.toRadians(2);
   private static final double FINE = 0.1;
 
+  /** Keys that follow each other faster are one act (ms). */
+  private static final long PAUSE_MILLIS = 1500;
+
   private final transient Theme theme;
   private final transient Wording words;
   private final transient Workbench workbench;
@@ -87,8 +91,11 @@ final class DrawingPanel extends Painted {
   }
 
   void show(State newState) {
+    boolean refused =
+        newState.refusal() != null
+            && (state == null || !newState.refusal().equals(state.refusal()));
     state = newState;
-    if (held != null && newState.moment().bench().condition().rodPosition().equals(held)) {
+    if (refused || newState.moment().bench().condition().rodPosition().equals(held)) {
       held = null;
     }
     drawing = null;
@@ -212,20 +219,17 @@ final class DrawingPanel extends Painted {
     return state == null ? RodPosition.FITTED : state.moment().bench().condition().rodPosition();
   }
 
-  private void move(RodPosition to, long gesture) {
-    if (state != null) {
-      held = to;
-      workbench.want(PartCard.moved(state.moment().bench().condition().rodPosition(), to, gesture));
-      drawing = null;
-      repaint();
-    }
+  private void move(RodGesture gesture, RodPosition to) {
+    held = to;
+    workbench.want(gesture.to(to));
+    drawing = null;
+    repaint();
   }
 
   private final class Hand extends MouseAdapter {
     private @Nullable RodGrip grip;
-    private RodPosition from = RodPosition.FITTED;
+    private RodGesture gesture = new RodGesture(RodPosition.FITTED, 0);
     private Point2D start = new Point2D.Double();
-    private long gesture;
     private boolean dragged;
 
     /** Which lead is dragged: true is red; null is none. */
@@ -245,8 +249,7 @@ final class DrawingPanel extends Painted {
         red = true;
       }
       grip = red == null ? d.gripAt(e.getPoint()).orElse(null) : null;
-      from = rod();
-      gesture = KnobSlider.nextGesture();
+      gesture = new RodGesture(rod(), KnobSlider.nextGesture());
       focused = d.partAt(e.getPoint()).orElse(null);
       drawing = null;
       repaint();
@@ -263,7 +266,7 @@ final class DrawingPanel extends Painted {
         leadAt = e.getPoint();
         repaint();
       } else if (grip != null && dragged) {
-        move(d.dragged(grip, from, start, e.getPoint()), gesture);
+        move(gesture, d.dragged(grip, gesture.start(), start, e.getPoint()));
       }
     }
 
@@ -333,7 +336,7 @@ final class DrawingPanel extends Painted {
   }
 
   private final class Keys extends KeyAdapter {
-    private long gesture;
+    private RodGesture gesture = new RodGesture(RodPosition.FITTED, 0);
     private long lastMillis;
 
     @Override
@@ -359,10 +362,11 @@ final class DrawingPanel extends Painted {
           };
       if (!to.equals(p)) {
         // keys that follow each other closely are one act
-        gesture = e.getWhen() - lastMillis > 1500 ? KnobSlider.nextGesture() : gesture;
+        if (e.getWhen() - lastMillis > PAUSE_MILLIS) {
+          gesture = new RodGesture(p, KnobSlider.nextGesture());
+        }
         lastMillis = e.getWhen();
-        move(to, gesture);
-        held = null;
+        move(gesture, to);
         e.consume();
       } else if (e.getKeyCode() == KeyEvent.VK_ENTER && focused != null) {
         opened.accept(focused);

@@ -48,7 +48,7 @@ import org.jspecify.annotations.Nullable;
 /** The window: puts panels together, ticks the clock, remembers. Belongs to the event thread. */
 public final class Window {
 
-  private static final int TICK_MILLIS = 40;
+  private static final int TICK_MILLIS = 60;
 
   private final SettingsFile file;
   private final Workbench workbench;
