@@ -73,7 +73,7 @@ final class DemonstrationPage {
   }
 
   private void put(StringBuilder page, String lead, Words words) {
-    List<String> lines = SequenceText.wrapped(words.in(reader), WIDTH - lead.length());
+    List<String> lines = Wrapping.lines(words.in(reader), WIDTH - lead.length());
     String room = "\n" + " ".repeat(lead.length());
     page.append(lead).append(String.join(room, lines)).append('\n');
   }

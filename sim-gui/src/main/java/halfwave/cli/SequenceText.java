@@ -133,21 +133,6 @@ final class SequenceText {
     }
   }
 
-  static List<String> wrapped(String text, int width) {
-    List<String> lines = new ArrayList<>();
-    StringBuilder line = new StringBuilder();
-    // a number stays with its unit
-    for (String word : text.split("(?<!\\d) ", -1)) {
-      if (line.length() > 0 && line.length() + 1 + word.length() > width) {
-        lines.add(line.toString());
-        line.setLength(0);
-      }
-      line.append(line.length() == 0 ? "" : " ").append(word);
-    }
-    lines.add(line.toString());
-    return lines;
-  }
-
   private String withUnit(MessageKey name, DisplayUnit unit) {
     return sentences.text(
         Message.of(MessageKey.CHART_AXIS, Argument.text(say(name)), Argument.text(unit.symbol())));

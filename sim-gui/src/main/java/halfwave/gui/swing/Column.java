@@ -5,21 +5,39 @@ import java.awt.Rectangle;
 import javax.swing.BorderFactory;
 import javax.swing.JPanel;
 import javax.swing.JScrollPane;
+import javax.swing.JViewport;
 import javax.swing.ScrollPaneConstants;
 import javax.swing.Scrollable;
 import net.miginfocom.swing.MigLayout;
 
-/** Things one below the other, as wide as there is room, scrolled up and down only. */
+/**
+ * Things one below the other, as wide as there is room, scrolled up and down only. One that fills
+ * takes all the height there is, and scrolls only where that is too little.
+ */
 final class Column extends JPanel implements Scrollable {
 
   private static final long serialVersionUID = 1L;
 
   private final int step;
+  private final boolean fills;
 
   Column(Theme theme) {
-    super(new MigLayout("insets 2 4 8 10, gap 4, fillx, hidemode 3", "[grow,fill]"));
+    this(theme, false, new MigLayout("insets 2 4 8 10, gap 4, fillx, hidemode 3", "[grow,fill]"));
+  }
+
+  private Column(Theme theme, boolean fills, MigLayout layout) {
+    super(layout);
+    this.fills = fills;
     step = theme.px(24);
     setOpaque(false);
+  }
+
+  /** One of plates, the last of which fills the height. */
+  static Column filling(Theme theme) {
+    return new Column(
+        theme,
+        true,
+        new MigLayout("insets 0, gap 10, fill, novisualpadding", "[grow,fill]", "[][][grow,fill]"));
   }
 
   JScrollPane scrolled() {
@@ -56,6 +74,8 @@ final class Column extends JPanel implements Scrollable {
 
   @Override
   public boolean getScrollableTracksViewportHeight() {
-    return false;
+    return fills
+        && getParent() instanceof JViewport viewport
+        && viewport.getHeight() >= getMinimumSize().height;
   }
 }

@@ -286,7 +286,7 @@ public final class Window {
     left.add(drawing, "wmin 0, hmin 0, wrap");
     left.add(p.strip(), "wmin 0");
     body.add(left, "wmin 0, hmin 0");
-    RightColumn right = new RightColumn();
+    Column right = Column.filling(theme);
     right.add(p.meter(), "wmin 0, wrap");
     right.add(p.board(), "wmin 0, wrap");
     Plate tabs = Plate.around(theme, words.text("tab.condition"), p.tabs());
