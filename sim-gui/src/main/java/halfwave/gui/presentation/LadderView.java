@@ -95,6 +95,9 @@ public record LadderView(
         .make(Math.max(2, mostSteps));
   }
 
+  /** What is less apart than this share of the axis looks the same. */
+  private static final double SAME = 0.01;
+
   /** Makes a view. */
   private static final class Maker {
     private final Wording words;
@@ -181,13 +184,25 @@ public record LadderView(
       return ladder.rungVolts().getOrDefault(rung, 0.0);
     }
 
+    /** Where all parts take what they take on the healthy bench there is no ghost to show. */
+    private static boolean same(VoltageLadder ladder, VoltageLadder healthy, double full) {
+      for (Rung rung : Rung.values()) {
+        if (Math.abs(against(ladder, rung) - against(healthy, rung)) > SAME * full) {
+          return false;
+        }
+      }
+      return true;
+    }
+
     private Side side(
         String key,
         VoltageLadder ladder,
-        @Nullable VoltageLadder healthy,
+        @Nullable VoltageLadder healthyLadder,
         ChartAxis axis,
         Set<Rung> shown) {
       List<Step> steps = new ArrayList<>();
+      VoltageLadder healthy =
+          healthyLadder == null || same(ladder, healthyLadder, axis.high()) ? null : healthyLadder;
       double from = 0;
       double healthyFrom = healthy == null ? Double.NaN : 0;
       double rest = 0;

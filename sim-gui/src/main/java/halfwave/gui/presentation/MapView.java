@@ -73,7 +73,7 @@ public record MapView(
    */
   public record Spot(double at, double level, boolean inside, String words) {}
 
-  private static final int LINES = 6;
+  private static final int LINES = 9;
   private static final double LEAST_MICROAMPS = 0.5;
 
   /** The view of an answer, with the rod where it is now. */
@@ -103,11 +103,14 @@ public record MapView(
     }
     List<Contour> contours = new ArrayList<>();
     double step = ChartAxis.step(most, LINES);
+    double limit = DisplayUnit.MICROAMP.fromSi(sensing.dropOutAmps());
     for (int k = 1; k * step < most; k++) {
+      if (Math.abs(k * step - limit) < 0.05 * step) {
+        continue;
+      }
       String text = numbers.fixed(k * step, ChartAxis.decimals(step));
       contours.add(contour(grid, k * step, most, text, Kind.ROUND));
     }
-    double limit = DisplayUnit.MICROAMP.fromSi(sensing.dropOutAmps());
     String limitText = numbers.text(sensing.dropOutAmps(), DisplayUnit.MICROAMP, 2);
     contours.add(
         contour(grid, limit, most, words.text("board.drop-out", limitText), Kind.DROP_OUT));

@@ -93,7 +93,9 @@ public final class RodMap implements Inquiry.Worker<RodMap.Question, RodMap.Answ
         knownHealthy = question.healthy;
       }
     }
-    hearing.tell(new Answer(question, map, counted.equals(question.healthy) ? null : ghost));
+    if (map != null) {
+      hearing.tell(new Answer(question, map, counted.equals(question.healthy) ? null : ghost));
+    }
   }
 
   private static Optional<Sweep> swept(

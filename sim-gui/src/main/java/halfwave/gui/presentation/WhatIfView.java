@@ -75,6 +75,9 @@ public record WhatIfView(
   /** A reading that changes less than this over the whole range does not depend on the number. */
   private static final double FLAT = 0.01;
 
+  /** So little below zero is not worth making room for, as a share of the highest. */
+  private static final double HIDDEN = 0.04;
+
   private static final double LEAST_MICROAMPS = 1;
 
   /** The view of an answer. */
@@ -185,6 +188,7 @@ public record WhatIfView(
           low = v < low ? v : low;
         }
       }
+      low = low > -HIDDEN * high ? 0 : low;
       ChartAxis amps =
           ChartAxis.rounded(
               words.text("chart.axis", words.text("whatif.current"), "µA"), low, high, 4, numbers);
@@ -222,7 +226,15 @@ public record WhatIfView(
     }
 
     private String text(double si) {
-      return words.sentences().text(new Quantity(si, points.parameter.dimension()));
+      // what is open has a word; zero gets the unit of the axis
+      return Double.isInfinite(si)
+          ? words.sentences().text(new Quantity(si, points.parameter.dimension()))
+          : numbers.text(
+              si,
+              si == 0
+                  ? unit(answer.question().range())
+                  : numbers.unit(si, points.parameter.dimension()),
+              3);
     }
 
     private Here here(ChartAxis amps, DisplayUnit unit) {

@@ -16,6 +16,9 @@ import java.awt.geom.Ellipse2D;
 import java.awt.geom.Line2D;
 import java.awt.geom.Path2D;
 import java.awt.geom.Rectangle2D;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
 import org.jspecify.annotations.Nullable;
 
 /** A pen for charts: axes, curves and words, in the colours and type of the window. */
@@ -26,6 +29,9 @@ final class ChartInk {
 
   private static final double GHOST = 1.2;
   private static final double HATCH = 5;
+
+  /** Where a curve is best named, as a share of the plot. */
+  private static final double NAMED = 0.66;
 
   final Graphics2D g;
   final Theme theme;
@@ -71,8 +77,15 @@ final class ChartInk {
   /** Both axes, with fine lines across the plot. */
   void axes(Rectangle2D outer, Rectangle2D a, ChartAxis across, ChartAxis up, Color upInk) {
     g.setFont(theme.note());
-    for (Mark mark : up.marks()) {
+    double free = Double.POSITIVE_INFINITY;
+    List<Mark> upwards = new ArrayList<>(up.marks());
+    upwards.sort(Comparator.comparingDouble(Mark::at));
+    for (Mark mark : upwards) {
       double y = Math.rint(y(a, mark.at())) + 0.5;
+      if (y > free) {
+        continue;
+      }
+      free = y - 0.95 * line();
       hairline(a.getX(), y, a.getMaxX(), y);
       plain(
           mark.words(),
@@ -257,7 +270,9 @@ final class ChartInk {
       double x = x(a, trace.at()[k]);
       boolean fits = x - half > a.getX() && x + half < a.getMaxX() && level >= 0 && level <= 1;
       boolean both = from != null && k < from.levels().length;
-      double away = both && from != null ? Math.abs(level - from.levels()[k]) : level;
+      double apart = both && from != null ? Math.abs(level - from.levels()[k]) : level;
+      // where all places are as good, to the right of the middle
+      double away = apart * (1 - 0.6 * Math.abs(trace.at()[k] - NAMED));
       if (fits && away > most) {
         most = away;
         best = k;

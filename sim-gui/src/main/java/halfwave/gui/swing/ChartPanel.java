@@ -3,6 +3,7 @@ package halfwave.gui.swing;
 import halfwave.gui.presentation.Healthy;
 import halfwave.gui.presentation.State;
 import java.awt.BorderLayout;
+import java.awt.Component;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
 import net.miginfocom.swing.MigLayout;
@@ -23,9 +24,9 @@ abstract class ChartPanel extends JPanel {
     setOpaque(false);
     getAccessibleContext().setAccessibleName(name);
     said = Lettering.label(" ", theme.body(), theme.palette().ink());
-    head = new JPanel(new MigLayout("insets 4 0 0 0, fillx, gap 8, hidemode 3", "[grow,fill]", ""));
+    head = new JPanel(new MigLayout("insets 4 0 0 0, gap 8, hidemode 3"));
     head.setOpaque(false);
-    head.add(said, "wmin 0");
+    head.add(said, "wmin 0, pushx, growx");
     add(head, BorderLayout.NORTH);
   }
 
@@ -41,8 +42,8 @@ abstract class ChartPanel extends JPanel {
   /** Gives up what is computed for a panel that nobody sees. */
   void away() {}
 
-  final void control(java.awt.Component control) {
-    head.add(control, "wmin 0, growx 0");
+  final void control(Component control) {
+    head.add(control, "wmin pref");
   }
 
   /** The line above the picture. */

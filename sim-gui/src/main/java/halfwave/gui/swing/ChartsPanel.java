@@ -15,6 +15,7 @@ import java.util.List;
 import java.util.concurrent.Executor;
 import java.util.function.Consumer;
 import javax.swing.JButton;
+import javax.swing.JComponent;
 import javax.swing.JMenuItem;
 import javax.swing.JPanel;
 import javax.swing.JPopupMenu;
@@ -68,6 +69,8 @@ final class ChartsPanel extends Plate {
       tabs.addTab(chart.getAccessibleContext().getAccessibleName(), chart);
     }
     tabs.setName("charts");
+    tabs.setOpaque(false);
+    tabs.setTabLayoutPolicy(JTabbedPane.SCROLL_TAB_LAYOUT);
     tabs.putClientProperty(FlatClientProperties.TABBED_PANE_TRAILING_COMPONENT, more());
     tabs.getAccessibleContext().setAccessibleName(words.text("chart.area"));
     tabs.addChangeListener(e -> turned());
@@ -82,7 +85,7 @@ final class ChartsPanel extends Plate {
     add(tabs, BorderLayout.CENTER);
     int pad = theme.px(12);
     setBorder(javax.swing.BorderFactory.createEmptyBorder(pad / 3, pad, pad / 2, pad));
-    setPreferredSize(new Dimension(theme.px(700), theme.px(250)));
+    setPreferredSize(new Dimension(theme.px(700), theme.px(256)));
     setMinimumSize(new Dimension(theme.px(320), theme.px(150)));
   }
 
@@ -96,12 +99,22 @@ final class ChartsPanel extends Plate {
     data.addActionListener(e -> copyData());
     menu.add(picture);
     menu.add(data);
-    JButton button = new JButton("⋯");
+    JButton button = new JButton(words.text("chart.more"));
     button.setName("chart.more");
-    button.setToolTipText(words.text("chart.more"));
-    button.getAccessibleContext().setAccessibleName(words.text("chart.more"));
     button.addActionListener(e -> menu.show(button, 0, button.getHeight()));
-    JPanel right = new JPanel(new MigLayout("insets 0 0 0 0, fill", "push[]", "[center]"));
+    JPanel right =
+        new JPanel(new MigLayout("insets 0, fill", "push[]", "[center]")) {
+          private static final long serialVersionUID = 1L;
+
+          @Override
+          public void addNotify() {
+            super.addNotify();
+            if (getParent() instanceof JComponent around) {
+              // the look and feel wraps it in a sheet of the ground's colour
+              around.setOpaque(false);
+            }
+          }
+        };
     right.setOpaque(false);
     right.add(button);
     return right;

@@ -4,6 +4,8 @@ import java.awt.Color;
 import java.awt.Graphics;
 import java.awt.Graphics2D;
 import java.awt.RenderingHints;
+import java.awt.event.MouseAdapter;
+import java.awt.event.MouseEvent;
 import java.awt.geom.RoundRectangle2D;
 import javax.swing.BorderFactory;
 import javax.swing.JComponent;
@@ -19,6 +21,9 @@ final class Divided extends JSplitPane {
 
   private final transient Theme theme;
 
+  /** Whether a hand has put the divider where it is. */
+  private boolean chosen;
+
   Divided(Theme theme, String name, JComponent upper, JComponent lower) {
     super(VERTICAL_SPLIT, true, upper, lower);
     this.theme = theme;
@@ -31,6 +36,17 @@ final class Divided extends JSplitPane {
     updateUI();
   }
 
+  /** Until a hand has moved the divider, the lower sheet has the height that it likes. */
+  @Override
+  public void doLayout() {
+    if (!chosen) {
+      int lower = getBottomComponent().getPreferredSize().height;
+      int most = getHeight() - getTopComponent().getMinimumSize().height - getDividerSize();
+      setDividerLocation(getHeight() - getDividerSize() - Math.min(lower, Math.max(0, most)));
+    }
+    super.doLayout();
+  }
+
   @Override
   public void updateUI() {
     if (theme == null) {
@@ -41,7 +57,15 @@ final class Divided extends JSplitPane {
         new BasicSplitPaneUI() {
           @Override
           public BasicSplitPaneDivider createDefaultDivider() {
-            return new Grip(this, theme);
+            Grip grip = new Grip(this, theme);
+            grip.addMouseListener(
+                new MouseAdapter() {
+                  @Override
+                  public void mousePressed(MouseEvent e) {
+                    chosen = true;
+                  }
+                });
+            return grip;
           }
         });
     setBorder(BorderFactory.createEmptyBorder());

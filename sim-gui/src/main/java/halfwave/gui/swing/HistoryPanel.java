@@ -25,7 +25,18 @@ final class HistoryPanel extends ChartPanel {
   private final transient Wording words;
   private final HistoryCanvas canvas;
   private final DefaultListModel<Line> lines = new DefaultListModel<>();
-  private final JList<Line> list = new JList<>(lines);
+  private final JList<Line> list =
+      new JList<>(lines) {
+        private static final long serialVersionUID = 1L;
+
+        /** Long lines end in dots; the tip has all of them. */
+        @Override
+        public boolean getScrollableTracksViewportWidth() {
+          return true;
+        }
+      };
+
+  private final JScrollPane scroll;
   private transient List<String> listed = List.of();
   private @Nullable transient State state;
 
@@ -41,13 +52,17 @@ final class HistoryPanel extends ChartPanel {
     list.getAccessibleContext().setAccessibleName(words.text("history.list"));
     list.setCellRenderer((l, line, index, selected, focused) -> row(theme, line, selected, l));
     list.addListSelectionListener(e -> canvas.mark(list.getSelectedIndex()));
-    JScrollPane scroll = new JScrollPane(list);
+    scroll = new JScrollPane(list);
+    scroll.setVisible(false);
     scroll.setBorder(BorderFactory.createEmptyBorder());
     scroll.setOpaque(false);
     scroll.getViewport().setOpaque(false);
     JPanel both =
         new JPanel(
-            new MigLayout("insets 0, gap 14, fill", "[grow 38,fill][grow 62,fill]", "[fill,grow]"));
+            new MigLayout(
+                "insets 0, gap 14, fill, hidemode 3",
+                "[grow 38,fill][grow 62,fill]",
+                "[fill,grow]"));
     both.setOpaque(false);
     both.add(scroll, "wmin 0, w 100:300:" + theme.px(380));
     both.add(canvas, "wmin 0, growx");
@@ -80,6 +95,8 @@ final class HistoryPanel extends ChartPanel {
       listed = now;
       lines.clear();
       lines.addAll(view.lines());
+      scroll.setVisible(!lines.isEmpty());
+      revalidate();
     }
     canvas.show(view);
     say(view.summary());

@@ -15,7 +15,7 @@ import org.jspecify.annotations.Nullable;
 final class LadderCanvas extends ChartCanvas {
 
   private static final long serialVersionUID = 1L;
-  private static final double LEAST_STEP = 15;
+  private static final double LEAST_STEP = 13.5;
   private static final double MOST_STEP = 30;
 
   private final transient Wording words;
@@ -55,7 +55,7 @@ final class LadderCanvas extends ChartCanvas {
   }
 
   private double names(double width) {
-    return Math.min(theme.px(196), 0.3 * width);
+    return Math.min(theme.px(226), 0.3 * width);
   }
 
   private double middle(double width) {
@@ -86,9 +86,27 @@ final class LadderCanvas extends ChartCanvas {
         ink.hairline(0, top + k * pitch, width, top + k * pitch);
       }
     }
+    if (steps.stream().anyMatch(LadderCanvas::ghost)
+        || v.negative().steps().stream().anyMatch(LadderCanvas::ghost)) {
+      legend(ink, height);
+    }
     double gap = theme.px(18);
     side(ink, v, v.positive(), names(width), middle(width) - gap, false);
     side(ink, v, v.negative(), middle(width), width, true);
+  }
+
+  private static boolean ghost(Step step) {
+    return !Double.isNaN(step.healthyFrom());
+  }
+
+  /** Says what the dashed frames are. */
+  private void legend(ChartInk ink, int height) {
+    double base = height - theme.px(6);
+    double tall = 0.7 * ink.line();
+    ink.g.setColor(ink.palette.softInk());
+    ink.g.setStroke(ink.ghostStroke());
+    ink.g.draw(new Rectangle2D.Double(1, base - tall + 1, theme.px(22), tall));
+    ink.plain(words.text("chart.healthy"), ink.palette.softInk(), theme.px(30), base);
   }
 
   /** A name that is too long ends in dots; the tip has all of it. */
@@ -142,7 +160,7 @@ final class LadderCanvas extends ChartCanvas {
       // what the part before left over goes on from here
       ink.g.draw(new Line2D.Double(from, bar.getY() - (pitch - thick), from, bar.getY()));
     }
-    if (!Double.isNaN(step.healthyFrom())) {
+    if (ghost(step)) {
       double low = ChartInk.x(a, Math.min(step.healthyFrom(), step.healthyTo()));
       double high = ChartInk.x(a, Math.max(step.healthyFrom(), step.healthyTo()));
       double grow = theme.px(2);

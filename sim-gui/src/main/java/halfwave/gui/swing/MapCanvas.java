@@ -282,9 +282,11 @@ final class MapCanvas extends ChartCanvas {
     ink.g.draw(new Rectangle2D.Double(left, plot.getY(), wide, plot.getHeight()));
     ink.bold("µA", ink.palette.microamps(), left, plot.getY() - theme.px(7));
     double x = left + wide + theme.px(4);
+    double free = Double.POSITIVE_INFINITY;
     for (Contour c : v.contours()) {
-      if (c.kind() == Kind.ROUND) {
-        double y = ChartInk.y(plot, c.level());
+      double y = ChartInk.y(plot, c.level());
+      if (c.kind() == Kind.ROUND && y <= free) {
+        free = y - ink.line();
         ink.plain(c.words(), ink.palette.softInk(), x, y + 0.3 * ink.line());
       }
     }

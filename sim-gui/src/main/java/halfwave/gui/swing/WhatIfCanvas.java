@@ -93,7 +93,7 @@ final class WhatIfCanvas extends ChartCanvas {
     double x = ChartInk.x(plot, here.at());
     ink.clipped(
         plot,
-        new Line2D.Double(x, plot.getY(), x, plot.getMaxY()),
+        new Line2D.Double(x, plot.getY() - theme.px(2), x, plot.getMaxY()),
         ink.palette.accent(),
         ink.solid(1.4));
     for (double level : new double[] {here.ac(), here.dc()}) {
@@ -101,13 +101,10 @@ final class WhatIfCanvas extends ChartCanvas {
         ink.dot(x, ChartInk.y(plot, level), ink.palette.accent());
       }
     }
+    // beside the title of the axis, where no curve runs
     double text = ink.width(here.words());
-    boolean right = x + text + theme.px(12) < plot.getMaxX();
-    ink.words(
-        here.words(),
-        ink.palette.accent(),
-        right ? x + theme.px(6) : x - text - theme.px(6),
-        plot.getY() + ink.line() * 0.8,
-        plot);
+    double least = 1.08 * ink.width(v.amps().title()) + theme.px(14);
+    double left = Math.max(least, Math.min(x - text / 2, plot.getMaxX() - text));
+    ink.plain(here.words(), ink.palette.accent(), left, plot.getY() - theme.px(7));
   }
 }

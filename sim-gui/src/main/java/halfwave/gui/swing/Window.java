@@ -241,7 +241,8 @@ public final class Window {
     charts.chart(chart);
     Panels made =
         new Panels(
-            bar, drawing, meter, board, charts, condition, faults, work, part, player, tabs, notice);
+            bar, drawing, meter, board, charts, condition, faults, work, part, player, tabs,
+            notice);
     lay(made);
     panels = made;
     frame.setJMenuBar(
@@ -286,6 +287,7 @@ public final class Window {
     Plate drawing = new Plate(theme, words.text("drawing.title"));
     drawing.add(drawingHead(), BorderLayout.NORTH);
     drawing.add(p.drawing(), BorderLayout.CENTER);
+    drawing.setMinimumSize(new Dimension(theme.px(300), theme.px(250)));
     JSplitPane left = new Divided(theme, words.text("chart.split"), drawing, p.charts());
     body.add(left, "spany 3, wmin 0, hmin 0");
     body.add(p.meter(), "wmin 0, wrap");
