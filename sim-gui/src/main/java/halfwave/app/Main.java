@@ -58,14 +58,19 @@ public final class Main {
             SettingsFile.usual(
                 System.getProperty("user.home"),
                 Objects.requireNonNullElse(System.getenv("XDG_CONFIG_HOME"), "")));
-    ExecutorService engine =
-        Executors.newSingleThreadExecutor(
-            task -> {
-              Thread thread = new Thread(task, "engine");
-              thread.setDaemon(true);
-              return thread;
-            });
-    SwingUtilities.invokeLater(() -> new Window(settings, engine).open());
+    ExecutorService engine = worker("engine", Thread.NORM_PRIORITY);
+    ExecutorService background = worker("background", Thread.MIN_PRIORITY);
+    SwingUtilities.invokeLater(() -> new Window(settings, engine, background).open());
+  }
+
+  private static ExecutorService worker(String name, int priority) {
+    return Executors.newSingleThreadExecutor(
+        task -> {
+          Thread thread = new Thread(task, name);
+          thread.setDaemon(true);
+          thread.setPriority(priority);
+          return thread;
+        });
   }
 
   private static int command(String... args) {

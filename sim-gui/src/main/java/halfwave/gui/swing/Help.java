@@ -23,8 +23,10 @@ final class Help {
           "key.files",
           "key.panels",
           "key.tabs",
+          "key.charts",
           "key.drawing",
           "key.lesson",
+          "key.cursor",
           "key.help");
 
   private final JFrame over;

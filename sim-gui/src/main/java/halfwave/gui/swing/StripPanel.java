@@ -1,17 +1,17 @@
 package halfwave.gui.swing;
 
+import halfwave.gui.presentation.Healthy;
+import halfwave.gui.presentation.HistoryView;
 import halfwave.gui.presentation.State;
 import halfwave.gui.presentation.StripView;
 import halfwave.gui.presentation.Wording;
 import java.awt.BorderLayout;
 import java.util.List;
 import javax.swing.JComboBox;
-import javax.swing.JPanel;
-import net.miginfocom.swing.MigLayout;
 import org.jspecify.annotations.Nullable;
 
 /** The timeline strip with the choice of how much it shows. */
-final class StripPanel extends Plate {
+final class StripPanel extends ChartPanel {
 
   private static final long serialVersionUID = 1L;
   private static final List<Long> SPANS_SECONDS = List.of(30L, 90L, 180L, 600L, 3600L);
@@ -31,11 +31,7 @@ final class StripPanel extends Plate {
     span.setToolTipText(words.text("strip.span"));
     span.getAccessibleContext().setAccessibleName(words.text("strip.span"));
     span.addActionListener(e -> refresh());
-    JPanel head = new JPanel(new MigLayout("insets 0, fillx", "[grow][]"));
-    head.setOpaque(false);
-    head.add(Lettering.label(words.text("strip.title"), theme.heading(), theme.palette().ink()));
-    head.add(span);
-    add(head, BorderLayout.NORTH);
+    control(span);
     add(canvas, BorderLayout.CENTER);
   }
 
@@ -45,17 +41,35 @@ final class StripPanel extends Plate {
         : words.text("strip.span-minutes", seconds / 60);
   }
 
-  void show(State newState) {
+  @Override
+  void show(State newState, @Nullable Healthy healthy) {
     state = newState;
     refresh();
   }
 
+  @Override
+  ChartPicture picture() {
+    return caption ->
+        Clip.sheet(theme, caption, canvas.getWidth(), canvas.getHeight(), canvas::paintComponent);
+  }
+
+  @Override
+  String data() {
+    return state == null
+        ? ""
+        : HistoryView.table(state, words, state.moment().timeMillis() - spanMillis());
+  }
+
+  private long spanMillis() {
+    return 1000 * SPANS_SECONDS.get(span.getSelectedIndex());
+  }
+
   private void refresh() {
     if (state != null && canvas.getWidth() > 0) {
-      long millis = 1000 * SPANS_SECONDS.get(span.getSelectedIndex());
-      StripView view = StripView.of(state, words, millis, canvas.columns());
+      StripView view = StripView.of(state, words, spanMillis(), canvas.columns());
       canvas.show(view);
-      canvas.getAccessibleContext().setAccessibleName(view.spoken());
+      say(view.spoken());
+      canvas.getAccessibleContext().setAccessibleDescription(view.spoken());
     }
   }
 }

@@ -36,6 +36,7 @@ import javax.swing.JFrame;
 import javax.swing.JLabel;
 import javax.swing.JOptionPane;
 import javax.swing.JPanel;
+import javax.swing.JSplitPane;
 import javax.swing.JTabbedPane;
 import javax.swing.KeyStroke;
 import javax.swing.SwingUtilities;
@@ -53,6 +54,7 @@ public final class Window {
   private final SettingsFile file;
   private final Workbench workbench;
   private final LessonModel lesson;
+  private final Executor background;
   private final Timer ticker;
   private final JFrame frame = new JFrame();
   private Settings settings;
@@ -72,7 +74,7 @@ public final class Window {
       DrawingPanel drawing,
       MeterPanel meter,
       BoardPanel board,
-      StripPanel strip,
+      ChartsPanel charts,
       ConditionPanel condition,
       FaultPanel faults,
       WorkPanel work,
@@ -86,7 +88,7 @@ public final class Window {
       drawing.show(state);
       meter.show(state);
       board.show(state);
-      strip.show(state);
+      charts.show(state);
       if (condition.isShowing()) {
         condition.show(state);
       }
@@ -100,9 +102,11 @@ public final class Window {
    *
    * @param file where settings are kept
    * @param engine runs computations, one after the other
+   * @param background runs what takes long and hurries nobody, one after the other
    */
-  public Window(SettingsFile file, Executor engine) {
+  public Window(SettingsFile file, Executor engine, Executor background) {
     this.file = file;
+    this.background = background;
     settings = file.read();
     String tag = settings.language();
     Locale locale = tag == null ? Locale.getDefault() : Locale.forLanguageTag(tag);
@@ -200,6 +204,11 @@ public final class Window {
 
   private Panels build() {
     unsubscribe.run();
+    int chart = 0;
+    if (panels != null) {
+      chart = panels.charts().chart();
+      panels.charts().close();
+    }
     TopBar bar = new TopBar(theme, words, workbench);
     PartPanel part = new PartPanel(theme, words, workbench);
     JTabbedPane tabs = new JTabbedPane();
@@ -208,7 +217,6 @@ public final class Window {
     drawing.motion(settings.motion());
     MeterPanel meter = new MeterPanel(theme, words, workbench);
     BoardPanel board = new BoardPanel(theme, words);
-    StripPanel strip = new StripPanel(theme, words);
     ConditionPanel condition = new ConditionPanel(theme, words, workbench);
     FaultPanel faults = new FaultPanel(theme, words, workbench);
     WorkPanel work = new WorkPanel(theme, words, workbench);
@@ -229,9 +237,13 @@ public final class Window {
         });
     JLabel notice = Lettering.label(" ", theme.body(), theme.palette().danger());
     notice.setName("notice");
+    ChartsPanel charts =
+        new ChartsPanel(theme, words, workbench, background, this::trouble, notice::setText);
+    charts.chart(chart);
     Panels made =
         new Panels(
-            bar, drawing, meter, board, strip, condition, faults, work, part, player, tabs, notice);
+            bar, drawing, meter, board, charts, condition, faults, work, part, player, tabs,
+            notice);
     lay(made);
     panels = made;
     frame.setJMenuBar(
@@ -273,18 +285,11 @@ public final class Window {
                     + ",fill]",
                 "[grow,fill]"));
     body.setOpaque(false);
-    JPanel sheet = new JPanel(new BorderLayout());
-    sheet.setOpaque(false);
-    JPanel left =
-        new JPanel(
-            new MigLayout(
-                "insets 0, gap 10, fill, novisualpadding", "[grow,fill]", "[grow,fill][]"));
-    left.setOpaque(false);
     Plate drawing = new Plate(theme, words.text("drawing.title"));
     drawing.add(drawingHead(), BorderLayout.NORTH);
     drawing.add(p.drawing(), BorderLayout.CENTER);
-    left.add(drawing, "wmin 0, hmin 0, wrap");
-    left.add(p.strip(), "wmin 0");
+    drawing.setMinimumSize(new Dimension(theme.px(300), theme.px(250)));
+    JSplitPane left = new Divided(theme, words.text("chart.split"), drawing, p.charts());
     body.add(left, "wmin 0, hmin 0");
     Column right = Column.filling(theme);
     right.add(p.meter(), "wmin 0, wrap");
@@ -392,6 +397,7 @@ public final class Window {
     }
     key(root, KeyStroke.getKeyStroke(KeyEvent.VK_PAGE_DOWN, 0), lesson::forward, true);
     key(root, KeyStroke.getKeyStroke(KeyEvent.VK_PAGE_UP, 0), lesson::back, true);
+    chartKeys(root, p.charts());
     for (int k = 0; k < p.tabs().getTabCount(); k++) {
       int index = k;
       key(
@@ -411,6 +417,14 @@ public final class Window {
       lesson.forward();
     } else {
       panels.bar().togglePlay();
+    }
+  }
+
+  private void chartKeys(JComponent root, ChartsPanel charts) {
+    for (int k = 0; k < charts.count(); k++) {
+      int index = k;
+      int held = InputEvent.ALT_DOWN_MASK | InputEvent.SHIFT_DOWN_MASK;
+      key(root, KeyStroke.getKeyStroke(KeyEvent.VK_1 + k, held), () -> charts.chart(index), false);
     }
   }
 
@@ -444,7 +458,7 @@ public final class Window {
 
   private void nextPanel(int by) {
     List<JComponent> stops =
-        List.of(panels.bar(), panels.drawing(), panels.meter(), panels.strip(), panels.tabs());
+        List.of(panels.bar(), panels.drawing(), panels.meter(), panels.charts(), panels.tabs());
     Component owner = KeyboardFocusManager.getCurrentKeyboardFocusManager().getFocusOwner();
     int at = 0;
     for (int k = 0; k < stops.size(); k++) {
