@@ -238,6 +238,8 @@ public record MapView(
   /** The intent that moves the rod to a place of the map. */
   public @Nullable Intent click(RodPosition from, double at, double level, Wording words) {
     RodPosition to = moved(from, at, level, words);
-    return Double.isNaN(between(at, level)) || to.equals(from) ? null : PartCard.moved(from, to, 0);
+    return Double.isNaN(between(at, level)) || to.equals(from)
+        ? null
+        : new RodGesture(from, 0).to(to);
   }
 }
