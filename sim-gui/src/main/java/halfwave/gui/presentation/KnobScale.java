@@ -64,23 +64,24 @@ public record KnobScale(double low, double high, Spread spread) {
     return spread == Spread.ZERO_DECADES_OPEN ? LEAST_OHMS : high / 1e5;
   }
 
+  /** What is nearly open from its beginning still has some decades before it is. */
   private double most() {
-    return high == Double.POSITIVE_INFINITY ? MOST_OHMS : high;
+    return high == Double.POSITIVE_INFINITY ? Math.max(MOST_OHMS, 100 * low) : high;
   }
 
   /** Where a value stands, 0 to 1. */
   public double place(double value) {
+    if (value <= low) {
+      return 0;
+    }
+    if (value >= high) {
+      return 1;
+    }
     if (spread == Spread.LINEAR) {
       return within((value - low) / (high - low));
     }
     double from = spread == Spread.DECADES ? 0 : END;
     double to = spread == Spread.ZERO_DECADES_OPEN ? 1 - END : 1;
-    if (value <= 0) {
-      return 0;
-    }
-    if (value == Double.POSITIVE_INFINITY) {
-      return 1;
-    }
     double share = FastMath.log(value / least()) / FastMath.log(most() / least());
     return within(from + within(share) * (to - from));
   }
@@ -88,19 +89,21 @@ public record KnobScale(double low, double high, Spread spread) {
   /** The value that stands there. */
   public double value(double place) {
     double p = within(place);
+    double from = spread == Spread.DECADES || spread == Spread.LINEAR ? 0 : END;
+    double to = spread == Spread.ZERO_DECADES_OPEN ? 1 - END : 1;
+    // exactly the ends: a hair beyond them no bench takes the number
+    if (p == 0 || p < from) {
+      return low;
+    }
+    if (p == 1 || p > to) {
+      return high;
+    }
     if (spread == Spread.LINEAR) {
       return low + p * (high - low);
     }
-    double from = spread == Spread.DECADES ? 0 : END;
-    double to = spread == Spread.ZERO_DECADES_OPEN ? 1 - END : 1;
-    if (spread != Spread.DECADES && p < from) {
-      return 0;
-    }
-    if (p > to) {
-      return Double.POSITIVE_INFINITY;
-    }
     double share = (p - from) / (to - from);
-    return rounded(least() * FastMath.pow(most() / least(), share));
+    double value = rounded(least() * FastMath.pow(most() / least(), share));
+    return Math.max(low, Math.min(high, value));
   }
 
   /** Three digits are all that a hand can mean. */

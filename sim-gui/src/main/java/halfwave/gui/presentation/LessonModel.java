@@ -21,6 +21,9 @@ public final class LessonModel {
   private @Nullable Playthrough at;
   private boolean preparing;
 
+  /** Counts what was begun and ended: what is prepared for one that is over comes too late. */
+  private long current;
+
   /**
    * No demonstration yet.
    *
@@ -111,6 +114,8 @@ public final class LessonModel {
 
   /** Ends it; the bench stays as it is. */
   public void end() {
+    current++;
+    preparing = false;
     set(null);
   }
 
@@ -135,12 +140,16 @@ public final class LessonModel {
 
   private void go(Way way) {
     preparing = true;
+    long asked = ++current;
     tell();
     engine.execute(
         () -> {
           Playthrough there = way.there();
           screen.execute(
               () -> {
+                if (asked != current) {
+                  return;
+                }
                 preparing = false;
                 at = there;
                 workbench.want(new Intent.Enter(there.moment()));

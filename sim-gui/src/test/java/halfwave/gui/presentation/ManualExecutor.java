@@ -1,0 +1,27 @@
+package halfwave.gui.presentation;
+
+import java.util.ArrayDeque;
+import java.util.Deque;
+import java.util.concurrent.Executor;
+
+/** Computes when a test says so: meanwhile intents wait, as they do behind a slow computation. */
+final class ManualExecutor implements Executor {
+
+  private final Deque<Runnable> tasks = new ArrayDeque<>();
+
+  @Override
+  public void execute(Runnable task) {
+    tasks.add(task);
+  }
+
+  int waiting() {
+    return tasks.size();
+  }
+
+  /** Does what waits, and what comes of it. */
+  void run() {
+    while (!tasks.isEmpty()) {
+      tasks.remove().run();
+    }
+  }
+}
