@@ -58,6 +58,10 @@ final class ChartInk {
     return metrics.stringWidth(text);
   }
 
+  double boldWidth(String text) {
+    return g.getFontMetrics(theme.note().deriveFont(Font.BOLD)).stringWidth(text);
+  }
+
   /** Where curves go when axes with these marks stand around them. */
   Rectangle2D plot(Rectangle2D outer, ChartAxis up, boolean acrossTitle) {
     double left = 0;
@@ -262,13 +266,19 @@ final class ChartInk {
 
   /** Names a curve where it is farthest from another. */
   void name(Rectangle2D a, Trace trace, @Nullable Trace from, String text, Color ink) {
+    name(a, trace, from, text, ink, 1);
+  }
+
+  /** The same left of a place, 0 to 1. */
+  void name(
+      Rectangle2D a, Trace trace, @Nullable Trace from, String text, Color ink, double until) {
     int best = -1;
     double most = -1;
     double half = width(text) / 2 + theme.px(4);
     for (int k = 0; k < trace.at().length; k++) {
       double level = trace.levels()[k];
       double x = x(a, trace.at()[k]);
-      boolean fits = x - half > a.getX() && x + half < a.getMaxX() && level >= 0 && level <= 1;
+      boolean fits = x - half > a.getX() && x + half < x(a, until) && level >= 0 && level <= 1;
       boolean both = from != null && k < from.levels().length;
       double apart = both && from != null ? Math.abs(level - from.levels()[k]) : level;
       // where all places are as good, to the right of the middle

@@ -14,9 +14,17 @@ abstract class ChartPanel extends JPanel {
 
   private static final long serialVersionUID = 1L;
 
+  /** Controls that take more than this share of the width crowd the sentence out. */
+  private static final double CROWDED = 0.45;
+
+  private static final String BESIDE = "wmin 0, pushx, growx";
+
   final transient Theme theme;
   private final JLabel said;
   private final JPanel head;
+
+  /** Whether the sentence stands above the controls. */
+  private boolean above;
 
   ChartPanel(Theme theme, String name) {
     super(new BorderLayout(0, theme.px(2)));
@@ -26,8 +34,23 @@ abstract class ChartPanel extends JPanel {
     said = Lettering.label(" ", theme.body(), theme.palette().ink());
     head = new JPanel(new MigLayout("insets 4 0 0 0, gap 8, hidemode 3"));
     head.setOpaque(false);
-    head.add(said, "wmin 0, pushx, growx");
+    head.add(said, BESIDE);
     add(head, BorderLayout.NORTH);
+  }
+
+  /** Where the controls leave the sentence too little room, it has a line of its own. */
+  @Override
+  public void doLayout() {
+    int controls = 0;
+    for (Component c : head.getComponents()) {
+      controls += c == said || !c.isVisible() ? 0 : c.getPreferredSize().width;
+    }
+    boolean narrow = controls > CROWDED * getWidth();
+    if (narrow != above && head.getLayout() instanceof MigLayout layout) {
+      above = narrow;
+      layout.setComponentConstraints(said, narrow ? BESIDE + ", spanx, wrap" : BESIDE);
+    }
+    super.doLayout();
   }
 
   /** Shows a state; called only while the panel can be seen. */

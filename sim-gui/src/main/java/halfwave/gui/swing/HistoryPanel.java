@@ -64,7 +64,7 @@ final class HistoryPanel extends ChartPanel {
                 "[grow 38,fill][grow 62,fill]",
                 "[fill,grow]"));
     both.setOpaque(false);
-    both.add(scroll, "wmin 0, w 100:300:" + theme.px(380));
+    both.add(scroll, "w " + theme.px(220) + ":" + theme.px(320) + ":" + theme.px(400));
     both.add(canvas, "wmin 0, growx");
     add(both, BorderLayout.CENTER);
   }

@@ -1,5 +1,6 @@
 package halfwave.gui.swing;
 
+import halfwave.gui.presentation.ChartAxis;
 import halfwave.gui.presentation.LadderView;
 import halfwave.gui.presentation.LadderView.Side;
 import halfwave.gui.presentation.LadderView.Step;
@@ -90,6 +91,9 @@ final class LadderCanvas extends ChartCanvas {
         || v.negative().steps().stream().anyMatch(LadderCanvas::ghost)) {
       legend(ink, height);
     }
+    String title = v.volts().title();
+    double middle = (names(width) + width - ink.width(title)) / 2;
+    ink.plain(title, ink.palette.softInk(), middle, height - theme.px(6));
     double gap = theme.px(18);
     side(ink, v, v.positive(), names(width), middle(width) - gap, false);
     side(ink, v, v.negative(), middle(width), width, true);
@@ -112,8 +116,7 @@ final class LadderCanvas extends ChartCanvas {
   /** A name that is too long ends in dots; the tip has all of it. */
   private static String clipped(ChartInk ink, String name, double room) {
     String text = name;
-    // a bold name is a little wider than a plain one
-    while (text.length() > 3 && 1.07 * ink.width(text) > room) {
+    while (text.length() > 3 && ink.boldWidth(text) > room) {
       text = text.substring(0, text.length() - 2).strip() + '…';
     }
     return text;
@@ -121,22 +124,33 @@ final class LadderCanvas extends ChartCanvas {
 
   private void side(
       ChartInk ink, LadderView v, Side side, double left, double right, boolean negative) {
-    double numbers = ink.width("−000,0 V") + ink.width("100 %") + theme.px(24);
-    double bars = Math.max(theme.px(40), right - left - numbers);
+    double numbers = ink.boldWidth("−000,0 V") + ink.boldWidth("100 %") + theme.px(24);
+    double bars = right - left - numbers;
+    boolean shares = bars > theme.px(90);
+    if (!shares) {
+      bars += ink.width("100 %") + theme.px(10);
+    }
     Rectangle2D a = new Rectangle2D.Double(left, top, bars, pitch * side.steps().size());
     ink.bold(side.name(), ink.palette.ink(), left, ink.line() - theme.px(3));
-    double after = left + 1.08 * ink.width(side.name()) + theme.px(10);
+    double after = left + ink.boldWidth(side.name()) + theme.px(10);
     if (after + ink.width(side.source()) < right) {
       ink.plain(side.source(), ink.palette.softInk(), after, ink.line() - theme.px(3));
     }
     for (int k = 0; k < side.steps().size(); k++) {
-      step(ink, a, side.steps().get(k), k, right, negative);
+      step(ink, a, side.steps().get(k), k, right, negative, shares);
     }
-    ink.across(a, v.volts());
+    ChartAxis marks = v.volts();
+    ink.across(a, new ChartAxis("", marks.low(), marks.high(), marks.decades(), marks.marks()));
   }
 
   private void step(
-      ChartInk ink, Rectangle2D a, Step step, int row, double right, boolean negative) {
+      ChartInk ink,
+      Rectangle2D a,
+      Step step,
+      int row,
+      double right,
+      boolean negative,
+      boolean shares) {
     Color volts = ink.palette.volts();
     double y = a.getY() + row * pitch;
     double thick = Math.min(0.62 * pitch, theme.px(15));
@@ -169,17 +183,25 @@ final class LadderCanvas extends ChartCanvas {
       ink.g.draw(
           new Rectangle2D.Double(low, bar.getY() - grow, high - low, bar.getHeight() + 2 * grow));
     }
-    numbers(ink, step, right, y + 0.5 * pitch + 0.33 * theme.note().getSize2D());
+    numbers(ink, step, shares, right, y + 0.5 * pitch + 0.33 * theme.note().getSize2D());
   }
 
-  private void numbers(ChartInk ink, Step step, double right, double base) {
-    double share = right - ink.width(step.share()) - theme.px(4);
-    double volts = right - ink.width("100 %") - theme.px(14) - 1.05 * ink.width(step.volts());
+  private void numbers(ChartInk ink, Step step, boolean shares, double right, double base) {
+    double free = shares ? right - ink.boldWidth("100 %") - theme.px(14) : right - theme.px(2);
+    double wide = step.largest() ? ink.boldWidth(step.volts()) : ink.width(step.volts());
+    double volts = free - wide;
+    double share =
+        right
+            - theme.px(2)
+            - (step.largest() ? ink.boldWidth(step.share()) : ink.width(step.share()));
     if (step.largest()) {
       ink.bold(step.volts(), ink.palette.ink(), volts, base);
-      ink.bold(step.share(), ink.palette.ink(), share - theme.px(2), base);
     } else {
       ink.plain(step.volts(), ink.palette.ink(), volts, base);
+    }
+    if (shares && step.largest()) {
+      ink.bold(step.share(), ink.palette.ink(), share, base);
+    } else if (shares) {
       ink.plain(step.share(), ink.palette.softInk(), share, base);
     }
   }

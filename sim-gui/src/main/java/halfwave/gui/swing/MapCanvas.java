@@ -187,6 +187,8 @@ final class MapCanvas extends ChartCanvas {
 
   private void contours(ChartInk ink, MapView v) {
     List<Rectangle2D> taken = new ArrayList<>();
+    taken.add(room(ink, v.rod()));
+    taken.add(room(ink, v.fitted()));
     for (Contour c : v.contours()) {
       Path2D path = new Path2D.Double();
       double[] longest = {};
@@ -210,6 +212,14 @@ final class MapCanvas extends ChartCanvas {
       }
       label(ink, c, longest, taken);
     }
+  }
+
+  /** What a mark and its name cover. */
+  private Rectangle2D room(ChartInk ink, Spot spot) {
+    double r = theme.px(9);
+    double x = ChartInk.x(plot, spot.at());
+    double y = ChartInk.y(plot, spot.level());
+    return new Rectangle2D.Double(x - r, y - r, 2 * r + ink.width(spot.words()) + r, 2 * r);
   }
 
   /** At the place nearest to the middle of the longest piece that is free. */

@@ -10,6 +10,7 @@ import java.awt.Graphics2D;
 import java.awt.event.MouseEvent;
 import java.awt.geom.Path2D;
 import java.awt.geom.Rectangle2D;
+import java.util.List;
 import org.jspecify.annotations.Nullable;
 
 /** Paints a voltage and the flame current over one cycle: side by side where there is room. */
@@ -22,6 +23,9 @@ final class WaveCanvas extends ChartCanvas {
 
   /** The current, which matters more, gets this share of the height. */
   private static final double CURRENT_SHARE = 0.58;
+
+  /** The other half-cycle has its own words. */
+  private static final double FIRST_HALF = 0.5;
 
   private final transient Wording words;
   private @Nullable transient WaveView view;
@@ -89,7 +93,7 @@ final class WaveCanvas extends ChartCanvas {
   }
 
   private void volts(ChartInk ink, WaveView v, Rectangle2D outer, ChartAxis time, boolean side) {
-    ChartAxis bare = new ChartAxis("", time.low(), time.high(), false, java.util.List.of());
+    ChartAxis bare = new ChartAxis("", time.low(), time.high(), false, List.of());
     ink.axes(outer, voltsPlot, side ? time : bare, v.volts(), ink.palette.volts());
     zero(ink, voltsPlot, v.volts());
     Trace ghost = v.healthyVoltage();
@@ -137,7 +141,13 @@ final class WaveCanvas extends ChartCanvas {
     ink.level(ampsPlot, v.mean(), ink.palette.ink(), ink.dashed(1.4, 7, 4));
     names(ink, v, zero);
     if (ghost != null) {
-      ink.name(ampsPlot, ghost, v.current(), words.text("chart.healthy"), ink.palette.softInk());
+      ink.name(
+          ampsPlot,
+          ghost,
+          v.current(),
+          words.text("chart.healthy"),
+          ink.palette.softInk(),
+          FIRST_HALF);
     }
   }
 

@@ -103,7 +103,7 @@ final class WhatIfCanvas extends ChartCanvas {
     }
     // beside the title of the axis, where no curve runs
     double text = ink.width(here.words());
-    double least = 1.08 * ink.width(v.amps().title()) + theme.px(14);
+    double least = ink.boldWidth(v.amps().title()) + theme.px(14);
     double left = Math.max(least, Math.min(x - text / 2, plot.getMaxX() - text));
     ink.plain(here.words(), ink.palette.accent(), left, plot.getY() - theme.px(7));
   }
