@@ -4,6 +4,7 @@ import halfwave.gui.presentation.Healthy;
 import halfwave.gui.presentation.Inquiry;
 import halfwave.gui.presentation.State;
 import halfwave.gui.presentation.Wording;
+import java.util.List;
 import java.util.concurrent.Executor;
 import java.util.function.Consumer;
 import javax.swing.JButton;
@@ -31,6 +32,9 @@ abstract class AskingPanel<Q, A> extends ChartPanel {
   private final Timer rest;
   private @Nullable transient State state;
   private @Nullable transient Q asked;
+
+  /** What the picture was made from. */
+  private transient List<Object> rendered = List.of();
 
   AskingPanel(
       Theme theme,
@@ -78,7 +82,22 @@ abstract class AskingPanel<Q, A> extends ChartPanel {
         rest.restart();
       }
     }
-    render();
+    refresh();
+  }
+
+  /** States come many times a second, most without any news for this chart. */
+  private void refresh() {
+    A answer = inquiry.answer();
+    State now = state;
+    if (answer == null || now == null) {
+      render();
+      return;
+    }
+    List<Object> from = List.of(answer, question(now), now.moment().settings());
+    if (!from.equals(rendered)) {
+      rendered = from;
+      render();
+    }
   }
 
   /** Another question of the panel's own. */
@@ -100,7 +119,7 @@ abstract class AskingPanel<Q, A> extends ChartPanel {
 
   private void changed() {
     waiting.update();
-    render();
+    refresh();
   }
 
   private void cancelled() {

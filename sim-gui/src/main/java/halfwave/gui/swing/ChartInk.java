@@ -1,7 +1,5 @@
 package halfwave.gui.swing;
 
-import halfwave.gui.presentation.ChartAxis;
-import halfwave.gui.presentation.ChartAxis.Mark;
 import halfwave.gui.presentation.Trace;
 import halfwave.picture.Palette;
 import java.awt.BasicStroke;
@@ -16,9 +14,6 @@ import java.awt.geom.Ellipse2D;
 import java.awt.geom.Line2D;
 import java.awt.geom.Path2D;
 import java.awt.geom.Rectangle2D;
-import java.util.ArrayList;
-import java.util.Comparator;
-import java.util.List;
 import org.jspecify.annotations.Nullable;
 
 /** A pen for charts: axes, curves and words, in the colours and type of the window. */
@@ -54,77 +49,17 @@ final class ChartInk {
     return metrics.getHeight();
   }
 
+  /** How far letters rise above their line. */
+  double ascent() {
+    return metrics.getAscent();
+  }
+
   double width(String text) {
     return metrics.stringWidth(text);
   }
 
   double boldWidth(String text) {
     return g.getFontMetrics(theme.note().deriveFont(Font.BOLD)).stringWidth(text);
-  }
-
-  /** Where curves go when axes with these marks stand around them. */
-  Rectangle2D plot(Rectangle2D outer, ChartAxis up, boolean acrossTitle) {
-    double left = 0;
-    for (Mark mark : up.marks()) {
-      left = Math.max(left, width(mark.words()));
-    }
-    left += theme.px(8);
-    double top = line() + theme.px(4);
-    double bottom = line() * (acrossTitle ? 2 : 1) + theme.px(4);
-    return new Rectangle2D.Double(
-        outer.getX() + left,
-        outer.getY() + top,
-        Math.max(10, outer.getWidth() - left - theme.px(10)),
-        Math.max(10, outer.getHeight() - top - bottom));
-  }
-
-  /** Both axes, with fine lines across the plot. */
-  void axes(Rectangle2D outer, Rectangle2D a, ChartAxis across, ChartAxis up, Color upInk) {
-    g.setFont(theme.note());
-    double free = Double.POSITIVE_INFINITY;
-    List<Mark> upwards = new ArrayList<>(up.marks());
-    upwards.sort(Comparator.comparingDouble(Mark::at));
-    for (Mark mark : upwards) {
-      double y = Math.rint(y(a, mark.at())) + 0.5;
-      if (y > free) {
-        continue;
-      }
-      free = y - 0.95 * line();
-      hairline(a.getX(), y, a.getMaxX(), y);
-      plain(
-          mark.words(),
-          palette.softInk(),
-          a.getX() - theme.px(6) - width(mark.words()),
-          y + 0.36 * metrics.getAscent());
-    }
-    bold(up.title(), upInk, outer.getX(), a.getY() - theme.px(7));
-    across(a, across);
-  }
-
-  /** The axis below a plot. */
-  void across(Rectangle2D a, ChartAxis across) {
-    double base = a.getMaxY() + theme.px(3) + metrics.getAscent();
-    double free = Double.NEGATIVE_INFINITY;
-    for (Mark mark : across.marks()) {
-      double x = Math.rint(x(a, mark.at())) + 0.5;
-      g.setColor(palette.hairline());
-      g.setStroke(new BasicStroke(1f));
-      double tick = mark.words().isEmpty() ? theme.px(2) : theme.px(4);
-      g.draw(new Line2D.Double(x, a.getMaxY(), x, a.getMaxY() + tick));
-      double left = x - width(mark.words()) / 2;
-      if (!mark.words().isEmpty() && left > free) {
-        plain(mark.words(), palette.softInk(), left, base + theme.px(1));
-        free = left + width(mark.words()) + theme.px(6);
-      }
-    }
-    if (base + line() <= a.getMaxY() + 2 * line() + theme.px(6)) {
-      plain(
-          across.title(),
-          palette.softInk(),
-          a.getCenterX() - width(across.title()) / 2,
-          base + line());
-    }
-    hairline(a.getX(), a.getMaxY() + 0.5, a.getMaxX(), a.getMaxY() + 0.5);
   }
 
   static double x(Rectangle2D a, double at) {

@@ -63,8 +63,8 @@ final class HistoryCanvas extends ChartCanvas {
       return;
     }
     Rectangle2D outer = new Rectangle2D.Double(0, 0, width, height);
-    plot = ink.plot(outer, v.amps(), true);
-    ink.axes(outer, plot, v.time(), v.amps(), ink.palette.microamps());
+    plot = new ChartAxes(ink).plot(outer, v.amps(), true);
+    new ChartAxes(ink).axes(outer, plot, v.time(), v.amps(), ink.palette.microamps());
     ink.level(plot, v.pickUp(), ink.palette.softInk(), ink.dashed(1, 4, 3));
     ink.level(plot, v.dropOut(), ink.palette.ink(), ink.dashed(1.2, 1.5, 3));
     boolean ghost = !Double.isNaN(v.healthy());

@@ -60,9 +60,7 @@ final class HistoryPanel extends ChartPanel {
     JPanel both =
         new JPanel(
             new MigLayout(
-                "insets 0, gap 14, fill, hidemode 3",
-                "[grow 38,fill][grow 62,fill]",
-                "[fill,grow]"));
+                "insets 0, gap 14, fill, hidemode 3", "[fill][grow,fill]", "[fill,grow]"));
     both.setOpaque(false);
     both.add(scroll, "w " + theme.px(220) + ":" + theme.px(320) + ":" + theme.px(400));
     both.add(canvas, "wmin 0, growx");

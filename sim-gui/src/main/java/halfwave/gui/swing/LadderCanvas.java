@@ -79,9 +79,9 @@ final class LadderCanvas extends ChartCanvas {
       String name = clipped(ink, steps.get(k).name(), names(width) - theme.px(12));
       double base = top + (k + 0.5) * pitch + 0.33 * theme.note().getSize2D();
       if (most) {
-        ink.bold(name, ink.palette.ink(), 0, base);
+        ink.bold(name, ink.palette.ink(), theme.px(3), base);
       } else {
-        ink.plain(name, ink.palette.ink(), 0, base);
+        ink.plain(name, ink.palette.ink(), theme.px(3), base);
       }
       if (k > 0) {
         ink.hairline(0, top + k * pitch, width, top + k * pitch);
@@ -109,7 +109,7 @@ final class LadderCanvas extends ChartCanvas {
     double tall = 0.7 * ink.line();
     ink.g.setColor(ink.palette.softInk());
     ink.g.setStroke(ink.ghostStroke());
-    ink.g.draw(new Rectangle2D.Double(1, base - tall + 1, theme.px(22), tall));
+    ink.g.draw(new Rectangle2D.Double(theme.px(3), base - tall + 1, theme.px(22), tall));
     ink.plain(words.text("chart.healthy"), ink.palette.softInk(), theme.px(30), base);
   }
 
@@ -140,7 +140,8 @@ final class LadderCanvas extends ChartCanvas {
       step(ink, a, side.steps().get(k), k, right, negative, shares);
     }
     ChartAxis marks = v.volts();
-    ink.across(a, new ChartAxis("", marks.low(), marks.high(), marks.decades(), marks.marks()));
+    new ChartAxes(ink)
+        .across(a, new ChartAxis("", marks.low(), marks.high(), marks.decades(), marks.marks()));
   }
 
   private void step(

@@ -20,8 +20,6 @@ import java.awt.geom.Path2D;
 import java.awt.geom.Point2D;
 import java.awt.geom.Rectangle2D;
 import java.awt.image.BufferedImage;
-import java.util.ArrayList;
-import java.util.List;
 import java.util.function.Consumer;
 import org.jspecify.annotations.Nullable;
 
@@ -123,10 +121,10 @@ final class MapCanvas extends ChartCanvas {
     }
     double scale = theme.px(46);
     Rectangle2D outer = new Rectangle2D.Double(0, 0, width - scale, height);
-    plot = ink.plot(outer, v.across(), true);
-    ink.axes(outer, plot, v.along(), v.across(), ink.palette.ink());
+    plot = new ChartAxes(ink).plot(outer, v.across(), true);
+    new ChartAxes(ink).axes(outer, plot, v.along(), v.across(), ink.palette.ink());
     fill(ink, v);
-    contours(ink, v);
+    new MapContours(plot).draw(ink, v);
     spots(ink, v);
     bar(ink, v, plot.getMaxX() + theme.px(10));
     if (pointed != null && !Double.isNaN(cursor())) {
@@ -182,68 +180,6 @@ final class MapCanvas extends ChartCanvas {
     if (r.getWidth() > ink.width(text) * 0.6 && r.getHeight() > ink.line()) {
       double x = r.getCenterX() - ink.width(text) / 2;
       ink.words(text, ink.palette.softInk(), x, r.getMaxY() - theme.px(8), plot);
-    }
-  }
-
-  private void contours(ChartInk ink, MapView v) {
-    List<Rectangle2D> taken = new ArrayList<>();
-    taken.add(room(ink, v.rod()));
-    taken.add(room(ink, v.fitted()));
-    for (Contour c : v.contours()) {
-      Path2D path = new Path2D.Double();
-      double[] longest = {};
-      for (double[] piece : c.pieces()) {
-        longest = piece.length > longest.length ? piece : longest;
-        for (int k = 0; k < piece.length; k += 2) {
-          double x = ChartInk.x(plot, piece[k]);
-          double y = ChartInk.y(plot, piece[k + 1]);
-          if (k == 0) {
-            path.moveTo(x, y);
-          } else {
-            path.lineTo(x, y);
-          }
-        }
-      }
-      switch (c.kind()) {
-        case ROUND ->
-            ink.clipped(plot, path, ChartInk.faint(ink.palette.ink(), 0.75), ink.solid(0.9));
-        case DROP_OUT -> ink.clipped(plot, path, ink.palette.ink(), ink.solid(2.2));
-        case HEALTHY_DROP_OUT -> ink.clipped(plot, path, ink.palette.ink(), ink.ghostStroke());
-      }
-      label(ink, c, longest, taken);
-    }
-  }
-
-  /** What a mark and its name cover. */
-  private Rectangle2D room(ChartInk ink, Spot spot) {
-    double r = theme.px(9);
-    double x = ChartInk.x(plot, spot.at());
-    double y = ChartInk.y(plot, spot.level());
-    return new Rectangle2D.Double(x - r, y - r, 2 * r + ink.width(spot.words()) + r, 2 * r);
-  }
-
-  /** At the place nearest to the middle of the longest piece that is free. */
-  private void label(ChartInk ink, Contour c, double[] line, List<Rectangle2D> taken) {
-    int points = line.length / 2;
-    double wide = ink.width(c.words());
-    double tall = ink.line();
-    if (points < (c.kind() == Kind.ROUND ? 5 : 2)) {
-      return;
-    }
-    for (int k = 0; k < points; k++) {
-      int n = points / 2 + (k % 2 == 0 ? k / 2 : -(k + 1) / 2);
-      if (n < 0 || n >= points) {
-        continue;
-      }
-      double x = ChartInk.x(plot, line[2 * n]);
-      double y = ChartInk.y(plot, line[2 * n + 1]);
-      Rectangle2D box =
-          new Rectangle2D.Double(x - wide / 2 - 6, y - tall / 2 - 2, wide + 12, tall + 4);
-      if (plot.contains(box) && taken.stream().noneMatch(box::intersects)) {
-        taken.add(box);
-        ink.words(c.words(), ink.palette.ink(), x - wide / 2, y + 0.3 * tall, plot);
-        return;
-      }
     }
   }
 

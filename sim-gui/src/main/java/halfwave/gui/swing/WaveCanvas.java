@@ -74,8 +74,8 @@ final class WaveCanvas extends ChartCanvas {
       first = new Rectangle2D.Double(0, 0, width, upper);
       second = new Rectangle2D.Double(0, upper, width, height - upper);
     }
-    voltsPlot = ink.plot(first, v.volts(), side);
-    ampsPlot = ink.plot(second, v.amps(), true);
+    voltsPlot = new ChartAxes(ink).plot(first, v.volts(), side);
+    ampsPlot = new ChartAxes(ink).plot(second, v.amps(), true);
     if (!side) {
       align();
     }
@@ -94,7 +94,7 @@ final class WaveCanvas extends ChartCanvas {
 
   private void volts(ChartInk ink, WaveView v, Rectangle2D outer, ChartAxis time, boolean side) {
     ChartAxis bare = new ChartAxis("", time.low(), time.high(), false, List.of());
-    ink.axes(outer, voltsPlot, side ? time : bare, v.volts(), ink.palette.volts());
+    new ChartAxes(ink).axes(outer, voltsPlot, side ? time : bare, v.volts(), ink.palette.volts());
     zero(ink, voltsPlot, v.volts());
     Trace ghost = v.healthyVoltage();
     if (ghost != null) {
@@ -112,7 +112,7 @@ final class WaveCanvas extends ChartCanvas {
 
   private void amps(ChartInk ink, WaveView v, Rectangle2D outer) {
     Color orange = ink.palette.microamps();
-    ink.axes(outer, ampsPlot, v.time(), v.amps(), orange);
+    new ChartAxes(ink).axes(outer, ampsPlot, v.time(), v.amps(), orange);
     double zero = ChartInk.y(ampsPlot, v.amps().place(0));
     Path2D area = ChartInk.path(ampsPlot, v.current());
     area.lineTo(ampsPlot.getMaxX(), zero);

@@ -49,8 +49,8 @@ final class WhatIfCanvas extends ChartCanvas {
     // limits are named in a margin of their own, where no curve runs
     double margin = Math.max(ink.width(v.pickUpWords()), ink.width(v.dropOutWords())) + theme.px(6);
     Rectangle2D outer = new Rectangle2D.Double(0, 0, width - margin, height);
-    plot = ink.plot(outer, v.amps(), true);
-    ink.axes(outer, plot, v.across(), v.amps(), ink.palette.microamps());
+    plot = new ChartAxes(ink).plot(outer, v.amps(), true);
+    new ChartAxes(ink).axes(outer, plot, v.across(), v.amps(), ink.palette.microamps());
     limits(ink, v);
     Trace ghost = v.healthy();
     if (ghost != null) {
