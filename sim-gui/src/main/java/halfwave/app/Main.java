@@ -46,14 +46,19 @@ public final class Main {
             SettingsFile.usual(
                 System.getProperty("user.home"),
                 Objects.requireNonNullElse(System.getenv("XDG_CONFIG_HOME"), "")));
-    ExecutorService engine =
-        Executors.newSingleThreadExecutor(
-            task -> {
-              Thread thread = new Thread(task, "engine");
-              thread.setDaemon(true);
-              return thread;
-            });
-    SwingUtilities.invokeLater(() -> new Window(settings, engine).open());
+    ExecutorService engine = worker("engine");
+    // what may take its time: explanations and files
+    ExecutorService background = worker("background");
+    SwingUtilities.invokeLater(() -> new Window(settings, engine, background).open());
+  }
+
+  private static ExecutorService worker(String name) {
+    return Executors.newSingleThreadExecutor(
+        task -> {
+          Thread thread = new Thread(task, name);
+          thread.setDaemon(true);
+          return thread;
+        });
   }
 
   private static int command(String... args) {
