@@ -158,6 +158,40 @@ public enum MessageKey {
   ACCOUNT_METER,
   /** What the DC depends on: parameter, change of DC per 1 % of it. */
   ACCOUNT_DEPENDS,
+  /** The sense circuit has no power. */
+  ACCOUNT_NO_POWER,
+  /** Nothing burns. */
+  ACCOUNT_UNLIT,
+  /** Burners burn, but not yet the one at the rod. */
+  ACCOUNT_NOT_AT_ROD,
+  /** What a flame would give: DC, AC, the board's pick-up. */
+  ACCOUNT_IF_LIT,
+  /** What leaves the board is a good signal: DC, AC, below what the board calls it weak. */
+  ACCOUNT_SENSE_GOOD,
+  /** It is a weak signal: DC, AC, the board's drop-out. */
+  ACCOUNT_SENSE_WEAK,
+  /** It is less than the board needs: DC, AC, the board's drop-out. */
+  ACCOUNT_SENSE_SMALL,
+  /** It has the wrong sign: DC, AC. */
+  ACCOUNT_SENSE_REVERSED,
+  /** It is no DC to speak of: DC, AC. */
+  ACCOUNT_SENSE_NOTHING,
+  /** Something that is not as it should be, by its name: what. */
+  ACCOUNT_WRONG,
+  /** What the DC depends on, as a line of a list: parameter, change of DC per 1 % of it. */
+  ACCOUNT_SWAYS,
+  /** No meter is on. */
+  ACCOUNT_METER_NONE,
+  /** The lead is open while a meter is put in. */
+  ACCOUNT_METER_OPENING,
+  /** The meter hardly changes the DC: without it, with it. */
+  ACCOUNT_METER_SLIGHT,
+  /** The meter changes the DC: without it, with it. */
+  ACCOUNT_METER_LOADS,
+  /** The meter takes the signal away: DC without it, with it. */
+  ACCOUNT_METER_CUTS,
+  /** What the board is doing: its stage. */
+  ACCOUNT_BOARD,
 
   /** Title of a bench's page: its name. */
   REPORT_TITLE,

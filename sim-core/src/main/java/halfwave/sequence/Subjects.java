@@ -22,7 +22,7 @@ public final class Subjects {
 
   /** What there is to measure at that moment. The meter's own load is not fed back to the board. */
   public static Subject at(Moment moment) {
-    Bench bench = now(moment);
+    Bench bench = bench(moment);
     BenchFlame flame = new Stages().flame(bench);
     boolean lit = moment.furnace().growthRatio() > 0;
     Circuit circuit = lit ? BenchCircuit.of(bench, flame) : BenchCircuit.withoutFlame(bench, flame);
@@ -43,12 +43,15 @@ public final class Subjects {
 
   /** A wire held in the flame, the other lead on a point; red on the wire. */
   public static WireInFlame wire(Moment moment, ProbeWire wire, Point other) {
-    Bench bench = now(moment);
+    Bench bench = bench(moment);
     return new WireInFlame(wire.against(bench, new Stages().flame(bench)), other, true);
   }
 
-  /** The bench with the rod as warm, and the flame as grown, as they are. */
-  private static Bench now(Moment moment) {
+  /**
+   * The bench with the rod as warm, and the flame as grown, as they are; where nothing burns, with
+   * the flame that it would have.
+   */
+  public static Bench bench(Moment moment) {
     Bench bench = moment.benchNow();
     Furnace furnace = moment.furnace();
     FlameCalibration flame = bench.design().flame();

@@ -59,6 +59,7 @@ public final class Main {
                 System.getProperty("user.home"),
                 Objects.requireNonNullElse(System.getenv("XDG_CONFIG_HOME"), "")));
     ExecutorService engine = worker("engine", Thread.NORM_PRIORITY);
+    // what may take its time: charts, explanations, files
     ExecutorService background = worker("background", Thread.MIN_PRIORITY);
     SwingUtilities.invokeLater(() -> new Window(settings, engine, background).open());
   }

@@ -1,8 +1,10 @@
 package halfwave.gui.presentation;
 
 import halfwave.bench.Bench;
+import halfwave.bench.ShippedBenches;
 import halfwave.board.BoardSettings;
 import halfwave.board.ShippedBoards;
+import java.nio.file.Path;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 
@@ -58,13 +60,16 @@ public record BarView(
   }
 
   private static String benchName(State state, Wording words) {
-    var file = state.paper().file();
-    String name = state.moment().bench().name();
+    return benchName(state.moment().bench().name(), state.paper().file(), words);
+  }
+
+  /** What people call a bench: its file, or what was shipped under its name. */
+  static String benchName(String name, @Nullable Path file, Wording words) {
     if (file != null) {
       String leaf = String.valueOf(file.getFileName());
       return leaf.endsWith(".json") ? leaf.substring(0, leaf.length() - 5) : leaf;
     }
-    return words.text("bench." + name);
+    return ShippedBenches.named(name).isPresent() ? words.text("bench." + name) : name;
   }
 
   /** A speed in words. */

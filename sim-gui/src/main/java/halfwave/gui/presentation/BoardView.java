@@ -95,7 +95,7 @@ public record BoardView(
         : name;
   }
 
-  private static String microamps(double amps, Wording words) {
+  static String microamps(double amps, Wording words) {
     return words.sentences().quantities().fixed(amps, DisplayUnit.MICROAMP, 2);
   }
 
@@ -168,7 +168,7 @@ public record BoardView(
         : words.text("board.trials-and-losses", trials, board.losses());
   }
 
-  private static String next(Stage stage, BoardSettings settings, Wording words) {
+  static String next(Stage stage, BoardSettings settings, Wording words) {
     QuantityText numbers = words.sentences().quantities();
     return switch (stage) {
       case OFF -> words.text("next.off");

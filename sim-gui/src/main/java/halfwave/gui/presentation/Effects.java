@@ -104,6 +104,9 @@ final class Effects {
       return state.history().undone().isEmpty() ? state : redone(state);
     } else if (intent instanceof Intent.Open open) {
       return opened(open).with(new State.Clock(true, state.clock().timesReal()));
+    } else if (intent instanceof Intent.BringBack back) {
+      State.Paper paper = new State.Paper(back.open().file(), back.saved());
+      return after(state, back.open()).with(paper);
     } else if (intent instanceof Intent.Enter enter) {
       return entered(state, enter.moment());
     } else if (intent instanceof Intent.Show show) {

@@ -16,8 +16,8 @@ import org.jspecify.annotations.Nullable;
  * What a hand at the window wants.
  *
  * <pre>
- * Intent = Pass | Play | Speed | StepOn | Act | Measure | Labor | Undo | Redo | Open | Enter
- *        | Show | Saved | HandOver
+ * Intent = Pass | Play | Speed | StepOn | Act | Measure | Labor | Undo | Redo | Open | BringBack
+ *        | Enter | Show | Saved | HandOver
  * </pre>
  */
 public sealed interface Intent {
@@ -93,6 +93,14 @@ public sealed interface Intent {
    * @param file where it lies, or null for a shipped one
    */
   record Open(Bench bench, BoardSettings board, @Nullable Path file) implements Intent {}
+
+  /**
+   * A bench that was changed and not saved before the program was lost; it still is.
+   *
+   * @param open the bench as it was
+   * @param saved the bench as it was last saved, or shipped
+   */
+  record BringBack(Open open, Bench saved) implements Intent {}
 
   /**
    * A moment of a demonstration takes the place of the present one.

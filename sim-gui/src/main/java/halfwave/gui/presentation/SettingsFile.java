@@ -33,6 +33,11 @@ public final class SettingsFile {
     return folder.resolve("halfwave").resolve("settings.json");
   }
 
+  /** The folder it lies in. */
+  public Path folder() {
+    return file.toAbsolutePath().resolveSibling("").normalize();
+  }
+
   /** What is kept; what cannot be read is as on the first start. */
   public Settings read() {
     try {
@@ -72,7 +77,7 @@ public final class SettingsFile {
     ArrayNode recent = n.putArray("recent");
     settings.recent().forEach(p -> recent.add(p.toString()));
     try {
-      Files.createDirectories(file.toAbsolutePath().getParent());
+      Files.createDirectories(folder());
       AtomicFile.write(file, n.toPrettyString() + '\n');
     } catch (IOException | BadInputException e) {
       // the next start is as the first one was: no reason to disturb anyone

@@ -3,7 +3,10 @@ package halfwave.gui.swing;
 import halfwave.bench.Bench;
 import halfwave.board.BoardSettings;
 import halfwave.board.ShippedBoards;
+import halfwave.gui.presentation.Autosave;
 import halfwave.gui.presentation.Intent;
+import halfwave.gui.presentation.RecoveryFolder;
+import halfwave.gui.presentation.RecoveryWords;
 import halfwave.gui.presentation.State;
 import halfwave.gui.presentation.Wording;
 import halfwave.gui.presentation.Workbench;
@@ -86,6 +89,29 @@ final class BenchFiles {
     if (mayLeave()) {
       workbench.want(
           new Intent.Open(bench, ShippedBoards.standard(bench.design().ignition()), null));
+    }
+  }
+
+  /**
+   * A bench was left behind by a program that did not end as it should: back with it, or not. Who
+   * does not decide is asked again at the next start.
+   */
+  void askBack(RecoveryFolder.Found left, Autosave autosave) {
+    Object[] buttons = {words.text("recovery.bring-back"), words.text("recovery.leave")};
+    int chosen =
+        JOptionPane.showOptionDialog(
+            over,
+            RecoveryWords.question(left, words),
+            words.text("recovery.title"),
+            JOptionPane.DEFAULT_OPTION,
+            JOptionPane.QUESTION_MESSAGE,
+            null,
+            buttons,
+            buttons[0]);
+    if (chosen == 0) {
+      workbench.want(autosave.bringBack(left));
+    } else if (chosen == 1) {
+      autosave.leave();
     }
   }
 

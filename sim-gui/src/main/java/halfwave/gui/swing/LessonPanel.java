@@ -73,6 +73,13 @@ final class LessonPanel extends JPanel {
     }
   }
 
+  /** Lights once more what this step speaks of, after another panel has lit something else. */
+  void relight() {
+    if (shown != null) {
+      light.accept(shown.lit());
+    }
+  }
+
   private void waiting() {
     column.removeAll();
     foot.removeAll();

@@ -2,12 +2,15 @@ package halfwave.gui.swing;
 
 import halfwave.bench.ShippedBenches;
 import halfwave.board.ShippedBoards;
+import halfwave.gui.presentation.Autosave;
 import halfwave.gui.presentation.BarView;
 import halfwave.gui.presentation.Intent;
 import halfwave.gui.presentation.LessonModel;
+import halfwave.gui.presentation.RecoveryFolder;
 import halfwave.gui.presentation.Settings;
 import halfwave.gui.presentation.SettingsFile;
 import halfwave.gui.presentation.State;
+import halfwave.gui.presentation.WhyModel;
 import halfwave.gui.presentation.Wording;
 import halfwave.gui.presentation.Workbench;
 import halfwave.instrument.MeterFunction;
@@ -55,6 +58,8 @@ public final class Window {
   private final Workbench workbench;
   private final LessonModel lesson;
   private final Executor background;
+  private final WhyModel why;
+  private final Autosave autosave;
   private final Timer ticker;
   private final JFrame frame = new JFrame();
   private Settings settings;
@@ -76,6 +81,7 @@ public final class Window {
       BoardPanel board,
       ChartsPanel charts,
       ConditionPanel condition,
+      WhyPanel why,
       FaultPanel faults,
       WorkPanel work,
       PartPanel part,
@@ -102,7 +108,7 @@ public final class Window {
    *
    * @param file where settings are kept
    * @param engine runs computations, one after the other
-   * @param background runs what takes long and hurries nobody, one after the other
+   * @param background runs charts and explanations and keeps files, one after the other
    */
   public Window(SettingsFile file, Executor engine, Executor background) {
     this.file = file;
@@ -113,6 +119,9 @@ public final class Window {
     words = Wording.of(locale, settings.units());
     workbench = new Workbench(engine, SwingUtilities::invokeLater, this::trouble);
     lesson = new LessonModel(workbench, engine, SwingUtilities::invokeLater);
+    why = new WhyModel(background, SwingUtilities::invokeLater);
+    autosave =
+        new Autosave(new RecoveryFolder(file.folder()), background, SwingUtilities::invokeLater);
     theme = theme();
     files = new BenchFiles(frame, words, workbench, this::used);
     panels = build();
@@ -141,13 +150,14 @@ public final class Window {
     panels.drawing().requestFocusInWindow();
     lastNanos = System.nanoTime();
     ticker.start();
-    if (!settings.cautionsSeen()) {
-      SwingUtilities.invokeLater(
-          () -> {
+    SwingUtilities.invokeLater(
+        () -> {
+          if (!settings.cautionsSeen()) {
             new Help(frame, theme, words).first();
             remember(settings.withCautionsSeen());
-          });
-    }
+          }
+          autosave.look(left -> files.askBack(left, autosave));
+        });
   }
 
   private Rectangle bounds() {
@@ -188,6 +198,20 @@ public final class Window {
         panels.drawing().sway(millis / 1000.0);
       }
     }
+    if (workbench.ready()) {
+      explain(now / 1_000_000);
+      autosave.tick(workbench.shown(), now / 1_000_000);
+    }
+  }
+
+  /** Explanations cost time: they are made while somebody looks. */
+  private void explain(long nowMillis) {
+    if (panels.why().isShowing()) {
+      why.want(workbench.shown());
+    } else {
+      why.rest();
+    }
+    why.tick(nowMillis);
   }
 
   private void show(State state) {
@@ -218,9 +242,11 @@ public final class Window {
     MeterPanel meter = new MeterPanel(theme, words, workbench);
     BoardPanel board = new BoardPanel(theme, words);
     ConditionPanel condition = new ConditionPanel(theme, words, workbench);
+    WhyPanel reasons = new WhyPanel(theme, words, why, drawing::light);
     FaultPanel faults = new FaultPanel(theme, words, workbench);
     WorkPanel work = new WorkPanel(theme, words, workbench);
     tabs.addTab(words.text("tab.condition"), condition);
+    tabs.addTab(words.text("tab.why"), reasons);
     tabs.addTab(words.text("tab.faults"), faults);
     tabs.addTab(words.text("tab.work"), work);
     tabs.addTab(words.text("tab.part"), part);
@@ -234,6 +260,9 @@ public final class Window {
             condition.show(workbench.shown());
             part.show(workbench.shown());
           }
+          if (tabs.getSelectedComponent() == player) {
+            player.relight();
+          }
         });
     JLabel notice = Lettering.label(" ", theme.body(), theme.palette().danger());
     notice.setName("notice");
@@ -242,8 +271,8 @@ public final class Window {
     charts.chart(chart);
     Panels made =
         new Panels(
-            bar, drawing, meter, board, charts, condition, faults, work, part, player, tabs,
-            notice);
+            bar, drawing, meter, board, charts, condition, reasons, faults, work, part, player,
+            tabs, notice);
     lay(made);
     panels = made;
     frame.setJMenuBar(
@@ -260,10 +289,12 @@ public final class Window {
     keys(made);
     Runnable states = workbench.subscribe(this::show);
     Runnable steps = lesson.subscribe(player::refresh);
+    Runnable answers = why.subscribe(reasons::refresh);
     unsubscribe =
         () -> {
           states.run();
           steps.run();
+          answers.run();
         };
     return made;
   }
@@ -351,6 +382,7 @@ public final class Window {
       Rectangle b = frame.getBounds();
       remember(settings.withFrame(List.of(b.x, b.y, b.width, b.height)));
       ticker.stop();
+      autosave.end();
       frame.dispose();
     }
   }

@@ -36,7 +36,7 @@ class WindowWordsTest {
   private static final Map<String, String> SPANISH = bundle("window_es.properties");
 
   /** A literal that looks like a key. Names of components look the same and are cut out before. */
-  private static final Pattern LITERAL = Pattern.compile("\"([a-z]+(?:\\.[a-z0-9-]+)+)\"");
+  private static final Pattern LITERAL = Pattern.compile("\"([a-z]+(?:\\.[a-z0-9-]*[a-z0-9])+)\"");
 
   private static final Pattern NAME_OF_COMPONENT = Pattern.compile("setName\\([^)]*\\)");
   private static final Pattern PLACEHOLDER = Pattern.compile("\\{\\d}");

@@ -1,0 +1,129 @@
+package halfwave.gui.presentation;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.concurrent.Executor;
+import java.util.function.Function;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Explains the bench as it is now, away from the screen's thread. One explanation is in the making,
+ * begun at most twice a second; of the questions that wait only the newest counts. The old answer
+ * stands until the new one is there. Belongs to the screen's thread.
+ */
+public final class WhyModel {
+
+  /** From one beginning to the next (ms). */
+  static final long PACE_MILLIS = 500;
+
+  /** Who waits longer than this is told so (ms). */
+  static final long PATIENCE_MILLIS = 500;
+
+  private final Executor background;
+  private final Executor screen;
+  private final Function<WhyQuestion, WhyAnswer> explain;
+  private final List<Runnable> watchers = new ArrayList<>();
+  private @Nullable WhyQuestion waiting;
+  private @Nullable WhyQuestion asked;
+  private @Nullable WhyAnswer answer;
+  private boolean computing;
+  private boolean slow;
+  private boolean failed;
+  private @Nullable Long begunMillis;
+
+  /**
+   * Nothing was asked yet.
+   *
+   * @param background runs what takes long
+   * @param screen runs what touches panels
+   */
+  public WhyModel(Executor background, Executor screen) {
+    this(background, screen, WhyQuestion::answer);
+  }
+
+  WhyModel(Executor background, Executor screen, Function<WhyQuestion, WhyAnswer> explain) {
+    this.background = background;
+    this.screen = screen;
+    this.explain = explain;
+  }
+
+  /** Is told whenever something changed. */
+  public Runnable subscribe(Runnable watcher) {
+    watchers.add(watcher);
+    watcher.run();
+    return () -> watchers.remove(watcher);
+  }
+
+  /** The last explanation, or null: there is none yet. */
+  public @Nullable WhyAnswer answer() {
+    return answer;
+  }
+
+  /** Whether the next one has been in the making for longer than anyone likes to wait. */
+  public boolean slow() {
+    return slow;
+  }
+
+  /** Whether the program could not make the last one. */
+  public boolean failed() {
+    return failed;
+  }
+
+  /** Somebody looks, and the bench is so. */
+  public void want(State state) {
+    WhyQuestion question = WhyQuestion.of(state);
+    waiting = question.sameAs(asked) ? null : question;
+  }
+
+  /** Nobody looks any more: what waits need not be answered. */
+  public void rest() {
+    waiting = null;
+  }
+
+  /**
+   * Time has passed on the wall.
+   *
+   * @param nowMillis any clock that does not go back (ms)
+   */
+  public void tick(long nowMillis) {
+    long since = begunMillis == null ? Long.MAX_VALUE : nowMillis - begunMillis;
+    if (computing && !slow && since > PATIENCE_MILLIS) {
+      slow = true;
+      tell();
+    }
+    WhyQuestion next = waiting;
+    if (!computing && next != null && since >= PACE_MILLIS) {
+      waiting = null;
+      asked = next;
+      computing = true;
+      begunMillis = nowMillis;
+      background.execute(() -> compute(next));
+    }
+  }
+
+  private void compute(WhyQuestion question) {
+    WhyAnswer made;
+    try {
+      made = explain.apply(question);
+    } catch (RuntimeException | Error e) {
+      // the bench goes on without its explanation, and the panel says so
+      screen.execute(() -> done(null));
+      return;
+    }
+    screen.execute(() -> done(made));
+  }
+
+  private void done(@Nullable WhyAnswer made) {
+    computing = false;
+    slow = false;
+    failed = made == null;
+    if (made != null) {
+      answer = made;
+    }
+    tell();
+  }
+
+  private void tell() {
+    List.copyOf(watchers).forEach(Runnable::run);
+  }
+}

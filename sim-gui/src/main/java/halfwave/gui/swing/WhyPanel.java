@@ -1,0 +1,169 @@
+package halfwave.gui.swing;
+
+import halfwave.gui.presentation.WhyAnswer;
+import halfwave.gui.presentation.WhyModel;
+import halfwave.gui.presentation.WhyView;
+import halfwave.gui.presentation.Wording;
+import halfwave.picture.DrawnPart;
+import java.awt.BorderLayout;
+import java.awt.event.ActionEvent;
+import java.awt.event.KeyEvent;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import java.util.function.Consumer;
+import javax.swing.AbstractAction;
+import javax.swing.JComponent;
+import javax.swing.JLabel;
+import javax.swing.JPanel;
+import javax.swing.JTextArea;
+import javax.swing.KeyStroke;
+import net.miginfocom.swing.MigLayout;
+import org.jspecify.annotations.Nullable;
+
+/** The present reading in plain words; each sentence lights what it speaks of. */
+final class WhyPanel extends JPanel {
+
+  private static final long serialVersionUID = 1L;
+
+  private final transient Theme theme;
+  private final transient Wording words;
+  private final transient WhyModel model;
+  private final transient Consumer<Set<DrawnPart>> light;
+  private final JTextArea title;
+  private final JLabel status;
+  private final Column column;
+  private final List<SaidRow> rows = new ArrayList<>();
+  private transient List<Integer> shape = List.of();
+  private transient List<String> headings = List.of();
+  private transient Set<DrawnPart> lit = Set.of();
+  private transient @Nullable WhyAnswer shown;
+
+  WhyPanel(Theme theme, Wording words, WhyModel model, Consumer<Set<DrawnPart>> light) {
+    super(new BorderLayout());
+    this.theme = theme;
+    this.words = words;
+    this.model = model;
+    this.light = light;
+    setOpaque(false);
+    var p = theme.palette();
+    JPanel head = new JPanel(new MigLayout("insets 8 4 4 4, gap 6 2, fillx", "[grow][]"));
+    head.setOpaque(false);
+    title = Lettering.paragraph(" ", theme.second(), p.ink());
+    title.setName("why.title");
+    status = Lettering.label(" ", theme.note(), p.softInk());
+    head.add(title, "growx, wmin 0");
+    head.add(status, "top, wrap");
+    head.add(
+        Lettering.paragraph(words.text("why.hint"), theme.note(), p.softInk()),
+        "span, growx, wmin 0");
+    add(head, BorderLayout.NORTH);
+    column = new Column(theme);
+    add(column.scrolled(), BorderLayout.CENTER);
+    step(KeyEvent.VK_DOWN, 1);
+    step(KeyEvent.VK_UP, -1);
+  }
+
+  /** Shows what the model has. */
+  void refresh() {
+    status.setText(
+        model.slow()
+            ? words.text("why.computing")
+            : model.failed() ? words.text("why.failed") : " ");
+    WhyAnswer answer = model.answer();
+    if (answer != null && answer != shown) {
+      shown = answer;
+      show(WhyView.of(answer, words));
+    }
+  }
+
+  /** Where only words have changed, they change in place: focus and scroll stay. */
+  private void show(WhyView view) {
+    if (!title.getText().equals(view.title())) {
+      title.setText(view.title());
+    }
+    List<Integer> newShape = view.sections().stream().map(s -> s.sentences().size()).toList();
+    List<String> newHeadings = view.sections().stream().map(WhyView.Section::heading).toList();
+    if (newShape.equals(shape) && newHeadings.equals(headings)) {
+      List<WhyView.Sentence> all =
+          view.sections().stream().flatMap(s -> s.sentences().stream()).toList();
+      for (int k = 0; k < all.size(); k++) {
+        rows.get(k).show(all.get(k));
+      }
+    } else {
+      shape = newShape;
+      headings = newHeadings;
+      fill(view);
+    }
+    relight();
+  }
+
+  private void fill(WhyView view) {
+    int focused = focused();
+    rows.clear();
+    column.removeAll();
+    var p = theme.palette();
+    for (WhyView.Section section : view.sections()) {
+      if (!section.heading().isEmpty()) {
+        column.add(Lettering.label(section.heading(), theme.heading(), p.ink()), "gaptop 10, wrap");
+      }
+      for (WhyView.Sentence sentence : section.sentences()) {
+        SaidRow row = new SaidRow(theme, sentence, this::relight);
+        row.setName("why." + rows.size());
+        rows.add(row);
+        column.add(row, "growx, wmin 0, wrap");
+      }
+    }
+    if (focused >= 0) {
+      rows.get(Math.min(focused, rows.size() - 1)).requestFocusInWindow();
+    }
+    column.revalidate();
+    column.repaint();
+  }
+
+  private int focused() {
+    for (int k = 0; k < rows.size(); k++) {
+      if (rows.get(k).isFocusOwner()) {
+        return k;
+      }
+    }
+    return -1;
+  }
+
+  /** What is pointed at comes before what has the focus. */
+  private void relight() {
+    Set<DrawnPart> parts = Set.of();
+    for (SaidRow row : rows) {
+      if (row.pointed()) {
+        parts = row.sentence().parts();
+        break;
+      }
+      if (row.isFocusOwner()) {
+        parts = row.sentence().parts();
+      }
+    }
+    if (!parts.equals(lit)) {
+      lit = parts;
+      light.accept(parts);
+    }
+  }
+
+  private void step(int key, int by) {
+    KeyStroke stroke = KeyStroke.getKeyStroke(key, 0);
+    getInputMap(JComponent.WHEN_ANCESTOR_OF_FOCUSED_COMPONENT).put(stroke, stroke);
+    getActionMap()
+        .put(
+            stroke,
+            new AbstractAction() {
+              private static final long serialVersionUID = 1L;
+
+              @Override
+              public void actionPerformed(ActionEvent e) {
+                int to = focused() + by;
+                if (to >= 0 && to < rows.size()) {
+                  rows.get(to).requestFocusInWindow();
+                }
+              }
+            });
+  }
+}
