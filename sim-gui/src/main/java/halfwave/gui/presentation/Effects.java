@@ -111,6 +111,8 @@ final class Effects {
       return entered(state, enter.moment());
     } else if (intent instanceof Intent.Show show) {
       return shown(state, show.stretch());
+    } else if (intent instanceof Intent.Restore restore) {
+      return restore.state();
     } else if (intent instanceof Intent.Saved saved) {
       return state.with(new State.Paper(saved.file(), saved.bench()));
     } else if (intent instanceof Intent.HandOver handOver) {

@@ -117,6 +117,13 @@ public sealed interface Intent {
   record Show(Stretch stretch) implements Intent {}
 
   /**
+   * All is as it was before a demonstration.
+   *
+   * @param state as it was
+   */
+  record Restore(State state) implements Intent {}
+
+  /**
    * The bench was saved.
    *
    * @param bench what was saved

@@ -21,6 +21,9 @@ public final class LessonModel {
   private @Nullable Playthrough at;
   private boolean preparing;
 
+  /** What was on the bench before: it comes back afterwards. */
+  private @Nullable State before;
+
   /** Counts what was begun and ended: what is prepared for one that is over comes too late. */
   private long current;
 
@@ -56,6 +59,9 @@ public final class LessonModel {
 
   /** Begins a demonstration. */
   public void begin(Demonstration demonstration) {
+    if (at == null && workbench.ready()) {
+      before = workbench.shown();
+    }
     go(() -> Playthrough.begin(demonstration));
   }
 
@@ -112,8 +118,12 @@ public final class LessonModel {
     }
   }
 
-  /** Ends it; the bench stays as it is. */
+  /** Ends it; the bench is as it was before. */
   public void end() {
+    if (before != null) {
+      workbench.want(new Intent.Restore(before));
+      before = null;
+    }
     current++;
     preparing = false;
     set(null);

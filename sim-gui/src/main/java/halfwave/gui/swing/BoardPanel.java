@@ -37,6 +37,8 @@ final class BoardPanel extends Plate {
     counts = Lettering.label(" ", theme.note(), p.softInk());
     gauge = new SignalGauge(theme);
     next = Lettering.paragraph(" ", theme.body(), p.ink());
+    // room for two lines, so that nothing below moves when there are
+    next.setRows(2);
     cause = Lettering.paragraph(" ", theme.note(), p.softInk());
     light = Lettering.paragraph(" ", theme.note(), p.softInk());
     JLabel title = Lettering.label(words.text("board.title"), theme.heading(), p.ink());

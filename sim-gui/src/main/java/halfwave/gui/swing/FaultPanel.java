@@ -1,8 +1,11 @@
 package halfwave.gui.swing;
 
+import halfwave.bench.Bench;
 import halfwave.bench.Trigger;
+import halfwave.gui.presentation.ConditionView;
 import halfwave.gui.presentation.FaultCard;
 import halfwave.gui.presentation.Intent;
+import halfwave.gui.presentation.State;
 import halfwave.gui.presentation.Wording;
 import halfwave.gui.presentation.Workbench;
 import java.awt.BorderLayout;
@@ -44,6 +47,8 @@ final class FaultPanel extends JPanel {
   private final JComboBox<String> trigger = new JComboBox<>();
   private final JTextArea repairs;
   private final JButton add;
+  private final JTextArea present;
+  private @Nullable transient Bench shown;
   private double chosenSeverity;
 
   FaultPanel(Theme theme, Wording words, Workbench workbench) {
@@ -58,6 +63,7 @@ final class FaultPanel extends JPanel {
     range = Lettering.paragraph(" ", theme.note(), theme.palette().softInk());
     repairs = Lettering.paragraph(" ", theme.note(), theme.palette().softInk());
     add = new JButton(words.text("fault.add"));
+    present = Lettering.paragraph(" ", theme.note(), theme.palette().ink());
     add(head(), BorderLayout.NORTH);
     add(kinds(), BorderLayout.CENTER);
     add(foot(), BorderLayout.SOUTH);
@@ -132,7 +138,8 @@ final class FaultPanel extends JPanel {
     foot.add(repairs, "span, growx, wmin 0, wrap");
     add.setName("fault.add");
     add.addActionListener(e -> add());
-    foot.add(add, "span, growx");
+    foot.add(add, "span, growx, wrap");
+    foot.add(present, "span, growx, wmin 0");
     return foot;
   }
 
@@ -251,7 +258,12 @@ final class FaultPanel extends JPanel {
     }
   }
 
-  void focusSearch() {
-    search.requestFocusInWindow();
+  /** Says what is wrong on the bench now: repairs put it right, undo takes it back. */
+  void show(State state) {
+    if (shown == null || !shown.equals(state.moment().bench())) {
+      shown = state.moment().bench();
+      present.setText(ConditionView.of(state, words).summary());
+      revalidate();
+    }
   }
 }

@@ -47,6 +47,9 @@ final class KnobRow extends JPanel {
         new FocusAdapter() {
           @Override
           public void focusLost(FocusEvent e) {
+            if (knob != null && !field.getText().equals(knob.value())) {
+              type();
+            }
             restore();
           }
         });

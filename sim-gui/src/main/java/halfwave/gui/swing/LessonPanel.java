@@ -10,11 +10,13 @@ import halfwave.lesson.Playthrough;
 import halfwave.picture.DrawnPart;
 import java.awt.BorderLayout;
 import java.awt.Font;
+import java.awt.Rectangle;
 import java.util.Set;
 import java.util.function.BooleanSupplier;
 import java.util.function.Consumer;
 import javax.swing.JButton;
 import javax.swing.JPanel;
+import javax.swing.SwingUtilities;
 import net.miginfocom.swing.MigLayout;
 import org.jspecify.annotations.Nullable;
 
@@ -156,6 +158,7 @@ final class LessonPanel extends JPanel {
     JButton forward =
         new JButton(model.preparing() ? words.text("lesson.preparing") : view.forward());
     forward.setName("lesson.forward");
+    forward.setRequestFocusEnabled(false);
     forward.setFont(theme.heading());
     forward.setEnabled(!model.preparing());
     forward.addActionListener(
@@ -168,11 +171,14 @@ final class LessonPanel extends JPanel {
         });
     foot.add(forward, "span, growx");
     redraw();
+    int end = view.revealed() ? Integer.MAX_VALUE / 2 : 0;
+    SwingUtilities.invokeLater(() -> column.scrollRectToVisible(new Rectangle(0, end, 1, 1)));
   }
 
   private JButton button(String key, Runnable action, boolean can) {
     JButton button = new JButton(words.text(key));
     button.setName(key);
+    button.setRequestFocusEnabled(false);
     button.setEnabled(can);
     button.addActionListener(e -> action.run());
     return button;

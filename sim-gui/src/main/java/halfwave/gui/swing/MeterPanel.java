@@ -42,7 +42,7 @@ final class MeterPanel extends Plate {
   private final JLabel unit;
   private final JLabel beside;
   private final JTextArea place;
-  private final JLabel details;
+  private final JTextArea details;
   private final JButton leads;
   private final JButton fuse;
   private final CautionPlate caution;
@@ -62,7 +62,7 @@ final class MeterPanel extends Plate {
     unit = Lettering.label(" ", theme.second(), p.softInk());
     beside = Lettering.label(" ", theme.body(), p.softInk());
     place = Lettering.paragraph(" ", theme.body(), p.ink());
-    details = Lettering.label(" ", theme.note(), p.softInk());
+    details = Lettering.paragraph(" ", theme.note(), p.softInk());
     face.add(Lettering.label(words.text("meter.title"), theme.heading(), p.ink()), "top");
     JPanel shown = new JPanel(new MigLayout("insets 0, gap 6 0, novisualpadding", "[][]"));
     shown.setOpaque(false);
@@ -73,7 +73,7 @@ final class MeterPanel extends Plate {
     number.setToolTipText(words.text("meter.healthy"));
     face.add(shown, "alignx right, top, hmin " + theme.px(62) + ", wrap");
     face.add(place, "span, growx, wmin 0, wrap");
-    face.add(details, "span, wmin 0, wrap");
+    face.add(details, "span, growx, wmin 0, wrap");
     face.add(dial(), "span, growx, wmin 0, gaptop 4, wrap");
     leads = new JButton(words.text("meter.choose-place") + "…");
     leads.setName("meter.leads");
@@ -82,10 +82,15 @@ final class MeterPanel extends Plate {
     JButton off = button("meter.take-off", () -> act(new Deed.TakeOff()));
     fuse = button("meter.new-fuse", this::renew);
     fuse.setVisible(false);
-    face.add(leads, "span, split 4");
-    face.add(swap, "");
-    face.add(off, "");
-    face.add(fuse, "wrap");
+    // a row of its own: a hidden button at its end must not take the end of the row with it
+    JPanel hands =
+        new JPanel(new MigLayout("insets 0, gap 6, hidemode 3, novisualpadding, wrap 3"));
+    hands.setOpaque(false);
+    hands.add(leads);
+    hands.add(swap);
+    hands.add(off);
+    hands.add(fuse);
+    face.add(hands, "span, wmin 0, wrap");
     caution = new CautionPlate(theme, words.text("meter.caution"));
     face.add(caution, "span, growx, wmin 0");
     add(face);
@@ -209,9 +214,9 @@ final class MeterPanel extends Plate {
     if (!place.getText().equals(view.place())) {
       place.setText(view.place());
     }
-    place.setToolTipText(view.place());
-    details.setText(view.details());
-    details.setToolTipText(view.details());
+    if (!details.getText().equals(view.details())) {
+      details.setText(view.details());
+    }
     number.getAccessibleContext().setAccessibleName(view.spoken());
     JToggleButton selected = dial.get(view.function());
     if (selected != null && !selected.isSelected()) {

@@ -16,13 +16,16 @@ final class SignalGauge extends Painted {
 
   private static final long serialVersionUID = 1L;
 
+  /** Rows of words below the bar: neighbours that are close stand in different ones. */
+  private static final int ROWS = 2;
+
   private final transient Theme theme;
   private transient Gauge gauge = new Gauge(0, List.of(), "");
 
   SignalGauge(Theme theme) {
     this.theme = theme;
-    setPreferredSize(new Dimension(theme.px(200), theme.px(32)));
-    setMinimumSize(new Dimension(theme.px(120), theme.px(32)));
+    setPreferredSize(new Dimension(theme.px(200), theme.px(46)));
+    setMinimumSize(new Dimension(theme.px(120), theme.px(46)));
   }
 
   void show(Gauge newGauge) {
@@ -49,23 +52,22 @@ final class SignalGauge extends Painted {
     g.draw(new Rectangle2D.Double(0.5, 0.5, width - 0.5, bar - 0.5));
     g.setFont(theme.note());
     FontMetrics metrics = g.getFontMetrics();
-    double free = 0;
+    double row = metrics.getHeight();
+    double[] free = new double[ROWS];
     for (Mark mark : gauge.marks()) {
       double x = width * mark.share();
+      int at = free[0] <= x ? 0 : 1;
+      double base = bar + theme.px(3) + (at + 1) * row - metrics.getDescent();
       g.setColor(p.ink());
-      g.draw(new Line2D.Double(x, 0, x, bar + theme.px(4)));
-      double left = Math.max(free, x - theme.px(6));
-      if (left + metrics.stringWidth(mark.words()) <= width) {
-        g.setColor(p.softInk());
-        g.drawString(mark.words(), (float) left, (float) (bar + theme.px(16)));
-        free = left + metrics.stringWidth(mark.words()) + theme.px(10);
-      }
+      g.draw(new Line2D.Double(x, 0, x, base));
+      g.setColor(p.softInk());
+      g.drawString(mark.words(), (float) (x + theme.px(3)), (float) base);
+      free[at] = x + theme.px(9) + metrics.stringWidth(mark.words());
     }
     int full = metrics.stringWidth(gauge.full());
-    if (width - full > free) {
-      g.setColor(p.softInk());
-      g.drawString(gauge.full(), (float) (width - full), (float) (bar + theme.px(16)));
-    }
+    double base = bar + theme.px(3) + (free[0] <= width - full ? 1 : ROWS) * row;
+    g.setColor(p.softInk());
+    g.drawString(gauge.full(), (float) (width - full), (float) (base - metrics.getDescent()));
     g.dispose();
   }
 }

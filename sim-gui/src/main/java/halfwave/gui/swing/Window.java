@@ -20,6 +20,7 @@ import halfwave.picture.DrawnView;
 import halfwave.picture.Palette;
 import java.awt.BorderLayout;
 import java.awt.Component;
+import java.awt.Container;
 import java.awt.Dimension;
 import java.awt.GraphicsEnvironment;
 import java.awt.KeyboardFocusManager;
@@ -34,6 +35,8 @@ import java.util.List;
 import java.util.Locale;
 import java.util.concurrent.Executor;
 import javax.swing.AbstractAction;
+import javax.swing.AbstractButton;
+import javax.swing.JComboBox;
 import javax.swing.JComponent;
 import javax.swing.JFrame;
 import javax.swing.JLabel;
@@ -98,6 +101,9 @@ public final class Window {
       if (condition.isShowing()) {
         condition.show(state);
       }
+      if (faults.isShowing()) {
+        faults.show(state);
+      }
       work.show(state);
       part.show(state);
     }
@@ -125,6 +131,7 @@ public final class Window {
     theme = theme();
     files = new BenchFiles(frame, words, workbench, this::used);
     panels = build();
+    KeyboardFocusManager.getCurrentKeyboardFocusManager().addKeyEventDispatcher(this::lessonKey);
     ticker = new Timer(TICK_MILLIS, e -> tick());
     frame.setDefaultCloseOperation(WindowConstants.DO_NOTHING_ON_CLOSE);
     frame.addWindowListener(
@@ -137,6 +144,7 @@ public final class Window {
   }
 
   private Theme theme() {
+    JComponent.setDefaultLocale(words.locale());
     return Theme.install(settings.dark() ? Palette.DARK : Palette.LIGHT, settings.textRatio());
   }
 
@@ -287,6 +295,9 @@ public final class Window {
                 this::quit)
             .bar());
     keys(made);
+    leaveFocus(bar);
+    leaveFocus(meter);
+    leaveFocus(player);
     Runnable states = workbench.subscribe(this::show);
     Runnable steps = lesson.subscribe(player::refresh);
     Runnable answers = why.subscribe(reasons::refresh);
@@ -328,6 +339,7 @@ public final class Window {
     Plate tabs = Plate.around(theme, words.text("tab.condition"), p.tabs());
     right.add(tabs, "wmin 0, grow, h " + theme.px(300) + ":" + theme.px(300) + ":");
     body.add(right.scrolled(), "wmin 0, hmin 0");
+    SwingUtilities.invokeLater(() -> right.scrollRectToVisible(new Rectangle(0, 0, 1, 1)));
     all.add(body, BorderLayout.CENTER);
     JPanel foot = new JPanel(new MigLayout("insets 0 18 6 18"));
     foot.setOpaque(false);
@@ -396,7 +408,7 @@ public final class Window {
 
   private void keys(Panels p) {
     JComponent root = frame.getRootPane();
-    key(root, KeyStroke.getKeyStroke(KeyEvent.VK_SPACE, 0), this::space, true);
+    key(root, KeyStroke.getKeyStroke(KeyEvent.VK_SPACE, 0), p.bar()::togglePlay, true);
     key(root, KeyStroke.getKeyStroke(KeyEvent.VK_PERIOD, 0), () -> step(1000L), true);
     key(
         root,
@@ -427,8 +439,6 @@ public final class Window {
       key(root, KeyStroke.getKeyStroke((char) ('1' + k)), () -> lesson.vote(answer), true);
       key(root, KeyStroke.getKeyStroke((char) ('a' + k)), () -> lesson.vote(answer), true);
     }
-    key(root, KeyStroke.getKeyStroke(KeyEvent.VK_PAGE_DOWN, 0), lesson::forward, true);
-    key(root, KeyStroke.getKeyStroke(KeyEvent.VK_PAGE_UP, 0), lesson::back, true);
     chartKeys(root, p.charts());
     for (int k = 0; k < p.tabs().getTabCount(); k++) {
       int index = k;
@@ -443,12 +453,38 @@ public final class Window {
     }
   }
 
-  /** With a demonstration before the class the space bar goes on in it, else it stops the clock. */
-  private void space() {
-    if (lesson.at() != null && panels.lesson().isShowing()) {
+  /**
+   * In a demonstration the keys of a presenter's remote belong to it, whatever has the focus, lest
+   * a step also press a button.
+   */
+  private boolean lessonKey(KeyEvent e) {
+    boolean presenting =
+        frame.isFocused()
+            && lesson.at() != null
+            && panels.lesson().isShowing()
+            && !(e.getComponent() instanceof JTextComponent);
+    if (!presenting || e.getModifiersEx() != 0) {
+      return false;
+    }
+    boolean forward =
+        e.getKeyCode() == KeyEvent.VK_SPACE || e.getKeyCode() == KeyEvent.VK_PAGE_DOWN;
+    boolean back = e.getKeyCode() == KeyEvent.VK_PAGE_UP;
+    if (e.getID() == KeyEvent.KEY_PRESSED && forward) {
       lesson.forward();
-    } else {
-      panels.bar().togglePlay();
+    } else if (e.getID() == KeyEvent.KEY_PRESSED && back) {
+      lesson.back();
+    }
+    return forward || back;
+  }
+
+  /** A click on a button leaves the keys where they were. */
+  private static void leaveFocus(Container within) {
+    for (Component c : within.getComponents()) {
+      if (c instanceof AbstractButton || c instanceof JComboBox) {
+        ((JComponent) c).setRequestFocusEnabled(false);
+      } else if (c instanceof Container container) {
+        leaveFocus(container);
+      }
     }
   }
 
