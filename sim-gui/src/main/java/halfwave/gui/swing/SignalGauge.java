@@ -56,13 +56,14 @@ final class SignalGauge extends Painted {
     double[] free = new double[ROWS];
     for (Mark mark : gauge.marks()) {
       double x = width * mark.share();
-      int at = free[0] <= x ? 0 : 1;
+      int at = Math.max(free[0], x) <= Math.max(free[1], x) ? 0 : 1;
+      double left = Math.max(free[at], x + theme.px(3));
       double base = bar + theme.px(3) + (at + 1) * row - metrics.getDescent();
       g.setColor(p.ink());
       g.draw(new Line2D.Double(x, 0, x, base));
       g.setColor(p.softInk());
-      g.drawString(mark.words(), (float) (x + theme.px(3)), (float) base);
-      free[at] = x + theme.px(9) + metrics.stringWidth(mark.words());
+      g.drawString(mark.words(), (float) left, (float) base);
+      free[at] = left + theme.px(6) + metrics.stringWidth(mark.words());
     }
     int full = metrics.stringWidth(gauge.full());
     double base = bar + theme.px(3) + (free[0] <= width - full ? 1 : ROWS) * row;
