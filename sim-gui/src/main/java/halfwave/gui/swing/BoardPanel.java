@@ -31,6 +31,7 @@ final class BoardPanel extends Plate {
     face.setOpaque(false);
     face.add(Lettering.label(words.text("board.title"), theme.heading(), p.ink()), "span, wrap");
     headline = Lettering.label(" ", theme.second(), p.ink());
+    headline.setName("board.headline");
     clock = Lettering.label(" ", theme.body(), p.softInk());
     face.add(headline, "wmin 0");
     face.add(clock, "alignx right, wrap");

@@ -63,6 +63,9 @@ final class MeterPanel extends Plate {
     beside = Lettering.label(" ", theme.body(), p.softInk());
     place = Lettering.paragraph(" ", theme.body(), p.ink());
     details = Lettering.label(" ", theme.note(), p.softInk());
+    number.setName("meter.number");
+    unit.setName("meter.unit");
+    place.setName("meter.place");
     face.add(Lettering.label(words.text("meter.title"), theme.heading(), p.ink()), "top");
     JPanel shown = new JPanel(new MigLayout("insets 0, gap 6 0, novisualpadding", "[][]"));
     shown.setOpaque(false);
@@ -73,19 +76,21 @@ final class MeterPanel extends Plate {
     number.setToolTipText(words.text("meter.healthy"));
     face.add(shown, "alignx right, top, hmin " + theme.px(62) + ", wrap");
     face.add(place, "span, growx, wmin 0, wrap");
-    face.add(details, "span, wmin 0, wrap");
-    face.add(dial(), "span, growx, wmin 0, gaptop 4, wrap");
+    // beside the words that say the fuse is blown; in the row of buttons there is no room for it
+    fuse = button("meter.new-fuse", this::renew);
+    face.add(details, "span, split 2, growx, wmin 0");
+    face.add(fuse);
+    face.add(dial(), "newline, span, growx, wmin 0, gaptop 4, wrap");
     leads = new JButton(words.text("meter.choose-place") + "…");
     leads.setName("meter.leads");
     leads.addActionListener(e -> spots().show(leads, 0, leads.getHeight()));
     JButton swap = button("meter.swap", this::swap);
     JButton off = button("meter.take-off", () -> act(new Deed.TakeOff()));
-    fuse = button("meter.new-fuse", this::renew);
-    face.add(leads, "span, split 4");
+    face.add(leads, "span, split 3");
     face.add(swap, "");
-    face.add(off, "");
-    face.add(fuse, "wrap");
+    face.add(off, "wrap");
     caution = new CautionPlate(theme, words.text("meter.caution"));
+    caution.setName("meter.caution");
     face.add(caution, "span, growx, wmin 0");
     add(face);
   }

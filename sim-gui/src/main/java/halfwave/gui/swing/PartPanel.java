@@ -11,6 +11,7 @@ import java.awt.BorderLayout;
 import java.util.ArrayList;
 import java.util.List;
 import javax.swing.JButton;
+import javax.swing.JLabel;
 import javax.swing.JPanel;
 import net.miginfocom.swing.MigLayout;
 import org.jspecify.annotations.Nullable;
@@ -76,7 +77,9 @@ final class PartPanel extends JPanel {
     column.removeAll();
     rows.clear();
     var p = theme.palette();
-    column.add(Lettering.label(card.name(), theme.second(), p.ink()), "gaptop 8, wrap");
+    JLabel name = Lettering.label(card.name(), theme.second(), p.ink());
+    name.setName("part.name");
+    column.add(name, "gaptop 8, wrap");
     if (!card.reach().isEmpty()) {
       column.add(
           Lettering.paragraph(card.reach(), theme.note(), p.softInk()), "growx, wmin 0, wrap");
