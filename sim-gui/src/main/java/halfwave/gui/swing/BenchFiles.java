@@ -122,11 +122,17 @@ final class BenchFiles {
   }
 
   boolean save() {
+    if (!workbench.ready()) {
+      return false;
+    }
     Path file = workbench.shown().paper().file();
     return file == null ? saveAs() : write(file);
   }
 
   boolean saveAs() {
+    if (!workbench.ready()) {
+      return false;
+    }
     JFileChooser chooser = chooser(words.text("file.save"));
     if (chooser.showSaveDialog(over) != JFileChooser.APPROVE_OPTION) {
       return false;
@@ -171,7 +177,7 @@ final class BenchFiles {
     JFileChooser chooser = new JFileChooser();
     chooser.setDialogTitle(title);
     chooser.setFileFilter(new FileNameExtensionFilter(words.text("file.benches"), "json"));
-    Path file = workbench.shown().paper().file();
+    Path file = workbench.ready() ? workbench.shown().paper().file() : null;
     if (file != null) {
       chooser.setSelectedFile(file.toFile());
     }

@@ -32,6 +32,7 @@ final class BoardPanel extends Plate {
         new JPanel(new MigLayout("insets 0, gap 4, fillx, novisualpadding", "[grow,fill]"));
     face.setOpaque(false);
     headline = Lettering.label(" ", theme.second(), p.ink());
+    headline.setName("board.headline");
     clock = Lettering.label(" ", theme.body(), p.softInk());
     signal = Lettering.label(" ", theme.body(), p.ink());
     counts = Lettering.label(" ", theme.note(), p.softInk());

@@ -130,7 +130,8 @@ final class DrawingPanel extends Painted {
     }
   }
 
-  private @Nullable BenchDrawing drawing() {
+  /** What is drawn now, or null before there is a bench; tests find parts and grips by it. */
+  @Nullable BenchDrawing drawing() {
     if (drawing == null && state != null && getWidth() > 0) {
       drawing = made(state);
     }

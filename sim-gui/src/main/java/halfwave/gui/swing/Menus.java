@@ -14,8 +14,11 @@ import halfwave.picture.DrawnView;
 import java.awt.event.InputEvent;
 import java.awt.event.KeyEvent;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Locale;
 import java.util.function.Consumer;
+import java.util.function.Supplier;
+import java.util.function.UnaryOperator;
 import javax.swing.ButtonGroup;
 import javax.swing.JCheckBoxMenuItem;
 import javax.swing.JMenu;
@@ -33,7 +36,8 @@ final class Menus {
   private final Workbench workbench;
   private final BenchFiles files;
   private final Settings settings;
-  private final Consumer<Settings> changed;
+  private final Supplier<List<Path>> recent;
+  private final Consumer<UnaryOperator<Settings>> changed;
   private final Consumer<DrawnView> view;
   private final Help help;
   private final Runnable quit;
@@ -43,7 +47,8 @@ final class Menus {
       Workbench workbench,
       BenchFiles files,
       Settings settings,
-      Consumer<Settings> changed,
+      Supplier<List<Path>> recent,
+      Consumer<UnaryOperator<Settings>> changed,
       Consumer<DrawnView> view,
       Help help,
       Runnable quit) {
@@ -51,6 +56,7 @@ final class Menus {
     this.workbench = workbench;
     this.files = files;
     this.settings = settings;
+    this.recent = recent;
     this.changed = changed;
     this.view = view;
     this.help = help;
@@ -113,20 +119,27 @@ final class Menus {
     return menu;
   }
 
+  /** Files come and go while the window is open, so they too are looked up. */
   private JMenu recent() {
     JMenu menu = new JMenu(words.text("menu.open-recent"));
-    if (settings.recent().isEmpty()) {
+    menu.setName("menu.open-recent");
+    menu.addMenuListener(new Opened(() -> fillRecent(menu)));
+    return menu;
+  }
+
+  private void fillRecent(JMenu menu) {
+    menu.removeAll();
+    if (recent.get().isEmpty()) {
       JMenuItem none = new JMenuItem(words.text("menu.no-recent"));
       none.setEnabled(false);
       menu.add(none);
     }
-    for (Path file : settings.recent()) {
+    for (Path file : recent.get()) {
       JMenuItem item = new JMenuItem(String.valueOf(file.getFileName()));
       item.setToolTipText(file.toString());
       item.addActionListener(e -> files.openIfAllowed(file));
       menu.add(item);
     }
-    return menu;
   }
 
   /**
@@ -134,30 +147,40 @@ final class Menus {
    */
   private JMenu boards() {
     JMenu menu = new JMenu(words.text("menu.board"));
-    menu.addMenuListener(
-        new MenuListener() {
-          @Override
-          public void menuSelected(MenuEvent e) {
-            menu.removeAll();
-            ButtonGroup group = new ButtonGroup();
-            BoardSettings on = workbench.shown().moment().settings();
-            for (BoardSettings board : BarView.boards(workbench.shown().moment().bench())) {
-              String name = words.sentences().board(board.name()).orElse(board.name());
-              JRadioButtonMenuItem item =
-                  new JRadioButtonMenuItem(Wording.capital(name), board.name().equals(on.name()));
-              item.addActionListener(a -> files.changeBoard(board));
-              group.add(item);
-              menu.add(item);
-            }
-          }
-
-          @Override
-          public void menuDeselected(MenuEvent e) {}
-
-          @Override
-          public void menuCanceled(MenuEvent e) {}
-        });
+    menu.setName("menu.board");
+    menu.addMenuListener(new Opened(() -> fillBoards(menu)));
     return menu;
+  }
+
+  private void fillBoards(JMenu menu) {
+    menu.removeAll();
+    if (!workbench.ready()) {
+      return;
+    }
+    ButtonGroup group = new ButtonGroup();
+    BoardSettings on = workbench.shown().moment().settings();
+    for (BoardSettings board : BarView.boards(workbench.shown().moment().bench())) {
+      String name = words.sentences().board(board.name()).orElse(board.name());
+      JRadioButtonMenuItem item =
+          new JRadioButtonMenuItem(Wording.capital(name), board.name().equals(on.name()));
+      item.addActionListener(a -> files.changeBoard(board));
+      group.add(item);
+      menu.add(item);
+    }
+  }
+
+  /** Fills a menu when someone wants to see it. */
+  private record Opened(Runnable fill) implements MenuListener {
+    @Override
+    public void menuSelected(MenuEvent e) {
+      fill.run();
+    }
+
+    @Override
+    public void menuDeselected(MenuEvent e) {}
+
+    @Override
+    public void menuCanceled(MenuEvent e) {}
   }
 
   private JMenu edit() {
@@ -183,10 +206,18 @@ final class Menus {
     menu.add(item("menu.side", () -> view.accept(DrawnView.SIDE)));
     menu.addSeparator();
     ButtonGroup look = new ButtonGroup();
-    menu.add(choice(look, words.text("menu.light"), !settings.dark(), settings.withDark(false)));
-    menu.add(choice(look, words.text("menu.dark"), settings.dark(), settings.withDark(true)));
+    menu.add(
+        choice(
+            look,
+            "menu.light",
+            words.text("menu.light"),
+            !settings.dark(),
+            s -> s.withDark(false)));
+    menu.add(
+        choice(look, "menu.dark", words.text("menu.dark"), settings.dark(), s -> s.withDark(true)));
     JCheckBoxMenuItem motion = new JCheckBoxMenuItem(words.text("menu.motion"), settings.motion());
-    motion.addActionListener(e -> changed.accept(settings.withMotion(motion.isSelected())));
+    motion.setName("menu.motion");
+    motion.addActionListener(e -> changed.accept(s -> s.withMotion(motion.isSelected())));
     menu.add(motion);
     JMenu size = new JMenu(words.text("menu.text-size"));
     ButtonGroup sizes = new ButtonGroup();
@@ -194,9 +225,10 @@ final class Menus {
       size.add(
           choice(
               sizes,
+              "text." + Math.round(100 * ratio),
               Math.round(100 * ratio) + " %",
               settings.textRatio() == ratio,
-              settings.withTextRatio(ratio)));
+              s -> s.withTextRatio(ratio)));
     }
     menu.add(size);
     menu.addSeparator();
@@ -207,9 +239,10 @@ final class Menus {
       language.add(
           choice(
               languages,
+              "language." + tag,
               Wording.capital(locale.getDisplayLanguage(locale)),
               words.locale().getLanguage().equals(locale.getLanguage()),
-              settings.withLanguage(tag)));
+              s -> s.withLanguage(tag)));
     }
     menu.add(language);
     JMenu units = new JMenu(words.text("menu.units"));
@@ -217,22 +250,27 @@ final class Menus {
     units.add(
         choice(
             systems,
+            "menu.metric",
             words.text("menu.metric"),
             settings.units() == UnitSystem.METRIC,
-            settings.withUnits(UnitSystem.METRIC)));
+            s -> s.withUnits(UnitSystem.METRIC)));
     units.add(
         choice(
             systems,
+            "menu.inch",
             words.text("menu.inch"),
             settings.units() == UnitSystem.INCH,
-            settings.withUnits(UnitSystem.INCH)));
+            s -> s.withUnits(UnitSystem.INCH)));
     menu.add(units);
     return menu;
   }
 
-  private JMenuItem choice(ButtonGroup group, String name, boolean on, Settings to) {
+  /** Changes one setting of those that hold by then: others may have changed meanwhile. */
+  private JMenuItem choice(
+      ButtonGroup group, String key, String name, boolean on, UnaryOperator<Settings> change) {
     JRadioButtonMenuItem item = new JRadioButtonMenuItem(name, on);
-    item.addActionListener(e -> changed.accept(to));
+    item.setName(key);
+    item.addActionListener(e -> changed.accept(change));
     group.add(item);
     return item;
   }

@@ -20,7 +20,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.stream.Stream;
-import javax.swing.ButtonGroup;
 import javax.swing.JButton;
 import javax.swing.JLabel;
 import javax.swing.JMenuItem;
@@ -63,6 +62,9 @@ final class MeterPanel extends Plate {
     beside = Lettering.label(" ", theme.body(), p.softInk());
     place = Lettering.paragraph(" ", theme.body(), p.ink());
     details = Lettering.paragraph(" ", theme.note(), p.softInk());
+    number.setName("meter.number");
+    unit.setName("meter.unit");
+    place.setName("meter.place");
     face.add(Lettering.label(words.text("meter.title"), theme.heading(), p.ink()), "top");
     JPanel shown = new JPanel(new MigLayout("insets 0, gap 6 0, novisualpadding", "[][]"));
     shown.setOpaque(false);
@@ -92,6 +94,7 @@ final class MeterPanel extends Plate {
     hands.add(fuse);
     face.add(hands, "span, wmin 0, wrap");
     caution = new CautionPlate(theme, words.text("meter.caution"));
+    caution.setName("meter.caution");
     face.add(caution, "span, growx, wmin 0");
     add(face);
   }
@@ -108,7 +111,6 @@ final class MeterPanel extends Plate {
         new JPanel(
             new MigLayout("insets 0, gap 4, wrap 5, fillx, novisualpadding", "[grow,fill,sg,0::]"));
     row.setOpaque(false);
-    ButtonGroup group = new ButtonGroup();
     for (MeterFunction function : MeterFunction.values()) {
       String key = function.name().toLowerCase(Locale.ROOT).replace('_', '-');
       JToggleButton button = new JToggleButton(words.text("function." + key));
@@ -117,7 +119,6 @@ final class MeterPanel extends Plate {
       button.getAccessibleContext().setAccessibleName(words.heading(function));
       button.setMargin(new Insets(2, 2, 2, 2));
       button.addActionListener(e -> turn(function));
-      group.add(button);
       dial.put(function, button);
       row.add(button, "wmin 0, hmin " + theme().px(26));
     }
@@ -218,10 +219,8 @@ final class MeterPanel extends Plate {
       details.setText(view.details());
     }
     number.getAccessibleContext().setAccessibleName(view.spoken());
-    JToggleButton selected = dial.get(view.function());
-    if (selected != null && !selected.isSelected()) {
-      selected.setSelected(true);
-    }
+    // in no button group: the Tab key would pass over all but the chosen one
+    dial.forEach((function, button) -> button.setSelected(function == view.function()));
     fuse.setVisible(!view.fuseIntact() || !view.alive());
     fuse.setText(words.text(view.alive() ? "meter.new-fuse" : "meter.new-meter"));
     caution.show(view.cautions());

@@ -12,6 +12,7 @@ import java.awt.Rectangle;
 import java.util.ArrayList;
 import java.util.List;
 import javax.swing.JButton;
+import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.SwingUtilities;
 import net.miginfocom.swing.MigLayout;
@@ -88,7 +89,9 @@ final class PartPanel extends JPanel {
     column.removeAll();
     rows.clear();
     var p = theme.palette();
-    column.add(Lettering.label(card.name(), theme.second(), p.ink()), "gaptop 8, wrap");
+    JLabel name = Lettering.label(card.name(), theme.second(), p.ink());
+    name.setName("part.name");
+    column.add(name, "gaptop 8, wrap");
     if (!card.reach().isEmpty()) {
       column.add(
           Lettering.paragraph(card.reach(), theme.note(), p.softInk()), "growx, wmin 0, wrap");

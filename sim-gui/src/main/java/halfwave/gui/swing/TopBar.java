@@ -86,7 +86,9 @@ final class TopBar extends JPanel {
   }
 
   void togglePlay() {
-    workbench.want(new Intent.Play(!workbench.shown().clock().running()));
+    if (workbench.ready()) {
+      workbench.want(new Intent.Play(!workbench.shown().clock().running()));
+    }
   }
 
   void toggleCall() {

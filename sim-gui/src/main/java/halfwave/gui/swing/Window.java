@@ -23,6 +23,7 @@ import java.awt.Component;
 import java.awt.Container;
 import java.awt.Dimension;
 import java.awt.GraphicsEnvironment;
+import java.awt.KeyEventDispatcher;
 import java.awt.KeyboardFocusManager;
 import java.awt.Rectangle;
 import java.awt.event.ActionEvent;
@@ -34,6 +35,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
 import java.util.concurrent.Executor;
+import java.util.function.UnaryOperator;
 import javax.swing.AbstractAction;
 import javax.swing.AbstractButton;
 import javax.swing.JComboBox;
@@ -63,6 +65,7 @@ public final class Window {
   private final Executor background;
   private final WhyModel why;
   private final Autosave autosave;
+  private final KeyEventDispatcher lessonKeys = this::lessonKey;
   private final Timer ticker;
   private final JFrame frame = new JFrame();
   private Settings settings;
@@ -72,6 +75,10 @@ public final class Window {
   private Panels panels;
   private DrawnView view = DrawnView.ABOVE;
   private int tab;
+
+  /** The part whose card is open: it stays open in another language or look. */
+  private @Nullable DrawnPart lastOpened;
+
   private long lastNanos;
   private long refusals;
   private Runnable unsubscribe = () -> {};
@@ -131,7 +138,7 @@ public final class Window {
     theme = theme();
     files = new BenchFiles(frame, words, workbench, this::used);
     panels = build();
-    KeyboardFocusManager.getCurrentKeyboardFocusManager().addKeyEventDispatcher(this::lessonKey);
+    KeyboardFocusManager.getCurrentKeyboardFocusManager().addKeyEventDispatcher(lessonKeys);
     ticker = new Timer(TICK_MILLIS, e -> tick());
     frame.setDefaultCloseOperation(WindowConstants.DO_NOTHING_ON_CLOSE);
     frame.addWindowListener(
@@ -177,8 +184,9 @@ public final class Window {
         return remembered;
       }
     }
-    int width = Math.min(screen.width, 1440);
-    int height = Math.min(screen.height, 900);
+    // larger type needs more room, where there is any
+    int width = Math.min(screen.width, theme.px(1440));
+    int height = Math.min(screen.height, theme.px(900));
     return new Rectangle(
         screen.x + (screen.width - width) / 2,
         screen.y + (screen.height - height) / 2,
@@ -243,6 +251,9 @@ public final class Window {
     }
     TopBar bar = new TopBar(theme, words, workbench);
     PartPanel part = new PartPanel(theme, words, workbench);
+    if (lastOpened != null) {
+      part.open(lastOpened);
+    }
     JTabbedPane tabs = new JTabbedPane();
     DrawingPanel drawing = new DrawingPanel(theme, words, workbench, p -> openPart(part, tabs, p));
     drawing.view(view);
@@ -260,6 +271,7 @@ public final class Window {
     tabs.addTab(words.text("tab.part"), part);
     LessonPanel player = new LessonPanel(theme, words, lesson, drawing::light, files::mayLeave);
     tabs.addTab(words.text("tab.lesson"), player);
+    tabs.setName("tabs");
     tabs.setSelectedIndex(tab);
     tabs.addChangeListener(
         e -> {
@@ -289,6 +301,7 @@ public final class Window {
                 workbench,
                 files,
                 settings,
+                () -> settings.recent(),
                 this::change,
                 this::view,
                 new Help(frame, theme, words),
@@ -358,6 +371,7 @@ public final class Window {
   }
 
   private void openPart(PartPanel part, JTabbedPane tabs, DrawnPart opened) {
+    lastOpened = opened;
     tabs.setSelectedComponent(part);
     part.open(opened);
   }
@@ -377,7 +391,8 @@ public final class Window {
   }
 
   /** Another language, look or size: the panels are made anew around the same bench. */
-  private void change(Settings other) {
+  private void change(UnaryOperator<Settings> how) {
+    Settings other = how.apply(settings);
     remember(other);
     String tag = other.language();
     words = Wording.of(tag == null ? words.locale() : Locale.forLanguageTag(tag), other.units());
@@ -393,14 +408,23 @@ public final class Window {
     if (files.mayLeave()) {
       Rectangle b = frame.getBounds();
       remember(settings.withFrame(List.of(b.x, b.y, b.width, b.height)));
-      ticker.stop();
-      autosave.end();
-      frame.dispose();
+      close();
     }
+  }
+
+  /** Without a question. */
+  void close() {
+    ticker.stop();
+    autosave.end();
+    KeyboardFocusManager.getCurrentKeyboardFocusManager().removeKeyEventDispatcher(lessonKeys);
+    frame.dispose();
   }
 
   private void trouble(Throwable e) {
     ticker.stop();
+    // whoever looks into it needs to know what it was
+    Thread here = Thread.currentThread();
+    here.getUncaughtExceptionHandler().uncaughtException(here, e);
     JOptionPane.showMessageDialog(
         frame, words.text("trouble.text"), words.text("trouble.title"), JOptionPane.ERROR_MESSAGE);
     ticker.start();
@@ -505,7 +529,7 @@ public final class Window {
    *
    * @param plain whether it is a key that types: then it is left to fields and buttons
    */
-  private static void key(JComponent root, KeyStroke stroke, Runnable action, boolean plain) {
+  private void key(JComponent root, KeyStroke stroke, Runnable action, boolean plain) {
     root.getInputMap(JComponent.WHEN_IN_FOCUSED_WINDOW).put(stroke, stroke);
     root.getActionMap()
         .put(
@@ -517,7 +541,8 @@ public final class Window {
               public void actionPerformed(ActionEvent e) {
                 Component owner =
                     KeyboardFocusManager.getCurrentKeyboardFocusManager().getFocusOwner();
-                if (!(plain && owner instanceof JTextComponent)) {
+                // until the first bench is there, no key has anything to act on
+                if (workbench.ready() && !(plain && owner instanceof JTextComponent)) {
                   action.run();
                 }
               }

@@ -6,8 +6,9 @@ import halfwave.gui.presentation.Wording;
 import halfwave.gui.presentation.WorkCard;
 import halfwave.gui.presentation.Workbench;
 import java.awt.BorderLayout;
+import java.util.EnumMap;
 import java.util.List;
-import javax.swing.ButtonGroup;
+import java.util.Map;
 import javax.swing.JPanel;
 import javax.swing.JTextArea;
 import javax.swing.JToggleButton;
@@ -24,6 +25,10 @@ final class WorkPanel extends JPanel {
   private final transient Workbench workbench;
   private final Column column;
   private final JTextArea log;
+
+  /** In no button group: the Tab key would pass over all but the chosen one. */
+  private final Map<WorkCard.Sort, JToggleButton> sorts = new EnumMap<>(WorkCard.Sort.class);
+
   private WorkCard.Sort sort = WorkCard.Sort.LOOK;
   private @Nullable transient State state;
   private @Nullable Ignition shownFor;
@@ -36,12 +41,11 @@ final class WorkPanel extends JPanel {
     setOpaque(false);
     JPanel head = new JPanel(new MigLayout("insets 8 4 6 4, gap 4, fillx", "[sg,grow,fill]"));
     head.setOpaque(false);
-    ButtonGroup group = new ButtonGroup();
     for (WorkCard.Sort s : WorkCard.Sort.values()) {
       JToggleButton button = new JToggleButton(words.text("work." + key(s)), s == sort);
       button.setName("work.sort." + key(s));
       button.addActionListener(e -> sorted(s));
-      group.add(button);
+      sorts.put(s, button);
       head.add(button);
     }
     add(head, BorderLayout.NORTH);
@@ -67,6 +71,7 @@ final class WorkPanel extends JPanel {
 
   private void sorted(WorkCard.Sort other) {
     sort = other;
+    sorts.forEach((s, button) -> button.setSelected(s == other));
     shownFor = null;
     if (state != null) {
       show(state);

@@ -114,11 +114,13 @@ class LessonModelTest {
   }
 
   @Test
-  void endsAndLeavesTheBenchAsItIs() {
+  void endsAndBringsBackTheBenchThatWasThere() {
+    Moment before = bench.moment();
     lesson.begin(SHOWN);
+    assertThat(bench.moment()).isEqualTo(MOMENTS.get(0));
     lesson.end();
     assertThat(lesson.at() == null).isTrue();
-    assertThat(bench.moment()).isEqualTo(MOMENTS.get(0));
+    assertThat(bench.moment()).isEqualTo(before);
     lesson.forward();
     lesson.back();
     lesson.vote(0);

@@ -1,0 +1,187 @@
+package halfwave.gui.swing;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import halfwave.gui.presentation.Intent;
+import halfwave.gui.presentation.Settings;
+import halfwave.gui.presentation.SettingsFile;
+import halfwave.gui.presentation.State;
+import java.awt.AWTError;
+import java.awt.EventQueue;
+import java.awt.GraphicsEnvironment;
+import java.awt.HeadlessException;
+import java.lang.reflect.InvocationTargetException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.concurrent.Callable;
+import java.util.concurrent.ExecutionException;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.FutureTask;
+import java.util.concurrent.TimeUnit;
+import java.util.concurrent.TimeoutException;
+import java.util.function.BooleanSupplier;
+import javax.swing.JFrame;
+import org.junit.jupiter.api.Assumptions;
+
+/** The real window with an engine of its own, for a test; settings lie in the test's folder. */
+final class OpenWindow implements AutoCloseable {
+
+  /** Nothing takes so long: a test that waits longer hangs, and says so (s). */
+  private static final long HANG_SECONDS = 60;
+
+  private final Thread.UncaughtExceptionHandler before =
+      Thread.getDefaultUncaughtExceptionHandler();
+  private final List<Throwable> uncaught = Collections.synchronizedList(new ArrayList<>());
+  private final ExecutorService engine;
+  private final ExecutorService background;
+  private final Window window;
+
+  private OpenWindow(Path folder, Settings settings) {
+    Thread.setDefaultUncaughtExceptionHandler((thread, e) -> uncaught.add(e));
+    SettingsFile file = new SettingsFile(folder.resolve("settings.json"));
+    file.write(settings);
+    engine = worker("engine");
+    background = worker("background");
+    window = onScreen(() -> new Window(file, engine, background));
+  }
+
+  private static ExecutorService worker(String name) {
+    return Executors.newSingleThreadExecutor(
+        task -> {
+          Thread thread = new Thread(task, name);
+          thread.setDaemon(true);
+          return thread;
+        });
+  }
+
+  /** English, light, all cautions read, a flame that stands still. */
+  static final Settings PLAIN =
+      Settings.FIRST.withLanguage("en").withCautionsSeen().withMotion(false);
+
+  /** Opens it, waits for the first bench and stops the clock: only a test lets time pass. */
+  static OpenWindow with(Path folder, Settings settings) {
+    needDisplay();
+    OpenWindow made = new OpenWindow(folder, settings);
+    onScreen(
+        () -> {
+          made.window.open();
+          return null;
+        });
+    made.await("the first bench", made.window.workbench()::ready);
+    made.want(new Intent.Play(false));
+    return made;
+  }
+
+  static OpenWindow plain(Path folder) {
+    return with(folder, PLAIN);
+  }
+
+  /** Without a display these tests are skipped, unless tools are required. */
+  static void needDisplay() {
+    boolean there = display();
+    assertThat(there || !Boolean.getBoolean("halfwave.requireTools"))
+        .as("a display is required (halfwave.requireTools) and missing")
+        .isTrue();
+    Assumptions.assumeTrue(there, "no display");
+  }
+
+  private static boolean display() {
+    try {
+      return GraphicsEnvironment.getLocalGraphicsEnvironment().getScreenDevices().length > 0;
+    } catch (HeadlessException | AWTError | NoClassDefFoundError e) {
+      return false;
+    }
+  }
+
+  JFrame frame() {
+    return window.frame();
+  }
+
+  State shown() {
+    return onScreen(window.workbench()::shown);
+  }
+
+  void want(Intent... intents) {
+    for (Intent intent : intents) {
+      onScreen(
+          () -> {
+            window.workbench().want(intent);
+            return null;
+          });
+    }
+    settle();
+  }
+
+  /** Until what was asked for is computed and shown. */
+  void settle() {
+    // an answer may ask for more: three rounds are more than any answer of the window asks
+    for (int k = 0; k < 3; k++) {
+      try {
+        engine.submit(() -> {}).get(HANG_SECONDS, TimeUnit.SECONDS);
+      } catch (InterruptedException | ExecutionException | TimeoutException e) {
+        throw new AssertionError("the engine does not answer", e);
+      }
+      onScreen(() -> null);
+    }
+  }
+
+  /** Waits for something that comes by itself; hangs of the program end the test. */
+  void await(String what, BooleanSupplier there) {
+    long end = System.nanoTime() + TimeUnit.SECONDS.toNanos(HANG_SECONDS);
+    while (!onScreen(there::getAsBoolean)) {
+      if (System.nanoTime() > end) {
+        throw new AssertionError("it never came: " + what + "; uncaught: " + uncaught);
+      }
+      pause();
+    }
+  }
+
+  private static void pause() {
+    try {
+      Thread.sleep(10);
+    } catch (InterruptedException e) {
+      throw new AssertionError(e);
+    }
+  }
+
+  /** Asks on the event thread, which has to answer. */
+  static <T> T onScreen(Callable<T> question) {
+    FutureTask<T> task = new FutureTask<>(question);
+    if (EventQueue.isDispatchThread()) {
+      task.run();
+    } else {
+      EventQueue.invokeLater(task);
+    }
+    try {
+      return task.get(HANG_SECONDS, TimeUnit.SECONDS);
+    } catch (InterruptedException | TimeoutException e) {
+      throw new AssertionError("the event thread does not answer", e);
+    } catch (ExecutionException e) {
+      throw new AssertionError(e.getCause());
+    }
+  }
+
+  /** What no one caught, on any thread, and what the program itself reported as its mistake. */
+  List<Throwable> uncaught() {
+    return List.copyOf(uncaught);
+  }
+
+  @Override
+  public void close() throws InvocationTargetException, InterruptedException {
+    onScreen(
+        () -> {
+          for (java.awt.Window other : java.awt.Window.getWindows()) {
+            other.setVisible(false);
+          }
+          window.close();
+          return null;
+        });
+    engine.shutdownNow();
+    background.shutdownNow();
+    Thread.setDefaultUncaughtExceptionHandler(before);
+    assertThat(uncaught).as("uncaught on any thread").isEmpty();
+  }
+}
