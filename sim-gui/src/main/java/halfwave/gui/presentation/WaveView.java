@@ -7,7 +7,6 @@ import halfwave.display.DisplayUnit;
 import halfwave.display.QuantityText;
 import java.util.Arrays;
 import java.util.List;
-import java.util.Locale;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -44,16 +43,18 @@ public record WaveView(
   /** Which voltage is shown. */
   public enum Tap {
     /** The ideal source inside the board. */
-    SOURCE(Point.EMF, Point.COMMON),
+    SOURCE("wave.tap-source", Point.EMF, Point.COMMON),
     /** Where the sense lead joins the board. */
-    TERMINAL(Point.TERMINAL, Point.COMMON),
+    TERMINAL("wave.tap-terminal", Point.TERMINAL, Point.COMMON),
     /** Across flame and films. */
-    ROD_TO_BURNER(Point.ROD, Point.CHASSIS);
+    ROD_TO_BURNER("wave.tap-rod-to-burner", Point.ROD, Point.CHASSIS);
 
+    private final String key;
     private final Point from;
     private final Point to;
 
-    Tap(Point from, Point to) {
+    Tap(String key, Point from, Point to) {
+      this.key = key;
       this.from = from;
       this.to = to;
     }
@@ -64,7 +65,7 @@ public record WaveView(
 
     /** Its name. */
     public String name(Wording words) {
-      return words.text("wave.tap-" + name().toLowerCase(Locale.ROOT).replace('_', '-'));
+      return words.text(key);
     }
   }
 
