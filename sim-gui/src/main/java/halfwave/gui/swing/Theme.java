@@ -68,7 +68,7 @@ final class Theme {
     d.put("Separator.foreground", hex(p.hairline()));
     d.put("TabbedPane.underlineColor", hex(p.accent()));
     d.put("TabbedPane.selectedForeground", hex(p.accent()));
-    d.put("TabbedPane.tabInsets", "6,10,6,10");
+    d.put("TabbedPane.tabInsets", "6,7,6,7");
     d.put("ScrollBar.width", "12");
     d.put("ScrollBar.thumb", hex(p.border()));
     d.put("TabbedPane.background", hex(p.sheet()));

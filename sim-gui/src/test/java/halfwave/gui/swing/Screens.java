@@ -1,0 +1,210 @@
+package halfwave.gui.swing;
+
+import halfwave.display.UnitSystem;
+import halfwave.fault.FaultKind;
+import halfwave.gui.presentation.FaultCard;
+import halfwave.gui.presentation.Intent;
+import halfwave.gui.presentation.Settings;
+import halfwave.gui.presentation.Spot;
+import halfwave.gui.presentation.Wording;
+import halfwave.picture.DrawnPart;
+import java.awt.Component;
+import java.awt.Dimension;
+import java.awt.Graphics2D;
+import java.awt.image.BufferedImage;
+import java.awt.image.IndexColorModel;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import javax.imageio.ImageIO;
+import javax.swing.JTabbedPane;
+import org.junit.jupiter.api.Test;
+
+/**
+ * Paints the window as it is into docs/screens, for the documents and for a critical eye. No test:
+ * it runs only when it is asked for by name, see DEVELOPERS.md.
+ */
+final class Screens {
+
+  private static final int COLORS = 256;
+
+  private final Path folder = Path.of("..", "docs", "screens");
+
+  /** Paints all pictures. */
+  @Test
+  void paint() throws Exception {
+    Files.createDirectories(folder);
+    tour("en", false, 1, 1440, 900);
+    tour("es", false, 1, 1440, 900);
+    tour("en", true, 1, 1440, 900);
+    glance("es", true, 1, 1600, 1000);
+    glance("en", false, 2, 2400, 1500);
+    glance("es", true, 2, 2400, 1500);
+    glance("es", false, 1.5, 1600, 1000);
+  }
+
+  private static Settings settings(String language, boolean dark, double text) {
+    return OpenWindow.PLAIN.withLanguage(language).withDark(dark).withTextRatio(text);
+  }
+
+  /** Every tab and both views of the drawing, healthy, and the whole with three faults. */
+  private void tour(String language, boolean dark, double text, int width, int height)
+      throws Exception {
+    Path own = Files.createTempDirectory("screens");
+    String name = language + (dark ? "-dark" : "-light");
+    try (OpenWindow open = OpenWindow.with(own, settings(language, dark, text))) {
+      size(open, width, height);
+      JTabbedPane tabs = new Hand(open).find(JTabbedPane.class, "tabs");
+      // the first tab is on the picture of the whole; one language and look shows every tab
+      picture(open, name + "-healthy");
+      if (language.equals("en") && !dark) {
+        for (int k = 1; k < tabs.getTabCount(); k++) {
+          int index = k;
+          OpenWindow.onScreen(
+              () -> {
+                tabs.setSelectedIndex(index);
+                return null;
+              });
+          openPart(open);
+          picture(open, name + "-tab-" + (k + 1));
+        }
+        new Hand(open).menu("menu.side");
+        picture(open, name + "-side");
+      }
+      spoil(open, language);
+      OpenWindow.onScreen(
+          () -> {
+            tabs.setSelectedIndex(language.equals("es") ? 2 : 0);
+            return null;
+          });
+      picture(open, name + "-three-faults");
+    }
+  }
+
+  private void glance(String language, boolean dark, double text, int width, int height)
+      throws Exception {
+    Path own = Files.createTempDirectory("screens");
+    String name = language + (dark ? "-dark-" : "-light-") + Math.round(100 * text);
+    try (OpenWindow open = OpenWindow.with(own, settings(language, dark, text))) {
+      size(open, width, height);
+      picture(open, name + "-healthy");
+      spoil(open, language);
+      picture(open, name + "-three-faults");
+    }
+  }
+
+  private static void size(OpenWindow open, int width, int height) {
+    OpenWindow.onScreen(
+        () -> {
+          open.frame().setSize(new Dimension(width, height));
+          open.frame().validate();
+          return null;
+        });
+    open.settle();
+  }
+
+  private static void openPart(OpenWindow open) {
+    OpenWindow.onScreen(
+        () -> {
+          for (Component c : Hand.seen()) {
+            if (c instanceof PartPanel part) {
+              part.open(DrawnPart.ROD);
+            }
+          }
+          return null;
+        });
+  }
+
+  private static void spoil(OpenWindow open, String language) {
+    Wording words = Wording.of(Locale.forLanguageTag(language), UnitSystem.METRIC);
+    for (FaultKind kind :
+        List.of(FaultKind.ROD_SILICA, FaultKind.CONNECTOR_CORRODED, FaultKind.GAS_PRESSURE_LOW)) {
+      FaultCard card =
+          FaultCard.found("", words).stream()
+              .filter(c -> c.kind() == kind)
+              .findFirst()
+              .orElseThrow();
+      open.want(new Intent.Act(card.deeds(kind.typical(), null), 0));
+    }
+    open.want(
+        new Intent.StepOn(60_000L),
+        new Intent.Measure(
+            halfwave.instrument.MeterFunction.OHMS, Spot.TERMINAL_TO_COMMON.placing()),
+        new Intent.StepOn(2000L),
+        new Intent.Labor(halfwave.work.Look.STATUS_LIGHT),
+        new Intent.Labor(halfwave.work.Look.FLAME_PICTURE));
+  }
+
+  private void picture(OpenWindow open, String name) throws IOException {
+    open.settle();
+    open.settle();
+    BufferedImage painted =
+        OpenWindow.onScreen(
+            () -> {
+              Component all = open.frame().getRootPane();
+              BufferedImage image =
+                  new BufferedImage(all.getWidth(), all.getHeight(), BufferedImage.TYPE_INT_RGB);
+              Graphics2D g = image.createGraphics();
+              all.printAll(g);
+              g.dispose();
+              return image;
+            });
+    ImageIO.write(reduced(painted), "png", folder.resolve(name + ".png").toFile());
+  }
+
+  /** With a palette of the picture's commonest colours a file has half the size. */
+  private static BufferedImage reduced(BufferedImage full) {
+    Map<Integer, Integer> counts = new HashMap<>();
+    for (int y = 0; y < full.getHeight(); y++) {
+      for (int x = 0; x < full.getWidth(); x++) {
+        counts.merge(coarse(full.getRGB(x, y)), 1, Integer::sum);
+      }
+    }
+    List<Integer> common = new ArrayList<>(counts.keySet());
+    common.sort((a, b) -> counts.get(b) - counts.get(a));
+    int[] palette = common.stream().limit(COLORS).mapToInt(Integer::intValue).toArray();
+    IndexColorModel colors =
+        new IndexColorModel(
+            8, palette.length, palette, 0, false, -1, java.awt.image.DataBuffer.TYPE_BYTE);
+    BufferedImage small =
+        new BufferedImage(
+            full.getWidth(), full.getHeight(), BufferedImage.TYPE_BYTE_INDEXED, colors);
+    Map<Integer, Integer> nearest = new HashMap<>();
+    for (int y = 0; y < full.getHeight(); y++) {
+      for (int x = 0; x < full.getWidth(); x++) {
+        int rgb = coarse(full.getRGB(x, y));
+        small
+            .getRaster()
+            .setSample(x, y, 0, nearest.computeIfAbsent(rgb, c -> nearest(c, palette)));
+      }
+    }
+    return small;
+  }
+
+  /** Colours that no eye tells apart count as one. */
+  private static int coarse(int rgb) {
+    return rgb & 0xFCFCFC;
+  }
+
+  private static int nearest(int rgb, int[] palette) {
+    int best = 0;
+    int least = Integer.MAX_VALUE;
+    for (int k = 0; k < palette.length; k++) {
+      int away = 0;
+      for (int shift = 0; shift <= 16; shift += 8) {
+        int d = (rgb >> shift & 0xFF) - (palette[k] >> shift & 0xFF);
+        away += d * d;
+      }
+      if (away < least) {
+        least = away;
+        best = k;
+      }
+    }
+    return best;
+  }
+}
