@@ -164,10 +164,13 @@ public record MomentAccount(
   private static Message load(MomentAnswer answer) {
     double without = MomentAnswer.senseAmps(answer.bare());
     double with = MomentAnswer.senseAmps(answer.loaded());
-    boolean cut = without > Account.NOTHING_AMPS && with <= Account.NOTHING_AMPS;
+    double needed = answer.moment().settings().sensing().dropOutAmps();
+    boolean cut = without >= needed && with < needed;
+    if (Math.max(Math.abs(without), Math.abs(with)) <= Account.NOTHING_AMPS) {
+      return Message.of(MessageKey.ACCOUNT_METER_IDLE);
+    }
     double change = Math.abs(with - without);
-    boolean slight =
-        change <= Math.max(SLIGHT_RATIO * Math.abs(without), 0.1 * Account.NOTHING_AMPS);
+    boolean slight = change <= SLIGHT_RATIO * Math.abs(without);
     return Message.of(
         cut
             ? MessageKey.ACCOUNT_METER_CUTS

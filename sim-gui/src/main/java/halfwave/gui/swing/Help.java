@@ -24,6 +24,7 @@ final class Help {
           "key.panels",
           "key.tabs",
           "key.drawing",
+          "key.why",
           "key.lesson",
           "key.help");
 
