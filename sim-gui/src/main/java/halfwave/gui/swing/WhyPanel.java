@@ -51,16 +51,13 @@ final class WhyPanel extends JPanel {
     this.light = light;
     setOpaque(false);
     var p = theme.palette();
-    JPanel head = new JPanel(new MigLayout("insets 8 4 4 4, gap 6 2, fillx", "[grow][]"));
+    JPanel head = new JPanel(new MigLayout("insets 8 4 2 4, gap 6, fillx", "[grow][]"));
     head.setOpaque(false);
     title = Lettering.paragraph(" ", theme.second(), p.ink());
     title.setName("why.title");
     status = Lettering.label(" ", theme.note(), p.softInk());
     head.add(title, "growx, wmin 0");
-    head.add(status, "top, wrap");
-    head.add(
-        Lettering.paragraph(words.text("why.hint"), theme.note(), p.softInk()),
-        "span, growx, wmin 0");
+    head.add(status, "top");
     add(head, BorderLayout.NORTH);
     column = new Column(theme);
     pane = column.scrolled();
@@ -109,6 +106,9 @@ final class WhyPanel extends JPanel {
     rows.clear();
     column.removeAll();
     var p = theme.palette();
+    column.add(
+        Lettering.paragraph(words.text("why.hint"), theme.note(), p.softInk()),
+        "growx, wmin 0, wrap");
     for (WhyView.Section section : view.sections()) {
       if (!section.heading().isEmpty()) {
         column.add(Lettering.label(section.heading(), theme.heading(), p.ink()), "gaptop 10, wrap");

@@ -227,6 +227,7 @@ public final class Window {
     TopBar bar = new TopBar(theme, words, workbench);
     PartPanel part = new PartPanel(theme, words, workbench);
     JTabbedPane tabs = new JTabbedPane();
+    tabs.setFont(theme.tab());
     DrawingPanel drawing = new DrawingPanel(theme, words, workbench, p -> openPart(part, tabs, p));
     drawing.view(view);
     drawing.motion(settings.motion());

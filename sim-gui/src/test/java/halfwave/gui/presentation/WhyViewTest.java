@@ -6,7 +6,11 @@ import halfwave.bench.Parameter;
 import halfwave.display.Sentences;
 import halfwave.display.UnitSystem;
 import halfwave.explain.MomentAccount;
+import halfwave.instrument.HookUp;
+import halfwave.instrument.LeadEnd;
+import halfwave.instrument.Meter;
 import halfwave.instrument.MeterFunction;
+import halfwave.instrument.ShippedMeters;
 import halfwave.message.Message;
 import halfwave.message.MessageKey;
 import halfwave.picture.DrawnPart;
@@ -76,15 +80,15 @@ class WhyViewTest {
     State volts =
         Benches.after(
             HEALTHY, new Intent.Measure(MeterFunction.AC_VOLTS, Spot.TERMINAL_TO_COMMON.placing()));
-    State inSeries =
+    Meter blown = new Meter(ShippedMeters.service(), false, true);
+    HookUp series = new HookUp.InSenseLead(LeadEnd.BOARD, true);
+    State open =
         Benches.later(
-            Benches.after(
-                HEALTHY,
-                new Intent.Measure(MeterFunction.AC_VOLTS, Spot.SERIES_AT_BOARD.placing())),
+            Benches.after(HEALTHY, new Deed.HookOn(blown, MeterFunction.DC_MICROAMPS, series)),
             5000);
 
     assertThat(keys(account(volts).meter())).contains(MessageKey.ACCOUNT_METER_LOADS);
-    assertThat(keys(account(inSeries).meter())).contains(MessageKey.ACCOUNT_METER_CUTS);
+    assertThat(keys(account(open).meter())).contains(MessageKey.ACCOUNT_METER_CUTS);
     assertThat(keys(account(Benches.after(HEALTHY, new Deed.TakeOff())).meter()))
         .containsExactly(MessageKey.ACCOUNT_METER_NONE);
   }
