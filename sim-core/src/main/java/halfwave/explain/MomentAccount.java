@@ -34,6 +34,12 @@ public record MomentAccount(
   /** A meter that changes the DC by less than this changes nothing that anyone would see (1). */
   private static final double SLIGHT_RATIO = 0.02;
 
+  /**
+   * With a smaller share of DC than this something is wrong with the rectifying itself (1): about
+   * half of the 0.3 that the model's healthy benches have; resistance in series lowers both alike.
+   */
+  private static final double HARDLY_RATIO = 0.15;
+
   /** Takes copies. */
   public MomentAccount {
     verdict = List.copyOf(verdict);
@@ -84,8 +90,8 @@ public record MomentAccount(
     } else if (burns) {
       said.add(judged(answer, dc));
       double ac = MomentAnswer.alternatingAmps(answer.loaded());
-      boolean little = dc < answer.moment().settings().sensing().warningAmps();
-      if (little && dc > -Account.NOTHING_AMPS && ac >= Account.PLENTY_ALTERNATING_AMPS) {
+      boolean hardly = Math.abs(dc) < HARDLY_RATIO * ac;
+      if (hardly && dc > -Account.NOTHING_AMPS && ac >= Account.PLENTY_ALTERNATING_AMPS) {
         said.add(Message.of(MessageKey.ACCOUNT_CONDUCTS_ONLY));
       }
     }

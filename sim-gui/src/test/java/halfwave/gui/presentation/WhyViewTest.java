@@ -2,6 +2,8 @@ package halfwave.gui.presentation;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import halfwave.bench.Coat;
+import halfwave.bench.Condition;
 import halfwave.bench.Parameter;
 import halfwave.display.Sentences;
 import halfwave.display.UnitSystem;
@@ -91,6 +93,20 @@ class WhyViewTest {
     assertThat(keys(account(open).meter())).contains(MessageKey.ACCOUNT_METER_CUTS);
     assertThat(keys(account(Benches.after(HEALTHY, new Deed.TakeOff())).meter()))
         .containsExactly(MessageKey.ACCOUNT_METER_NONE);
+  }
+
+  @Test
+  void tellsAWeakSignalFromOneThatIsHardlyRectified() {
+    State resistance = Benches.later(Benches.with(HEALTHY, Parameter.CONNECTOR, 5e6));
+    State film =
+        Benches.after(
+            HEALTHY, new Deed.Become(Condition.HEALTHY.withRodCoat(Coat.even(30e-6, 1e4))));
+
+    assertThat(keys(account(resistance).verdict()))
+        .contains(MessageKey.ACCOUNT_SENSE_WEAK)
+        .doesNotContain(MessageKey.ACCOUNT_CONDUCTS_ONLY);
+    assertThat(keys(account(film).verdict())).contains(MessageKey.ACCOUNT_CONDUCTS_ONLY);
+    assertThat(keys(account(film).findings())).containsExactly(MessageKey.ACCOUNT_FILM);
   }
 
   @Test
