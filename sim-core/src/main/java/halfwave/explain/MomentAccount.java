@@ -34,6 +34,12 @@ public record MomentAccount(
   /** A meter that changes the DC by less than this changes nothing that anyone would see (1). */
   private static final double SLIGHT_RATIO = 0.02;
 
+  /**
+   * With a smaller share of DC than this something is wrong with the rectifying itself (1): about
+   * half of the 0.3 that the model's healthy benches have; resistance in series lowers both alike.
+   */
+  private static final double HARDLY_RATIO = 0.15;
+
   /** Takes copies. */
   public MomentAccount {
     verdict = List.copyOf(verdict);
@@ -84,8 +90,8 @@ public record MomentAccount(
     } else if (burns) {
       said.add(judged(answer, dc));
       double ac = MomentAnswer.alternatingAmps(answer.loaded());
-      boolean little = dc < answer.moment().settings().sensing().warningAmps();
-      if (little && dc > -Account.NOTHING_AMPS && ac >= Account.PLENTY_ALTERNATING_AMPS) {
+      boolean hardly = Math.abs(dc) < HARDLY_RATIO * ac;
+      if (hardly && dc > -Account.NOTHING_AMPS && ac >= Account.PLENTY_ALTERNATING_AMPS) {
         said.add(Message.of(MessageKey.ACCOUNT_CONDUCTS_ONLY));
       }
     }
@@ -164,10 +170,13 @@ public record MomentAccount(
   private static Message load(MomentAnswer answer) {
     double without = MomentAnswer.senseAmps(answer.bare());
     double with = MomentAnswer.senseAmps(answer.loaded());
-    boolean cut = without > Account.NOTHING_AMPS && with <= Account.NOTHING_AMPS;
+    double needed = answer.moment().settings().sensing().dropOutAmps();
+    boolean cut = without >= needed && with < needed;
+    if (Math.max(Math.abs(without), Math.abs(with)) <= Account.NOTHING_AMPS) {
+      return Message.of(MessageKey.ACCOUNT_METER_IDLE);
+    }
     double change = Math.abs(with - without);
-    boolean slight =
-        change <= Math.max(SLIGHT_RATIO * Math.abs(without), 0.1 * Account.NOTHING_AMPS);
+    boolean slight = change <= SLIGHT_RATIO * Math.abs(without);
     return Message.of(
         cut
             ? MessageKey.ACCOUNT_METER_CUTS

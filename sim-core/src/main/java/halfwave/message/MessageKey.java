@@ -184,11 +184,13 @@ public enum MessageKey {
   ACCOUNT_METER_NONE,
   /** The lead is open while a meter is put in. */
   ACCOUNT_METER_OPENING,
+  /** There is no DC that a meter could change. */
+  ACCOUNT_METER_IDLE,
   /** The meter hardly changes the DC: without it, with it. */
   ACCOUNT_METER_SLIGHT,
   /** The meter changes the DC: without it, with it. */
   ACCOUNT_METER_LOADS,
-  /** The meter takes the signal away: DC without it, with it. */
+  /** With the meter the board has too little: DC without it, with it. */
   ACCOUNT_METER_CUTS,
   /** What the board is doing: its stage. */
   ACCOUNT_BOARD,

@@ -57,7 +57,7 @@ public final class SaidParts {
           ACCOUNT_METER_LOADS,
           ACCOUNT_METER_CUTS ->
           Set.of(DrawnPart.METER, DrawnPart.SENSE_TERMINAL);
-      case ACCOUNT_METER_NONE -> Set.of(DrawnPart.METER);
+      case ACCOUNT_METER_NONE, ACCOUNT_METER_IDLE -> Set.of(DrawnPart.METER);
       case ACCOUNT_METER_OPENING ->
           Set.of(DrawnPart.METER, DrawnPart.CONNECTOR, DrawnPart.SENSE_LEAD);
       case ACCOUNT_CONDUCTS_ONLY ->

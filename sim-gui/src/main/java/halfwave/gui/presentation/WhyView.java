@@ -9,6 +9,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Set;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 
 /**
@@ -18,6 +19,8 @@ import java.util.stream.Collectors;
  * @param sections the answer
  */
 public record WhyView(String title, List<Section> sections) {
+
+  private static final Pattern UNIT_SPACE = Pattern.compile("(?<=\\d) (?=\\S)");
 
   /**
    * Sentences that belong together.
@@ -84,12 +87,18 @@ public record WhyView(String title, List<Section> sections) {
         .toList();
   }
 
+  /** A number stays with its unit where lines break. */
+  private static String joined(String text) {
+    return UNIT_SPACE.matcher(text).replaceAll("\u00a0");
+  }
+
   private static Sentence sentence(String text, Set<DrawnPart> parts, Wording words) {
     String names =
         parts.stream()
             .sorted(Comparator.naturalOrder())
             .map(p -> words.text(PartCard.key(p)))
             .collect(Collectors.joining(", "));
-    return new Sentence(text, parts, names.isEmpty() ? "" : words.text("why.lights", names));
+    return new Sentence(
+        joined(text), parts, names.isEmpty() ? "" : words.text("why.lights", names));
   }
 }

@@ -25,6 +25,7 @@ final class Help {
           "key.tabs",
           "key.charts",
           "key.drawing",
+          "key.why",
           "key.lesson",
           "key.cursor",
           "key.help");

@@ -34,7 +34,7 @@ final class SaidRow extends JPanel {
     super(new BorderLayout());
     this.theme = theme;
     this.sentence = sentence;
-    int pad = theme.px(4);
+    int pad = theme.px(2);
     setOpaque(false);
     setBorder(BorderFactory.createEmptyBorder(pad, theme.px(10), pad, pad));
     setFocusable(true);
@@ -107,7 +107,7 @@ final class SaidRow extends JPanel {
     boolean focused = isFocusOwner();
     if (focused || pointed) {
       g.setColor(focused ? theme.palette().accent() : theme.palette().border());
-      g.fillRect(0, theme.px(3), theme.px(3), getHeight() - 2 * theme.px(3));
+      g.fillRect(0, theme.px(2), theme.px(3), getHeight() - 2 * theme.px(2));
     }
   }
 

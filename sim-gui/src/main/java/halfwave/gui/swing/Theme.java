@@ -68,7 +68,7 @@ final class Theme {
     d.put("Separator.foreground", hex(p.hairline()));
     d.put("TabbedPane.underlineColor", hex(p.accent()));
     d.put("TabbedPane.selectedForeground", hex(p.accent()));
-    d.put("TabbedPane.tabInsets", "6,7,6,7");
+    d.put("TabbedPane.tabInsets", "6,6,6,6");
     d.put("ScrollBar.width", "12");
     d.put("ScrollBar.thumb", hex(p.border()));
     d.put("TabbedPane.background", hex(p.sheet()));
@@ -108,6 +108,11 @@ final class Theme {
 
   Font note() {
     return font(Font.PLAIN, 11.5);
+  }
+
+  /** Names of tabs: all of them in one row, in the longer language too. */
+  Font tab() {
+    return font(Font.PLAIN, 12);
   }
 
   Font heading() {

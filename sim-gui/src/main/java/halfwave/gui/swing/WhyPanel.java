@@ -6,6 +6,7 @@ import halfwave.gui.presentation.WhyView;
 import halfwave.gui.presentation.Wording;
 import halfwave.picture.DrawnPart;
 import java.awt.BorderLayout;
+import java.awt.Point;
 import java.awt.event.ActionEvent;
 import java.awt.event.KeyEvent;
 import java.util.ArrayList;
@@ -16,8 +17,10 @@ import javax.swing.AbstractAction;
 import javax.swing.JComponent;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
+import javax.swing.JScrollPane;
 import javax.swing.JTextArea;
 import javax.swing.KeyStroke;
+import javax.swing.SwingUtilities;
 import net.miginfocom.swing.MigLayout;
 import org.jspecify.annotations.Nullable;
 
@@ -33,6 +36,7 @@ final class WhyPanel extends JPanel {
   private final JTextArea title;
   private final JLabel status;
   private final Column column;
+  private final JScrollPane pane;
   private final List<SaidRow> rows = new ArrayList<>();
   private transient List<Integer> shape = List.of();
   private transient List<String> headings = List.of();
@@ -47,19 +51,17 @@ final class WhyPanel extends JPanel {
     this.light = light;
     setOpaque(false);
     var p = theme.palette();
-    JPanel head = new JPanel(new MigLayout("insets 8 4 4 4, gap 6 2, fillx", "[grow][]"));
+    JPanel head = new JPanel(new MigLayout("insets 8 4 2 4, gap 6, fillx", "[grow][]"));
     head.setOpaque(false);
     title = Lettering.paragraph(" ", theme.second(), p.ink());
     title.setName("why.title");
     status = Lettering.label(" ", theme.note(), p.softInk());
     head.add(title, "growx, wmin 0");
-    head.add(status, "top, wrap");
-    head.add(
-        Lettering.paragraph(words.text("why.hint"), theme.note(), p.softInk()),
-        "span, growx, wmin 0");
+    head.add(status, "top");
     add(head, BorderLayout.NORTH);
     column = new Column(theme);
-    add(column.scrolled(), BorderLayout.CENTER);
+    pane = column.scrolled();
+    add(pane, BorderLayout.CENTER);
     step(KeyEvent.VK_DOWN, 1);
     step(KeyEvent.VK_UP, -1);
   }
@@ -100,9 +102,13 @@ final class WhyPanel extends JPanel {
 
   private void fill(WhyView view) {
     int focused = focused();
+    Point before = pane.getViewport().getViewPosition();
     rows.clear();
     column.removeAll();
     var p = theme.palette();
+    column.add(
+        Lettering.paragraph(words.text("why.hint"), theme.note(), p.softInk()),
+        "growx, wmin 0, wrap");
     for (WhyView.Section section : view.sections()) {
       if (!section.heading().isEmpty()) {
         column.add(Lettering.label(section.heading(), theme.heading(), p.ink()), "gaptop 10, wrap");
@@ -119,6 +125,8 @@ final class WhyPanel extends JPanel {
     }
     column.revalidate();
     column.repaint();
+    // lines that are broken anew must not move what somebody reads
+    SwingUtilities.invokeLater(() -> pane.getViewport().setViewPosition(before));
   }
 
   private int focused() {
@@ -150,8 +158,10 @@ final class WhyPanel extends JPanel {
 
   private void step(int key, int by) {
     KeyStroke stroke = KeyStroke.getKeyStroke(key, 0);
-    getInputMap(JComponent.WHEN_ANCESTOR_OF_FOCUSED_COMPONENT).put(stroke, stroke);
-    getActionMap()
+    // nearer than the scroll pane, whose arrows would scroll
+    column.getInputMap(JComponent.WHEN_ANCESTOR_OF_FOCUSED_COMPONENT).put(stroke, stroke);
+    column
+        .getActionMap()
         .put(
             stroke,
             new AbstractAction() {

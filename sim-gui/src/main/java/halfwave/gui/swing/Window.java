@@ -255,6 +255,7 @@ public final class Window {
       part.open(lastOpened);
     }
     JTabbedPane tabs = new JTabbedPane();
+    tabs.setFont(theme.tab());
     DrawingPanel drawing = new DrawingPanel(theme, words, workbench, p -> openPart(part, tabs, p));
     drawing.view(view);
     drawing.motion(settings.motion());

@@ -1,0 +1,164 @@
+package halfwave.gui.presentation;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import halfwave.bench.Coat;
+import halfwave.bench.Condition;
+import halfwave.bench.Parameter;
+import halfwave.display.Sentences;
+import halfwave.display.UnitSystem;
+import halfwave.explain.MomentAccount;
+import halfwave.instrument.HookUp;
+import halfwave.instrument.LeadEnd;
+import halfwave.instrument.Meter;
+import halfwave.instrument.MeterFunction;
+import halfwave.instrument.ShippedMeters;
+import halfwave.message.Message;
+import halfwave.message.MessageKey;
+import halfwave.picture.DrawnPart;
+import halfwave.sequence.Deed;
+import java.util.List;
+import java.util.Locale;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+
+/** The bench is explained as it is now, in every language. */
+class WhyViewTest {
+
+  private static final double OPEN = Double.POSITIVE_INFINITY;
+  private static final long A_WHILE_MILLIS = 10_000;
+  private static final State HEALTHY = Benches.opened();
+
+  private static MomentAccount account(State state) {
+    return WhyQuestion.of(state).answer().account();
+  }
+
+  private static List<MessageKey> keys(List<Message> messages) {
+    return messages.stream().map(Message::key).toList();
+  }
+
+  private static WhyView view(State state, Locale locale) {
+    return WhyView.of(WhyQuestion.of(state).answer(), Wording.of(locale, UnitSystem.METRIC));
+  }
+
+  private static State lostGround() {
+    return Benches.later(Benches.with(HEALTHY, Parameter.GROUND, OPEN), A_WHILE_MILLIS);
+  }
+
+  @Test
+  void tellsAHealthyBench() {
+    MomentAccount account = account(HEALTHY);
+
+    assertThat(keys(account.verdict())).startsWith(MessageKey.ACCOUNT_SENSE_GOOD);
+    assertThat(keys(account.halfCycles()))
+        .containsExactly(
+            MessageKey.ACCOUNT_ROD_POSITIVE,
+            MessageKey.ACCOUNT_ROD_NEGATIVE,
+            MessageKey.ACCOUNT_RECTIFIES);
+    assertThat(account.findings()).isEmpty();
+    assertThat(account.depends()).isNotEmpty();
+    assertThat(keys(account.meter())).containsExactly(MessageKey.ACCOUNT_METER_SLIGHT);
+    assertThat(keys(account.board()))
+        .containsExactly(MessageKey.ACCOUNT_BOARD, MessageKey.BOARD_PROVED);
+    assertThat(view(HEALTHY, Locale.ENGLISH).title()).startsWith("Why 2.").endsWith("DC?");
+  }
+
+  @Test
+  void tellsWhyThereIsNoFlame() {
+    MomentAccount account = account(lostGround());
+
+    assertThat(keys(account.verdict()))
+        .containsExactly(MessageKey.ACCOUNT_UNLIT, MessageKey.ACCOUNT_IF_LIT);
+    assertThat(keys(account.findings())).containsExactly(MessageKey.ACCOUNT_GROUND_LOST);
+    assertThat(account.halfCycles()).isEmpty();
+    assertThat(keys(account.board()))
+        .as("why the gas was shut")
+        .contains(MessageKey.BOARD_FLAME_LOST);
+    assertThat(view(lostGround(), Locale.ENGLISH).title()).isEqualTo("Why no flame?");
+  }
+
+  @Test
+  void tellsWhatTheMeterDoes() {
+    State volts =
+        Benches.after(
+            HEALTHY, new Intent.Measure(MeterFunction.AC_VOLTS, Spot.TERMINAL_TO_COMMON.placing()));
+    Meter blown = new Meter(ShippedMeters.service(), false, true);
+    HookUp series = new HookUp.InSenseLead(LeadEnd.BOARD, true);
+    State open =
+        Benches.later(
+            Benches.after(HEALTHY, new Deed.HookOn(blown, MeterFunction.DC_MICROAMPS, series)),
+            5000);
+
+    assertThat(keys(account(volts).meter())).contains(MessageKey.ACCOUNT_METER_LOADS);
+    assertThat(keys(account(open).meter())).contains(MessageKey.ACCOUNT_METER_CUTS);
+    assertThat(keys(account(Benches.after(HEALTHY, new Deed.TakeOff())).meter()))
+        .containsExactly(MessageKey.ACCOUNT_METER_NONE);
+  }
+
+  @Test
+  void tellsAWeakSignalFromOneThatIsHardlyRectified() {
+    State resistance = Benches.later(Benches.with(HEALTHY, Parameter.CONNECTOR, 5e6));
+    State film =
+        Benches.after(
+            HEALTHY, new Deed.Become(Condition.HEALTHY.withRodCoat(Coat.even(30e-6, 1e4))));
+
+    assertThat(keys(account(resistance).verdict()))
+        .contains(MessageKey.ACCOUNT_SENSE_WEAK)
+        .doesNotContain(MessageKey.ACCOUNT_CONDUCTS_ONLY);
+    assertThat(keys(account(film).verdict())).contains(MessageKey.ACCOUNT_CONDUCTS_ONLY);
+    assertThat(keys(account(film).findings())).containsExactly(MessageKey.ACCOUNT_FILM);
+  }
+
+  @Test
+  void tellsThatThereIsNoPower() {
+    State off = Benches.later(Benches.after(HEALTHY, new Deed.Supply(false)));
+
+    assertThat(keys(account(off).verdict()))
+        .containsExactly(MessageKey.ACCOUNT_NO_POWER, MessageKey.ACCOUNT_UNLIT);
+    assertThat(account(off).meter()).isEmpty();
+  }
+
+  @Test
+  void namesByNameWhatHasNoSentenceOfItsOwn() {
+    State moved = Benches.with(HEALTHY, Parameter.SENSE_SUPPLY, 0.9);
+
+    assertThat(keys(account(moved).findings())).containsExactly(MessageKey.ACCOUNT_WRONG);
+  }
+
+  @Test
+  void canBeSaidInEveryLanguage() {
+    for (State state : List.of(HEALTHY, lostGround())) {
+      for (Locale locale : Sentences.LANGUAGES) {
+        WhyView view = view(state, locale);
+        Stream<String> all =
+            view.sections().stream()
+                .flatMap(
+                    s ->
+                        Stream.concat(
+                            Stream.of(s.heading(), view.title()),
+                            s.sentences().stream().flatMap(t -> Stream.of(t.text(), t.spoken()))));
+        assertThat(all)
+            .allSatisfy(text -> assertThat(text).doesNotContain("{").doesNotContain("NaN"));
+      }
+    }
+  }
+
+  @Test
+  void verdictComesFirstAndLightsTheBoard() {
+    WhyView.Section first = view(HEALTHY, Locale.ENGLISH).sections().get(0);
+
+    assertThat(first.heading()).isEmpty();
+    assertThat(first.sentences().get(0).parts()).contains(DrawnPart.SENSE_TERMINAL);
+    assertThat(first.sentences().get(0).spoken()).contains("sense terminal");
+  }
+
+  @Test
+  void theClockAloneRaisesNoNewQuestion() {
+    WhyQuestion question = WhyQuestion.of(HEALTHY);
+
+    assertThat(question.sameAs(WhyQuestion.of(Benches.later(HEALTHY)))).isTrue();
+    assertThat(question.sameAs(WhyQuestion.of(lostGround()))).isFalse();
+    assertThat(question.sameAs(WhyQuestion.of(Benches.with(HEALTHY, Parameter.CONNECTOR, 1e6))))
+        .isFalse();
+  }
+}
