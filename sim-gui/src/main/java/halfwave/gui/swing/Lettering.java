@@ -2,6 +2,7 @@ package halfwave.gui.swing;
 
 import java.awt.Color;
 import java.awt.Font;
+import java.awt.Rectangle;
 import javax.swing.JLabel;
 import javax.swing.JTextArea;
 import javax.swing.text.DefaultCaret;
@@ -21,10 +22,7 @@ final class Lettering {
   /** Text that breaks where its width ends. */
   static JTextArea paragraph(String text, Font font, Color ink) {
     JTextArea area = new JTextArea(text);
-    // otherwise every new text would scroll itself into sight
-    if (area.getCaret() instanceof DefaultCaret caret) {
-      caret.setUpdatePolicy(DefaultCaret.NEVER_UPDATE);
-    }
+    area.setCaret(new Unseen());
     area.setFont(font);
     area.setForeground(ink);
     area.setLineWrap(true);
@@ -34,5 +32,19 @@ final class Lettering {
     area.setOpaque(false);
     area.setBorder(null);
     return area;
+  }
+
+  /** Otherwise every new text would lay out its whole panel and scroll itself into sight. */
+  private static final class Unseen extends DefaultCaret {
+    private static final long serialVersionUID = 1L;
+
+    Unseen() {
+      setUpdatePolicy(NEVER_UPDATE);
+    }
+
+    @Override
+    protected void adjustVisibility(Rectangle place) {
+      // nobody writes here
+    }
   }
 }

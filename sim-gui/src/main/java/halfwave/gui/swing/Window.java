@@ -363,11 +363,11 @@ public final class Window {
   }
 
   private JPanel drawingHead() {
-    JPanel head = new JPanel(new MigLayout("insets 0, gap 12"));
+    JPanel head = new JPanel(new MigLayout("insets 0, gap 12", "[][grow,fill]"));
     head.setOpaque(false);
     var p = theme.palette();
     head.add(Lettering.label(words.text("drawing.title"), theme.heading(), p.ink()));
-    head.add(Lettering.label(words.text("drawing.hint"), theme.note(), p.softInk()), "wmin 0");
+    head.add(Lettering.paragraph(words.text("drawing.hint"), theme.note(), p.softInk()), "wmin 0");
     return head;
   }
 
