@@ -35,7 +35,7 @@ import org.junit.jupiter.api.io.TempDir;
 class WindowTimes {
 
   private static final int STARTS = 7;
-  private static final int DRAGS = 200;
+  private static final int DRAGS = 600;
 
   @TempDir private Path folder;
 
