@@ -77,6 +77,8 @@ public enum MessageKey {
   ALLOWED_NO_WORD,
   /** A file that can be read. */
   ALLOWED_READABLE_FILE,
+  /** A file name with one of some endings: the endings. */
+  ALLOWED_ENDING,
   /** A place where a file can be written. */
   ALLOWED_WRITABLE_FILE,
   /** A circuit that has a periodic steady state: why this one has none. */

@@ -62,6 +62,21 @@ public final class BenchDrawing {
 
   /** Paints it with its paper, from the origin. */
   public void paint(Graphics2D graphics) {
+    paint(graphics, true);
+  }
+
+  /**
+   * The drawing where no hand can reach it: without what the rod can be gripped by.
+   *
+   * @param size in units of the picture
+   * @param drawn what it shows
+   * @param style how
+   */
+  public static Picture picture(Dimension size, DrawnBench drawn, DrawingStyle style) {
+    return Picture.of(size.width, size.height, g -> of(size, drawn, style).paint(g, false));
+  }
+
+  private void paint(Graphics2D graphics, boolean grips) {
     Graphics2D g = (Graphics2D) graphics.create();
     g.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
     g.setRenderingHint(
@@ -79,7 +94,7 @@ public final class BenchDrawing {
         ink.glow(shape);
       }
     }
-    parts(g, ink);
+    parts(g, ink, grips);
     new LabelPainter(sheet, ink).paint(labels);
     Shape focused = style.focused() == null ? null : sheet.shapes.get(style.focused());
     if (focused != null) {
@@ -88,7 +103,7 @@ public final class BenchDrawing {
     g.dispose();
   }
 
-  private void parts(Graphics2D g, Ink ink) {
+  private void parts(Graphics2D g, Ink ink, boolean grips) {
     WirePainter wires = new WirePainter(sheet, ink);
     BurnerPainter burner = new BurnerPainter(sheet, ink);
     RodPainter rod = new RodPainter(sheet, ink);
@@ -107,7 +122,7 @@ public final class BenchDrawing {
     burner.inside();
     burner.axis();
     new FlamePainter(sheet, memory).paint(g);
-    new FrontPainter(sheet, ink).paint();
+    new FrontPainter(sheet, ink).paint(grips);
     burner.walls();
     wires.groundAndValve();
     new ArrowPainter(sheet).paint(ink);
@@ -117,7 +132,9 @@ public final class BenchDrawing {
       wires.lead();
     }
     wires.leaks();
-    rod.grips();
+    if (grips) {
+      rod.grips();
+    }
     new Dimensions(sheet).paint(ink);
     new Legend(sheet).paint(ink);
     new MeterPainter(sheet, ink).paint();
