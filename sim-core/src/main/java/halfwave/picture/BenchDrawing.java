@@ -62,7 +62,7 @@ public final class BenchDrawing {
 
   /** Paints it with its paper, from the origin. */
   public void paint(Graphics2D graphics) {
-    paint(graphics, true);
+    paint(graphics, true, 0);
   }
 
   /**
@@ -73,10 +73,24 @@ public final class BenchDrawing {
    * @param style how
    */
   public static Picture picture(Dimension size, DrawnBench drawn, DrawingStyle style) {
-    return Picture.of(size.width, size.height, g -> of(size, drawn, style).paint(g, false));
+    return picture(size, drawn, style, 0);
   }
 
-  private void paint(Graphics2D graphics, boolean grips) {
+  /**
+   * The same for a slide, where no line is finer than the back of the room can see.
+   *
+   * @param size in units of the picture
+   * @param drawn what it shows
+   * @param style how
+   * @param leastLine width of the finest line, in units of the picture
+   */
+  public static Picture picture(
+      Dimension size, DrawnBench drawn, DrawingStyle style, double leastLine) {
+    return Picture.of(
+        size.width, size.height, g -> of(size, drawn, style).paint(g, false, leastLine));
+  }
+
+  private void paint(Graphics2D graphics, boolean grips, double leastLine) {
     Graphics2D g = (Graphics2D) graphics.create();
     g.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
     g.setRenderingHint(
@@ -86,7 +100,7 @@ public final class BenchDrawing {
     g.setRenderingHint(RenderingHints.KEY_STROKE_CONTROL, RenderingHints.VALUE_STROKE_PURE);
     g.scale(scale, scale);
     DrawingStyle style = sheet.style;
-    Ink ink = new Ink(g, style.palette());
+    Ink ink = new Ink(g, style.palette(), leastLine / scale);
     ink.fill(sheet.plan.sheet, style.palette().sheet());
     for (DrawnPart part : DrawnPart.values()) {
       Shape shape = sheet.shapes.get(part);
