@@ -14,7 +14,20 @@ import java.util.Optional;
  */
 public final class ShippedDemonstrations {
 
-  private static final List<String> NAMES = List.of("a-dirty-rod");
+  private static final List<String> NAMES =
+      List.of(
+          "what-rectification-is",
+          "a-small-rod-and-a-large-burner",
+          "a-dirty-rod",
+          "where-the-rod-sits",
+          "the-burner-is-the-other-electrode",
+          "the-lost-ground",
+          "a-leaking-insulator",
+          "a-jumper-fools-nobody",
+          "lights-goes-out-locks-out",
+          "what-the-meter-does",
+          "a-cold-rod-and-a-hot-rod",
+          "gas-air-and-a-lifting-flame");
 
   private ShippedDemonstrations() {}
 

@@ -1,8 +1,6 @@
 package halfwave.picture;
 
-import java.awt.BasicStroke;
 import java.awt.Shape;
-import java.awt.font.GlyphVector;
 import java.awt.geom.Line2D;
 import java.awt.geom.Point2D;
 import java.awt.geom.Rectangle2D;
@@ -10,6 +8,10 @@ import java.util.List;
 
 /** Writes the words of a drawing, and leads from the arrows to theirs. */
 final class LabelPainter {
+
+  private static final int HALO_PLACES = 8;
+  private static final double HALO_PIXELS = 1.5;
+  private static final double HALO_OPACITY = 0.4;
 
   private final BenchSheet sheet;
   private final Ink ink;
@@ -57,12 +59,16 @@ final class LabelPainter {
     }
   }
 
+  /** The words once around in the colour of the sheet: glyphs are kept, an outline is not. */
   private void halo(LabelPlacer.Placed label, Point2D at) {
-    GlyphVector glyphs = label.font().createGlyphVector(ink.g.getFontRenderContext(), label.text());
-    Shape outline = glyphs.getOutline((float) at.getX(), (float) at.getY());
-    ink.line(
-        outline,
-        Ink.faint(ink.palette.sheet(), 0.72),
-        new BasicStroke(3.2f, BasicStroke.CAP_ROUND, BasicStroke.JOIN_ROUND));
+    ink.g.setFont(label.font());
+    ink.g.setPaint(Ink.faint(ink.palette.sheet(), HALO_OPACITY));
+    for (int k = 0; k < HALO_PLACES; k++) {
+      double turn = 2 * Math.PI * k / HALO_PLACES;
+      ink.g.drawString(
+          label.text(),
+          (float) (at.getX() + HALO_PIXELS * Math.cos(turn)),
+          (float) (at.getY() + HALO_PIXELS * Math.sin(turn)));
+    }
   }
 }

@@ -32,7 +32,7 @@ final class DemonstrationsCommand implements Callable<Integer> {
 
   private static final String REPLACE = "--replace";
 
-  private static final int NAME_WIDTH = 24;
+  private static final int NAME_WIDTH = 35;
 
   @Mixin private Standard standard = new Standard();
 

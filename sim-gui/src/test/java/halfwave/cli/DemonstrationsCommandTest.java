@@ -45,7 +45,7 @@ class DemonstrationsCommandTest {
   void whatTheModelDoesOtherwiseIsSaid() throws IOException {
     Path file = folder.resolve("mine.json");
     assertThat(CommandRun.of("demonstrations", NAME, "--write", file.toString()).status()).isZero();
-    assertThat(DemonstrationFile.read(file)).isEqualTo(ShippedDemonstrations.all().get(0));
+    assertThat(ShippedDemonstrations.named(NAME)).contains(DemonstrationFile.read(file));
     String text = Files.readString(file);
     Files.writeString(
         file, text.replace("\"least\": \"2.6µA\", \"most\": \"3.3µA\"", "\"least\": \"5µA\""));

@@ -103,7 +103,7 @@ final class ChartsPanel extends Plate {
     button.setName("chart.more");
     button.addActionListener(e -> menu.show(button, 0, button.getHeight()));
     JPanel right =
-        new JPanel(new MigLayout("insets 0, fill", "push[]", "[center]")) {
+        new JPanel(new MigLayout("insets 0, fill, novisualpadding", "push[]", "[center]")) {
           private static final long serialVersionUID = 1L;
 
           @Override

@@ -1,5 +1,6 @@
 package halfwave.gui.swing;
 
+import java.awt.Component;
 import java.awt.Dimension;
 import java.awt.Rectangle;
 import javax.swing.BorderFactory;
@@ -20,9 +21,12 @@ final class Column extends JPanel implements Scrollable {
 
   private final int step;
   private final boolean fills;
+  private boolean breaking;
+  private int brokenWidth;
 
   Column(Theme theme) {
-    this(theme, false, new MigLayout("insets 2 4 8 10, gap 4, fillx, hidemode 3", "[grow,fill]"));
+    this(theme, false, new MigLayout("insets 0, gap 4, fillx, hidemode 3", "[grow,fill]"));
+    setBorder(BorderFactory.createEmptyBorder(theme.px(2), theme.px(4), theme.px(8), theme.px(10)));
   }
 
   private Column(Theme theme, boolean fills, MigLayout layout) {
@@ -38,6 +42,63 @@ final class Column extends JPanel implements Scrollable {
         theme,
         true,
         new MigLayout("insets 0, gap 10, fill, novisualpadding", "[grow,fill]", "[][][grow,fill]"));
+  }
+
+  @Override
+  public void invalidate() {
+    if (!breaking) {
+      super.invalidate();
+    }
+  }
+
+  @Override
+  public Dimension getPreferredSize() {
+    breakLines();
+    return super.getPreferredSize();
+  }
+
+  @Override
+  public void doLayout() {
+    breakLines();
+    super.doLayout();
+  }
+
+  /**
+   * Lines break at the width there is, and only then a row has a height. A layout that asks for
+   * heights first would need as many passes as there are rows, and leave the list scrolled.
+   */
+  private void breakLines() {
+    int outer = getParent() instanceof JViewport viewport ? viewport.getWidth() : getWidth();
+    int width = outer - getInsets().left - getInsets().right;
+    if (fills || breaking || width <= 0) {
+      return;
+    }
+    if (width != brokenWidth) {
+      brokenWidth = width;
+      super.invalidate();
+    }
+    breaking = true;
+    try {
+      for (Component row : getComponents()) {
+        if (row.getWidth() != width || !row.isValid()) {
+          row.setSize(width, Math.max(1, row.getHeight()));
+          lay(row);
+        }
+      }
+    } finally {
+      breaking = false;
+    }
+  }
+
+  /** Gives all that is inside its width; the heights that follow are asked for afterwards. */
+  private static void lay(Component row) {
+    if (row instanceof JPanel box) {
+      box.doLayout();
+      for (Component inside : box.getComponents()) {
+        lay(inside);
+      }
+      box.invalidate();
+    }
   }
 
   JScrollPane scrolled() {

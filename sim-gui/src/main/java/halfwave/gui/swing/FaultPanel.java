@@ -67,7 +67,6 @@ final class FaultPanel extends JPanel {
     add(head(), BorderLayout.NORTH);
     add(kinds(), BorderLayout.CENTER);
     add(foot(), BorderLayout.SOUTH);
-    refill();
   }
 
   private JPanel head() {
@@ -260,6 +259,9 @@ final class FaultPanel extends JPanel {
 
   /** Says what is wrong on the bench now: repairs put it right, undo takes it back. */
   void show(State state) {
+    if (shown == null) {
+      refill();
+    }
     if (shown == null || !shown.equals(state.moment().bench())) {
       shown = state.moment().bench();
       present.setText(ConditionView.of(state, words).summary());

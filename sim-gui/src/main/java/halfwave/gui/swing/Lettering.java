@@ -1,7 +1,9 @@
 package halfwave.gui.swing;
 
 import java.awt.Color;
+import java.awt.Dimension;
 import java.awt.Font;
+import java.awt.Rectangle;
 import javax.swing.JLabel;
 import javax.swing.JTextArea;
 import javax.swing.text.DefaultCaret;
@@ -12,7 +14,7 @@ final class Lettering {
   private Lettering() {}
 
   static JLabel label(String text, Font font, Color ink) {
-    JLabel label = new JLabel(text);
+    JLabel label = new Settled(text);
     label.setFont(font);
     label.setForeground(ink);
     return label;
@@ -20,11 +22,8 @@ final class Lettering {
 
   /** Text that breaks where its width ends. */
   static JTextArea paragraph(String text, Font font, Color ink) {
-    JTextArea area = new JTextArea(text);
-    // otherwise every new text would scroll itself into sight
-    if (area.getCaret() instanceof DefaultCaret caret) {
-      caret.setUpdatePolicy(DefaultCaret.NEVER_UPDATE);
-    }
+    JTextArea area = new SettledArea(text);
+    area.setCaret(new Unseen());
     area.setFont(font);
     area.setForeground(ink);
     area.setLineWrap(true);
@@ -34,5 +33,67 @@ final class Lettering {
     area.setOpaque(false);
     area.setBorder(null);
     return area;
+  }
+
+  /** A reading changes many times a second: its panel is laid out anew only when it needs more. */
+  private static final class Settled extends JLabel {
+    private static final long serialVersionUID = 1L;
+
+    Settled(String text) {
+      super(text);
+    }
+
+    @Override
+    public void revalidate() {
+      Dimension wanted = getPreferredSize();
+      if (!isValid() || wanted.width > getWidth() || wanted.height > getHeight()) {
+        super.revalidate();
+      }
+    }
+  }
+
+  /** The same for text that breaks: only another number of lines moves what is below. */
+  private static final class SettledArea extends JTextArea {
+    private static final long serialVersionUID = 1L;
+
+    private boolean writing;
+
+    SettledArea(String text) {
+      super(text);
+    }
+
+    @Override
+    public void setText(String text) {
+      if (text.equals(getText())) {
+        return;
+      }
+      writing = true;
+      super.setText(text);
+      writing = false;
+      if (!isValid() || getPreferredSize().height != getHeight()) {
+        revalidate();
+      }
+    }
+
+    @Override
+    public void revalidate() {
+      if (!writing) {
+        super.revalidate();
+      }
+    }
+  }
+
+  /** Otherwise every new text would lay out its whole panel and scroll itself into sight. */
+  private static final class Unseen extends DefaultCaret {
+    private static final long serialVersionUID = 1L;
+
+    Unseen() {
+      setUpdatePolicy(NEVER_UPDATE);
+    }
+
+    @Override
+    protected void adjustVisibility(Rectangle place) {
+      // nobody writes here
+    }
   }
 }

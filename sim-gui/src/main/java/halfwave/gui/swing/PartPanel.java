@@ -98,7 +98,9 @@ final class PartPanel extends JPanel {
     }
     if (!card.actions().isEmpty()) {
       JPanel actions =
-          new JPanel(new MigLayout("insets 2 0 2 0, gap 6, wrap 1, fillx", "[grow,fill]"));
+          new JPanel(
+              new MigLayout(
+                  "insets 2 0 2 0, gap 6, wrap 1, fillx, novisualpadding", "[grow,fill]"));
       actions.setOpaque(false);
       for (PartCard.Action action : card.actions()) {
         JButton button = new JButton(action.words());
@@ -106,7 +108,7 @@ final class PartPanel extends JPanel {
         button.addActionListener(e -> workbench.want(action.intent()));
         actions.add(button);
       }
-      column.add(actions, "wrap");
+      column.add(actions, "growx, wmin 0, wrap");
     }
     if (!card.knobs().isEmpty()) {
       heading("part.condition");

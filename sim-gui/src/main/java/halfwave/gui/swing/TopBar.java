@@ -14,6 +14,7 @@ import javax.swing.JComboBox;
 import javax.swing.JLabel;
 import javax.swing.JList;
 import javax.swing.JPanel;
+import javax.swing.JTextArea;
 import net.miginfocom.swing.MigLayout;
 import org.jspecify.annotations.Nullable;
 
@@ -24,7 +25,7 @@ final class TopBar extends JPanel {
 
   private final transient Wording words;
   private final transient Workbench workbench;
-  private final JLabel bench;
+  private final JTextArea bench;
   private final Switch call;
   private final Switch power;
   private final JButton play;
@@ -35,11 +36,14 @@ final class TopBar extends JPanel {
   private boolean showing;
 
   TopBar(Theme theme, Wording words, Workbench workbench) {
-    super(new MigLayout("insets 8 14 8 14, gap 8, fillx", "[0::,grow,fill][][]16[][][][][]16[][]"));
+    super(
+        new MigLayout(
+            "insets 8 14 8 14, gap 8, fillx, novisualpadding",
+            "[grow,fill][][]16[][][][][]16[][]"));
     this.words = words;
     this.workbench = workbench;
     setOpaque(false);
-    bench = Lettering.label(" ", theme.heading(), theme.palette().ink());
+    bench = Lettering.paragraph(" ", theme.heading(), theme.palette().ink());
     call = new Switch(theme, words.text("bar.call"));
     call.setName("bar.call");
     call.addActionListener(e -> act(new Deed.Call(call.isSelected())));
@@ -62,7 +66,8 @@ final class TopBar extends JPanel {
     speed.addActionListener(e -> chooseSpeed());
     undo = button("bar.undo", () -> workbench.want(new Intent.Undo()));
     redo = button("bar.redo", () -> workbench.want(new Intent.Redo()));
-    add(bench, "wmin 0");
+    // a long name takes a second line before anything else loses its place
+    add(bench, "wmin " + theme.px(80));
     add(call);
     add(power);
     add(play);
@@ -117,7 +122,11 @@ final class TopBar extends JPanel {
   void show(State state) {
     BarView view = BarView.of(state, words);
     showing = true;
-    bench.setText(view.bench() + (view.unsaved() ? " •" : ""));
+    // the mark of a changed bench stays with the last word
+    String name = view.bench() + (view.unsaved() ? "\u00a0•" : "");
+    if (!bench.getText().equals(name)) {
+      bench.setText(name);
+    }
     bench.setToolTipText(view.title());
     call.setSelected(view.call());
     power.setSelected(view.power());

@@ -105,14 +105,20 @@ public final class Window {
       meter.show(state);
       board.show(state);
       charts.show(state);
+      tab(state);
+    }
+
+    /** Of the tabs only the one in front costs time. */
+    void tab(State state) {
       if (condition.isShowing()) {
         condition.show(state);
-      }
-      if (faults.isShowing()) {
+      } else if (faults.isShowing()) {
         faults.show(state);
+      } else if (work.isShowing()) {
+        work.show(state);
+      } else if (part.isShowing()) {
+        part.show(state);
       }
-      work.show(state);
-      part.show(state);
     }
   }
 
@@ -277,9 +283,8 @@ public final class Window {
     tabs.addChangeListener(
         e -> {
           tab = tabs.getSelectedIndex();
-          if (workbench.ready()) {
-            condition.show(workbench.shown());
-            part.show(workbench.shown());
+          if (workbench.ready() && panels != null) {
+            panels.tab(workbench.shown());
           }
           if (tabs.getSelectedComponent() == player) {
             player.relight();
@@ -363,11 +368,11 @@ public final class Window {
   }
 
   private JPanel drawingHead() {
-    JPanel head = new JPanel(new MigLayout("insets 0, gap 12"));
+    JPanel head = new JPanel(new MigLayout("insets 0, gap 12", "[][grow,fill]"));
     head.setOpaque(false);
     var p = theme.palette();
     head.add(Lettering.label(words.text("drawing.title"), theme.heading(), p.ink()));
-    head.add(Lettering.label(words.text("drawing.hint"), theme.note(), p.softInk()), "wmin 0");
+    head.add(Lettering.paragraph(words.text("drawing.hint"), theme.note(), p.softInk()), "wmin 0");
     return head;
   }
 

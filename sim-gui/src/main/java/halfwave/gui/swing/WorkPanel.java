@@ -39,7 +39,8 @@ final class WorkPanel extends JPanel {
     this.words = words;
     this.workbench = workbench;
     setOpaque(false);
-    JPanel head = new JPanel(new MigLayout("insets 8 4 6 4, gap 4, fillx", "[sg,grow,fill]"));
+    JPanel head =
+        new JPanel(new MigLayout("insets 8 4 6 4, gap 4, fillx, novisualpadding", "[grow,fill]"));
     head.setOpaque(false);
     for (WorkCard.Sort s : WorkCard.Sort.values()) {
       JToggleButton button = new JToggleButton(words.text("work." + key(s)), s == sort);

@@ -15,7 +15,8 @@ import org.junit.jupiter.api.Test;
 /** A demonstration brings the bench to the very moments that its script says. */
 class LessonModelTest {
 
-  private static final Demonstration SHOWN = ShippedDemonstrations.all().get(0);
+  private static final Demonstration SHOWN =
+      ShippedDemonstrations.named("a-dirty-rod").orElseThrow();
 
   /** The moments at which the steps begin, and the one at which the last ends. */
   private static final List<Moment> MOMENTS = Playthrough.moments(SHOWN);

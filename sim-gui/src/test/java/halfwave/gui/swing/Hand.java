@@ -76,6 +76,12 @@ final class Hand {
     return look(type, c -> name.equals(c.getName())).orElseThrow();
   }
 
+  /** What is there at once, or a failure. */
+  <T extends Component> T now(Class<T> type, String name) {
+    return look(type, c -> name.equals(c.getName()))
+        .orElseThrow(() -> new AssertionError("no " + name));
+  }
+
   boolean there(String name) {
     return look(Component.class, c -> name.equals(c.getName())).isPresent();
   }

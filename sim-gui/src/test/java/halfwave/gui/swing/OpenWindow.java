@@ -6,6 +6,7 @@ import halfwave.gui.presentation.Intent;
 import halfwave.gui.presentation.Settings;
 import halfwave.gui.presentation.SettingsFile;
 import halfwave.gui.presentation.State;
+import halfwave.gui.presentation.Workbench;
 import java.awt.AWTError;
 import java.awt.EventQueue;
 import java.awt.GraphicsEnvironment;
@@ -98,6 +99,10 @@ final class OpenWindow implements AutoCloseable {
 
   JFrame frame() {
     return window.frame();
+  }
+
+  Workbench workbench() {
+    return window.workbench();
   }
 
   State shown() {

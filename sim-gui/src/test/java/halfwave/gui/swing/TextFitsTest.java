@@ -1,0 +1,297 @@
+package halfwave.gui.swing;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import halfwave.display.UnitSystem;
+import halfwave.fault.FaultKind;
+import halfwave.gui.presentation.FaultCard;
+import halfwave.gui.presentation.Intent;
+import halfwave.gui.presentation.Settings;
+import halfwave.gui.presentation.Spot;
+import halfwave.gui.presentation.Wording;
+import halfwave.picture.BenchDrawing;
+import halfwave.picture.DrawnPart;
+import java.awt.Component;
+import java.awt.Container;
+import java.awt.Dimension;
+import java.awt.Rectangle;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Objects;
+import java.util.TreeMap;
+import java.util.stream.Stream;
+import javax.swing.AbstractButton;
+import javax.swing.JComponent;
+import javax.swing.JLabel;
+import javax.swing.JTabbedPane;
+import javax.swing.JTextArea;
+import javax.swing.JTextField;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/** No word of the window is cut off or lies on another, in both languages and sizes of type. */
+class TextFitsTest {
+
+  /**
+   * Preferred sizes are whole pixels, of which one may be lost where a layout shares out a rest.
+   */
+  private static final int LOST = 1;
+
+  @TempDir private Path folder;
+
+  /**
+   * A window.
+   *
+   * @param language its language
+   * @param text size of type over the usual (1)
+   * @param width its width (px)
+   * @param height its height (px)
+   */
+  record Case(String language, double text, int width, int height) {}
+
+  /** As the window opens on a screen of 1600 by 1000, and on one of 2400 by 1500. */
+  static Stream<Case> cases() {
+    return Stream.of("en", "es")
+        .flatMap(
+            l ->
+                Stream.of(
+                    new Case(l, 1, 1440, 900),
+                    new Case(l, 1.5, 1600, 1000),
+                    new Case(l, 2, 2400, 1500)));
+  }
+
+  @ParameterizedTest
+  @MethodSource("cases")
+  void everyWordCanBeRead(Case window) throws Exception {
+    Settings settings =
+        OpenWindow.PLAIN
+            .withLanguage(window.language())
+            .withTextRatio(window.text())
+            .withFrame(List.of(0, 0, window.width(), window.height()));
+    Map<String, String> wrong = new TreeMap<>();
+    try (OpenWindow open = OpenWindow.with(folder, settings)) {
+      OpenWindow.onScreen(
+          () -> {
+            open.frame().setSize(new Dimension(window.width(), window.height()));
+            open.frame().validate();
+            return null;
+          });
+      open.settle();
+      tabs(open, "healthy", wrong);
+      parts(open, wrong);
+      // while the bench is as it was shipped: nobody asks whether it may be left
+      lesson(open, wrong);
+      spoil(open, window);
+      tabs(open, "broken", wrong);
+    }
+    assertThat(wrong.entrySet()).as(window.toString()).isEmpty();
+  }
+
+  /** Three faults, a meter that is used badly with its fuse blown, and some work done. */
+  private static void spoil(OpenWindow open, Case window) {
+    Wording words = Wording.of(Locale.forLanguageTag(window.language()), UnitSystem.METRIC);
+    for (FaultKind kind :
+        List.of(FaultKind.ROD_SILICA, FaultKind.CONNECTOR_CORRODED, FaultKind.GAS_PRESSURE_LOW)) {
+      FaultCard card =
+          FaultCard.found("", words).stream()
+              .filter(c -> c.kind() == kind)
+              .findFirst()
+              .orElseThrow();
+      open.want(new Intent.Act(card.deeds(kind.typical(), null), 0));
+    }
+    open.want(
+        new Intent.Measure(
+            halfwave.instrument.MeterFunction.DC_MICROAMPS, Spot.LINE_TO_NEUTRAL.placing()),
+        new Intent.Labor(halfwave.work.Look.STATUS_LIGHT),
+        new Intent.Labor(halfwave.work.Repair.REPLACE_LEAD));
+  }
+
+  private static void tabs(OpenWindow open, String state, Map<String, String> wrong) {
+    Hand hand = new Hand(open);
+    JTabbedPane tabs = hand.find(JTabbedPane.class, "tabs");
+    for (int k = 0; k < OpenWindow.onScreen(tabs::getTabCount); k++) {
+      int index = k;
+      OpenWindow.onScreen(
+          () -> {
+            tabs.setSelectedIndex(index);
+            return null;
+          });
+      look(open, state + ", tab " + tabs.getTitleAt(index), wrong);
+    }
+    for (String sort : List.of("work.sort.repair", "work.sort.mishap", "work.sort.look")) {
+      OpenWindow.onScreen(
+          () -> {
+            tabs.setSelectedComponent(descend(open.frame(), WorkPanel.class));
+            return null;
+          });
+      open.settle();
+      press(hand, sort);
+      look(open, state + ", " + sort, wrong);
+    }
+  }
+
+  private static void parts(OpenWindow open, Map<String, String> wrong) {
+    PartPanel panel = any(open, PartPanel.class);
+    JTabbedPane tabs = new Hand(open).find(JTabbedPane.class, "tabs");
+    for (DrawnPart part : DrawnPart.values()) {
+      OpenWindow.onScreen(
+          () -> {
+            tabs.setSelectedComponent(panel);
+            panel.open(part);
+            return null;
+          });
+      look(open, "part " + part, wrong);
+    }
+  }
+
+  /** The longest of what a demonstration says: a question with its answers, then the answer. */
+  private static void lesson(OpenWindow open, Map<String, String> wrong) {
+    Hand hand = new Hand(open);
+    LessonPanel panel = any(open, LessonPanel.class);
+    JTabbedPane tabs = new Hand(open).find(JTabbedPane.class, "tabs");
+    OpenWindow.onScreen(
+        () -> {
+          tabs.setSelectedComponent(panel);
+          return null;
+        });
+    open.settle();
+    press(hand, "lesson.a-dirty-rod");
+    open.await("the first step", () -> hand.there("lesson.forward"));
+    open.settle();
+    press(hand, "lesson.forward");
+    open.await("the question", () -> hand.there("vote.A"));
+    look(open, "question", wrong);
+    press(hand, "lesson.forward");
+    open.want(new Intent.Play(false));
+    look(open, "answer", wrong);
+    press(hand, "lesson.stop");
+    open.settle();
+  }
+
+  /** Where text is too large for its window a pointer would have to scroll first. */
+  private static void press(Hand hand, String name) {
+    OpenWindow.onScreen(
+        () -> {
+          hand.now(AbstractButton.class, name).doClick();
+          return null;
+        });
+  }
+
+  private static <T extends Component> T any(OpenWindow open, Class<T> type) {
+    return OpenWindow.onScreen(() -> descend(open.frame(), type));
+  }
+
+  private static <T extends Component> T descend(Container from, Class<T> type) {
+    for (Component c : from.getComponents()) {
+      T found =
+          type.isInstance(c)
+              ? type.cast(c)
+              : c instanceof Container inner ? descend(inner, type) : null;
+      if (found != null) {
+        return found;
+      }
+    }
+    return null;
+  }
+
+  /** What is seen now; broken lines need some passes of the layout to know their heights. */
+  private static void look(OpenWindow open, String where, Map<String, String> wrong) {
+    // lines are broken in the first pass, a bar to scroll with may narrow them in the second
+    open.settle();
+    open.settle();
+    OpenWindow.onScreen(
+        () -> {
+          List<JComponent> texts = new ArrayList<>();
+          for (Component c : Hand.seen()) {
+            if (c instanceof JComponent text && hasText(text)) {
+              texts.add(text);
+              fits(text, where, wrong);
+            }
+          }
+          assertThat(texts).as("the walk finds words").hasSizeGreaterThan(30);
+          overlaps(texts, where, wrong);
+          drawing(open, where, wrong);
+          return null;
+        });
+  }
+
+  private static boolean hasText(JComponent c) {
+    return !text(c).isBlank();
+  }
+
+  private static String text(JComponent c) {
+    if (c instanceof JLabel label) {
+      return Objects.requireNonNullElse(label.getText(), "");
+    } else if (c instanceof AbstractButton button) {
+      return Objects.requireNonNullElse(button.getText(), "");
+    } else if (c instanceof JTextArea area) {
+      return area.getText();
+    } else if (c instanceof JTextField field) {
+      return field.getText();
+    }
+    return "";
+  }
+
+  private static void fits(JComponent c, String where, Map<String, String> wrong) {
+    Dimension wanted = c.getPreferredSize();
+    boolean wraps = c instanceof JTextArea area && area.getLineWrap();
+    boolean wide = wraps || wanted.width <= c.getWidth() + LOST;
+    boolean high = wanted.height <= c.getHeight() + LOST;
+    if (!wide || !high) {
+      wrong.putIfAbsent(
+          "cut: '%s' (%s): wants %sx%s, has %sx%s"
+              .formatted(
+                  text(c),
+                  c.getClass().getSimpleName(),
+                  wanted.width,
+                  wanted.height,
+                  c.getWidth(),
+                  c.getHeight()),
+          where);
+    }
+    outside(c, where, wrong);
+  }
+
+  /** What a parent cuts off is cut as well, unless it can be scrolled to. */
+  private static void outside(JComponent c, String where, Map<String, String> wrong) {
+    Container parent = c.getParent();
+    Rectangle all = new Rectangle(0, 0, parent.getWidth() + LOST, parent.getHeight() + LOST);
+    if (!all.contains(c.getBounds())) {
+      wrong.putIfAbsent("outside its panel: '%s'".formatted(text(c)), where);
+    }
+  }
+
+  private static void overlaps(List<JComponent> texts, String where, Map<String, String> wrong) {
+    for (JComponent a : texts) {
+      for (JComponent b : texts) {
+        boolean siblings = a.getParent() == b.getParent();
+        if (siblings && text(a).compareTo(text(b)) < 0 && lie(a, b)) {
+          wrong.putIfAbsent("on each other: '%s' and '%s'".formatted(text(a), text(b)), where);
+        }
+      }
+    }
+  }
+
+  private static boolean lie(JComponent a, JComponent b) {
+    Rectangle both = a.getBounds().intersection(b.getBounds());
+    return both.width > LOST && both.height > LOST;
+  }
+
+  private static void drawing(OpenWindow open, String where, Map<String, String> wrong) {
+    DrawingPanel panel = descend(open.frame(), DrawingPanel.class);
+    BenchDrawing drawing = panel.drawing();
+    Rectangle sheet = new Rectangle(0, 0, panel.getWidth(), panel.getHeight());
+    drawing
+        .labels()
+        .forEach(
+            label -> {
+              if (!sheet.contains(label.bounds())) {
+                wrong.putIfAbsent("off the sheet: '%s'".formatted(label.text()), where);
+              }
+            });
+  }
+}

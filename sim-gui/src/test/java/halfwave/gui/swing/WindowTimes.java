@@ -1,0 +1,261 @@
+package halfwave.gui.swing;
+
+import halfwave.gui.presentation.Intent;
+import halfwave.gui.presentation.SettingsFile;
+import halfwave.picture.BenchDrawing;
+import halfwave.picture.DrawnPart;
+import halfwave.picture.RodGrip;
+import halfwave.sequence.Moment;
+import java.awt.AWTEvent;
+import java.awt.EventQueue;
+import java.awt.Point;
+import java.awt.Robot;
+import java.awt.Toolkit;
+import java.awt.event.MouseEvent;
+import java.awt.image.BufferedImage;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Random;
+import java.util.concurrent.CountDownLatch;
+import java.util.concurrent.TimeUnit;
+import javax.swing.RepaintManager;
+import javax.swing.SwingUtilities;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/**
+ * Measures how the window feels: start, drag, longest block of the event thread, memory. It asserts
+ * nothing, for a busy machine gives other numbers, and its name keeps it out of the checks. See
+ * DEVELOPERS.md for the command and docs/benchmarks.md for results.
+ */
+class WindowTimes {
+
+  private static final int STARTS = 7;
+  private static final int DRAGS = 600;
+
+  @TempDir private Path folder;
+
+  /** From the command to the first picture: the plain jar, and with an archive of its classes. */
+  @Test
+  void start() throws Exception {
+    Path jar = Path.of("target", "halfwave.jar").toAbsolutePath();
+    Path archive = folder.resolve("halfwave.jsa");
+    starts("start of the plain jar", List.of("-jar", jar.toString()), STARTS);
+    starts(
+        "the start that writes the archive",
+        List.of("-XX:ArchiveClassesAtExit=" + archive, "-jar", jar.toString()),
+        1);
+    starts(
+        "start with the archive",
+        List.of("-XX:SharedArchiveFile=" + archive, "-Xshare:auto", "-jar", jar.toString()),
+        STARTS);
+  }
+
+  private void starts(String what, List<String> arguments, int count) throws Exception {
+    Robot robot = new Robot();
+    List<Double> millis = new ArrayList<>();
+    List<Double> megabytes = new ArrayList<>();
+    var screen = new java.awt.Rectangle(Toolkit.getDefaultToolkit().getScreenSize());
+    for (int k = 0; k < count; k++) {
+      Path home = Files.createDirectories(folder.resolve("home"));
+      new SettingsFile(home.resolve("halfwave").resolve("settings.json")).write(OpenWindow.PLAIN);
+      List<String> command =
+          new ArrayList<>(
+              List.of(Path.of(System.getProperty("java.home"), "bin", "java").toString()));
+      command.addAll(arguments);
+      ProcessBuilder builder = new ProcessBuilder(command);
+      builder.environment().put("XDG_CONFIG_HOME", home.toString());
+      builder.redirectErrorStream(true).redirectOutput(folder.resolve("out").toFile());
+      long before = System.nanoTime();
+      Process process = builder.start();
+      while (plain(robot.createScreenCapture(screen))) {
+        Thread.sleep(5);
+      }
+      millis.add((System.nanoTime() - before) / 1e6);
+      Thread.sleep(5000);
+      megabytes.add(resident(process.pid()));
+      process.destroy();
+      process.waitFor();
+      while (!plain(robot.createScreenCapture(screen))) {
+        Thread.sleep(50);
+      }
+    }
+    print(what + ", to first paint, ms", millis);
+    print(what + ", resident after 5 s, MB", megabytes);
+  }
+
+  /** The window has its bar, drawing and panels: many colours. A bare frame has one or two. */
+  private static boolean plain(BufferedImage image) {
+    java.util.Set<Integer> colors = new java.util.HashSet<>();
+    for (int y = 0; y < image.getHeight(); y += 7) {
+      for (int x = 0; x < image.getWidth(); x += 7) {
+        colors.add(image.getRGB(x, y));
+      }
+    }
+    return colors.size() < 12;
+  }
+
+  private static double resident(long pid) throws IOException {
+    Path status = Path.of("/proc", Long.toString(pid), "status");
+    if (!Files.exists(status)) {
+      return Double.NaN;
+    }
+    return Files.readAllLines(status).stream()
+        .filter(l -> l.startsWith("VmRSS:"))
+        .mapToDouble(l -> Double.parseDouble(l.replaceAll("\\D", "")) / 1024)
+        .findFirst()
+        .orElse(Double.NaN);
+  }
+
+  /** From an event of the hand to the painted picture of the bench that it led to. */
+  @Test
+  void drag() throws Exception {
+    try (OpenWindow open = OpenWindow.plain(folder)) {
+      DrawingPanel panel = new Hand(open).find(DrawingPanel.class, "drawing");
+      Point grip = OpenWindow.onScreen(() -> rod(panel));
+      var window = SwingUtilities.getWindowAncestor(panel);
+      Point from = SwingUtilities.convertPoint(panel, grip, window);
+      List<Double> millis = new ArrayList<>();
+      Hand.mouse(window, from, MouseEvent.MOUSE_PRESSED, MouseEvent.BUTTON1, 1);
+      Random random = new Random(1);
+      for (int k = 0; k < DRAGS; k++) {
+        Point to = new Point(from.x, from.y + 5 + random.nextInt(60));
+        var painted = new CountDownLatch(1);
+        Moment before = open.shown().moment();
+        Runnable end =
+            OpenWindow.onScreen(
+                () ->
+                    open.workbench()
+                        .subscribe(
+                            state -> {
+                              if (state.moment() != before) {
+                                EventQueue.invokeLater(
+                                    () -> {
+                                      RepaintManager.currentManager(panel).paintDirtyRegions();
+                                      Toolkit.getDefaultToolkit().sync();
+                                      painted.countDown();
+                                    });
+                              }
+                            }));
+        long began = System.nanoTime();
+        Hand.mouse(window, to, MouseEvent.MOUSE_DRAGGED, MouseEvent.BUTTON1, 0);
+        if (painted.await(5, TimeUnit.SECONDS)) {
+          millis.add((System.nanoTime() - began) / 1e6);
+        }
+        OpenWindow.onScreen(
+            () -> {
+              end.run();
+              return null;
+            });
+      }
+      Hand.mouse(window, from, MouseEvent.MOUSE_RELEASED, MouseEvent.BUTTON1, 1);
+      open.settle();
+      print("drag of the rod to the picture, ms", millis);
+    }
+  }
+
+  private static Point rod(DrawingPanel panel) {
+    BenchDrawing drawing = panel.drawing();
+    var bounds = drawing.shape(DrawnPart.ROD).getBounds();
+    for (int x = bounds.x; x < bounds.x + bounds.width; x++) {
+      Point p = new Point(x, (int) bounds.getCenterY());
+      if (drawing.gripAt(p).filter(g -> g == RodGrip.BODY).isPresent()) {
+        return p;
+      }
+    }
+    throw new AssertionError("no grip of the rod");
+  }
+
+  /** Random hands with the clock running: each event of the event thread, and the memory. */
+  @Test
+  void use() throws Exception {
+    Waits waits = new Waits();
+    Toolkit.getDefaultToolkit().getSystemEventQueue().push(waits);
+    long minutes = Long.getLong("halfwave.minutes", 5);
+    try (OpenWindow open = OpenWindow.with(folder, OpenWindow.PLAIN.withMotion(true))) {
+      RandomHands hands = new RandomHands(open, folder, 2);
+      new Hand(open).takeKeyboard();
+      open.want(new Intent.Play(true));
+      waits.clear();
+      for (long minute = 1; minute <= minutes; minute++) {
+        long end = System.nanoTime() + TimeUnit.MINUTES.toNanos(1);
+        while (System.nanoTime() < end) {
+          hands.anything();
+        }
+        hands.closeDialogs();
+        System.gc();
+        Runtime runtime = Runtime.getRuntime();
+        System.out.printf(
+            "after %d min of random use: heap %.0f MB, resident %.0f MB, %d acts in the history%n",
+            minute,
+            (runtime.totalMemory() - runtime.freeMemory()) / 1e6,
+            resident(ProcessHandle.current().pid()),
+            open.shown().history().done().size());
+      }
+      print("an event of the event thread, ms", waits.millis());
+      waits.longest().forEach(System.out::println);
+    }
+  }
+
+  private static void print(String what, List<Double> values) {
+    List<Double> sorted = values.stream().sorted().toList();
+    int n = sorted.size();
+    System.out.printf(
+        "%s: n %d, p50 %.1f, p90 %.1f, p99 %.1f, most %.1f%n",
+        what,
+        n,
+        sorted.get(n / 2),
+        sorted.get(Math.min(n - 1, n * 9 / 10)),
+        sorted.get(Math.min(n - 1, n * 99 / 100)),
+        sorted.get(n - 1));
+  }
+
+  /** Times every event of the event thread. */
+  private static final class Waits extends EventQueue {
+    private static final int LONGEST = 12;
+
+    private final List<Double> millis = new ArrayList<>();
+    private final List<Wait> all = new ArrayList<>();
+
+    private record Wait(double millis, String event) {}
+
+    @Override
+    protected void dispatchEvent(AWTEvent event) {
+      String what = event.toString();
+      long before = System.nanoTime();
+      super.dispatchEvent(event);
+      double took = (System.nanoTime() - before) / 1e6;
+      synchronized (millis) {
+        millis.add(took);
+        all.add(new Wait(took, what));
+        if (all.size() > 2 * LONGEST) {
+          all.sort(Comparator.comparingDouble(Wait::millis).reversed());
+          all.subList(LONGEST, all.size()).clear();
+        }
+      }
+    }
+
+    void clear() {
+      synchronized (millis) {
+        millis.clear();
+        all.clear();
+      }
+    }
+
+    List<Double> millis() {
+      synchronized (millis) {
+        return List.copyOf(millis);
+      }
+    }
+
+    List<String> longest() {
+      synchronized (millis) {
+        return all.stream().map(w -> "%.0f ms: %s".formatted(w.millis, w.event)).toList();
+      }
+    }
+  }
+}
