@@ -26,6 +26,11 @@ public enum PaperSize {
     return name().toLowerCase(Locale.ROOT);
   }
 
+  /** What people everywhere call it. */
+  public String title() {
+    return this == LETTER ? "Letter" : name();
+  }
+
   /** The sheet of that spelling. */
   public static Optional<PaperSize> of(String code) {
     return Arrays.stream(values()).filter(size -> size.code().equals(code)).findFirst();

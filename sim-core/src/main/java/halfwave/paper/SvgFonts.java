@@ -8,8 +8,6 @@ import java.io.UncheckedIOException;
 import java.util.Base64;
 import java.util.Set;
 import java.util.TreeSet;
-import java.util.stream.Collectors;
-import java.util.stream.Stream;
 import org.apache.fontbox.ttf.TTFParser;
 import org.apache.fontbox.ttf.TTFSubsetter;
 import org.apache.fontbox.ttf.TrueTypeFont;
@@ -32,14 +30,33 @@ final class SvgFonts {
     for (int k = 0; k < texts.getLength(); k++) {
       texts.item(k).getTextContent().codePoints().forEach(letters::add);
     }
-    return Stream.of(Typeface.values())
-        .map(face -> rule(face, letters))
-        .collect(Collectors.joining("\n", "\n", "\n"));
+    String plain = rule(Typeface.PLAIN, letters, Typeface.PLAIN.family(), "normal");
+    String strong = rule(Typeface.STRONG, letters, Typeface.STRONG.family(), "normal");
+    String bold =
+        replaced(root)
+            ? rule(Typeface.STRONG, letters, Typeface.PLAIN.family(), "bold") + "\n"
+            : "";
+    return "\n" + plain + "\n" + strong + "\n" + bold;
   }
 
-  private static String rule(Typeface face, Set<Integer> letters) {
-    return "@font-face{font-family:'%s';src:url(data:font/ttf;base64,%s)}"
-        .formatted(face.family(), Base64.getEncoder().encodeToString(cut(face, letters)));
+  /** The window's charts are set in the type we cut ours from: ours takes its place. */
+  private static boolean replaced(Element root) {
+    boolean bold = false;
+    NodeList all = root.getElementsByTagName("*");
+    for (int k = 0; k < all.getLength(); k++) {
+      Element element = (Element) all.item(k);
+      String family = element.getAttribute("font-family");
+      if (!family.isEmpty() && !family.contains(Typeface.PLAIN.family())) {
+        element.setAttribute("font-family", "'" + Typeface.PLAIN.family() + "'");
+      }
+      bold |= element.getAttribute("font-weight").equals("bold");
+    }
+    return bold;
+  }
+
+  private static String rule(Typeface face, Set<Integer> letters, String family, String weight) {
+    return "@font-face{font-family:'%s';font-weight:%s;src:url(data:font/ttf;base64,%s)}"
+        .formatted(family, weight, Base64.getEncoder().encodeToString(cut(face, letters)));
   }
 
   private static byte[] cut(Typeface face, Set<Integer> letters) {
