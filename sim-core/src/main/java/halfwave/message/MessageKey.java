@@ -77,6 +77,12 @@ public enum MessageKey {
   ALLOWED_NO_WORD,
   /** A file that can be read. */
   ALLOWED_READABLE_FILE,
+  /** A file name with one of some endings: the endings. */
+  ALLOWED_ENDING,
+  /** A folder that files can be written in. */
+  ALLOWED_WRITABLE_FOLDER,
+  /** A date as it is typed. */
+  ALLOWED_DATE,
   /** A place where a file can be written. */
   ALLOWED_WRITABLE_FILE,
   /** A circuit that has a periodic steady state: why this one has none. */
@@ -462,6 +468,8 @@ public enum MessageKey {
 
   /** How far a sequence is: time played, all of it. */
   SEQUENCE_PROGRESS,
+  /** How many pictures are painted: done, all. */
+  PICTURES_PROGRESS,
   /** Title of a sequence: the bench. */
   SEQUENCE_TITLE,
   /** Under the title: board, seed, length. */

@@ -3,17 +3,10 @@ package halfwave.picture;
 import halfwave.bench.Bench;
 import halfwave.bench.Condition;
 import halfwave.board.Ignition;
-import halfwave.circuit.Point;
-import halfwave.instrument.HookUp;
-import halfwave.instrument.HookUp.Across;
-import halfwave.instrument.HookUp.AcrossSupply;
-import halfwave.instrument.HookUp.InSenseLead;
-import halfwave.instrument.HookUp.WireInFlame;
 import halfwave.message.Argument;
 import halfwave.message.Message;
 import halfwave.message.MessageKey;
 import halfwave.quantity.Dimension;
-import halfwave.work.FurnacePart;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -164,37 +157,6 @@ final class BenchDescription {
     }
   }
 
-  /** Where the leads of the meter are. */
-  private void leads(HookUp hookUp) {
-    if (hookUp instanceof InSenseLead series) {
-      say(MessageKey.DESCRIBED_SERIES, Argument.name(series.end()));
-    } else if (hookUp instanceof AcrossSupply supply) {
-      leads(Argument.name(supply.red()), Argument.name(supply.black()));
-    } else if (hookUp instanceof Across across) {
-      leads(point(across.red()), point(across.black()));
-    } else if (hookUp instanceof WireInFlame held) {
-      Argument wire = Argument.nested(Message.of(MessageKey.DRAWING_WIRE));
-      Argument other = point(held.other());
-      leads(held.redOnWire() ? wire : other, held.redOnWire() ? other : wire);
-    }
-  }
-
-  private void leads(Argument red, Argument black) {
-    say(MessageKey.DESCRIBED_LEADS, red, black);
-  }
-
-  private static Argument point(Point point) {
-    return switch (point) {
-      case COMMON -> Argument.nested(Message.of(MessageKey.DESCRIBED_COMMON));
-      case TERMINAL -> Argument.nested(Message.of(MessageKey.DESCRIBED_TERMINAL));
-      case LEAD -> Argument.name(FurnacePart.BOARD_CONNECTOR);
-      case BURNER_SURFACE -> Argument.name(FurnacePart.BURNERS);
-      case CHASSIS -> Argument.nested(Message.of(MessageKey.DRAWING_CHASSIS));
-      case PROBE -> Argument.name(FurnacePart.IGNITER);
-      default -> Argument.name(FurnacePart.ROD);
-    };
-  }
-
   private void meter() {
     if (!drawn.reading().isEmpty()) {
       say(MessageKey.DESCRIBED_METER, Argument.text(drawn.reading()));
@@ -205,7 +167,7 @@ final class BenchDescription {
               : MessageKey.DESCRIBED_METER_ON);
     }
     if (drawn.moment().hooked() != null) {
-      leads(drawn.moment().hooked().hookUp());
+      sentences.add(LeadPlaces.text(drawn.moment().hooked().hookUp(), words.sentences()));
     }
   }
 }

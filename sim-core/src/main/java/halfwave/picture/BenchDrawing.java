@@ -62,6 +62,35 @@ public final class BenchDrawing {
 
   /** Paints it with its paper, from the origin. */
   public void paint(Graphics2D graphics) {
+    paint(graphics, true, 0);
+  }
+
+  /**
+   * The drawing where no hand can reach it: without what the rod can be gripped by.
+   *
+   * @param size in units of the picture
+   * @param drawn what it shows
+   * @param style how
+   */
+  public static Picture picture(Dimension size, DrawnBench drawn, DrawingStyle style) {
+    return picture(size, drawn, style, 0);
+  }
+
+  /**
+   * The same for a slide, where no line is finer than the back of the room can see.
+   *
+   * @param size in units of the picture
+   * @param drawn what it shows
+   * @param style how
+   * @param leastLine width of the finest line, in units of the picture
+   */
+  public static Picture picture(
+      Dimension size, DrawnBench drawn, DrawingStyle style, double leastLine) {
+    return Picture.of(
+        size.width, size.height, g -> of(size, drawn, style).paint(g, false, leastLine));
+  }
+
+  private void paint(Graphics2D graphics, boolean grips, double leastLine) {
     Graphics2D g = (Graphics2D) graphics.create();
     g.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
     g.setRenderingHint(
@@ -71,7 +100,7 @@ public final class BenchDrawing {
     g.setRenderingHint(RenderingHints.KEY_STROKE_CONTROL, RenderingHints.VALUE_STROKE_PURE);
     g.scale(scale, scale);
     DrawingStyle style = sheet.style;
-    Ink ink = new Ink(g, style.palette());
+    Ink ink = new Ink(g, style.palette(), leastLine / scale);
     ink.fill(sheet.plan.sheet, style.palette().sheet());
     for (DrawnPart part : DrawnPart.values()) {
       Shape shape = sheet.shapes.get(part);
@@ -79,7 +108,7 @@ public final class BenchDrawing {
         ink.glow(shape);
       }
     }
-    parts(g, ink);
+    parts(g, ink, grips);
     new LabelPainter(sheet, ink).paint(labels);
     Shape focused = style.focused() == null ? null : sheet.shapes.get(style.focused());
     if (focused != null) {
@@ -88,7 +117,7 @@ public final class BenchDrawing {
     g.dispose();
   }
 
-  private void parts(Graphics2D g, Ink ink) {
+  private void parts(Graphics2D g, Ink ink, boolean grips) {
     WirePainter wires = new WirePainter(sheet, ink);
     BurnerPainter burner = new BurnerPainter(sheet, ink);
     RodPainter rod = new RodPainter(sheet, ink);
@@ -107,7 +136,7 @@ public final class BenchDrawing {
     burner.inside();
     burner.axis();
     new FlamePainter(sheet, memory).paint(g);
-    new FrontPainter(sheet, ink).paint();
+    new FrontPainter(sheet, ink).paint(grips);
     burner.walls();
     wires.groundAndValve();
     new ArrowPainter(sheet).paint(ink);
@@ -117,7 +146,9 @@ public final class BenchDrawing {
       wires.lead();
     }
     wires.leaks();
-    rod.grips();
+    if (grips) {
+      rod.grips();
+    }
     new Dimensions(sheet).paint(ink);
     new Legend(sheet).paint(ink);
     new MeterPainter(sheet, ink).paint();

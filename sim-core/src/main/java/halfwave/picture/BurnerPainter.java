@@ -166,7 +166,9 @@ final class BurnerPainter {
   void axis() {
     Point2D from = sheet.plan.zone.at(0, 0);
     double to = sheet.plan.zone.window().getMaxX();
-    ink.g.setStroke(
+    ink.line(
+        new Line2D.Double(from.getX() + 2, from.getY(), to, from.getY()),
+        Ink.faint(ink.palette.softInk(), 0.55),
         new java.awt.BasicStroke(
             0.7f,
             java.awt.BasicStroke.CAP_BUTT,
@@ -174,7 +176,5 @@ final class BurnerPainter {
             1,
             new float[] {14, 4, 2, 4},
             0));
-    ink.g.setPaint(Ink.faint(ink.palette.softInk(), 0.55));
-    ink.g.draw(new Line2D.Double(from.getX() + 2, from.getY(), to, from.getY()));
   }
 }

@@ -27,7 +27,8 @@ final class FrontPainter {
     this.ink = ink;
   }
 
-  void paint() {
+  /** Paints it, with what the rod can be gripped by or without. */
+  void paint(boolean grips) {
     if (!view.shown) {
       return;
     }
@@ -42,7 +43,7 @@ final class FrontPainter {
     ink.solid(Ink.disc(view.middle, r), p.ground(), p.ink(), Ink.FINE);
     flame(r);
     axes(r);
-    rod();
+    rod(grips);
     offCenter(r);
     SparkElectrode spark = sheet.bench.design().spark();
     if (spark != null) {
@@ -168,7 +169,7 @@ final class FrontPainter {
     return view.middle.getX() - 1.62 * r;
   }
 
-  private void rod() {
+  private void rod(boolean grips) {
     Palette p = ink.palette;
     bar(sheet.bench.rod(), p.metal());
     Point2D root = view.at(sheet.bench.rod().path().get(0));
@@ -177,8 +178,10 @@ final class FrontPainter {
     Area seen = new Area(ceramic);
     seen.intersect(new Area(view.frame));
     ink.solid(seen, p.ceramic(), p.ink(), Ink.FINE);
-    handle(view.at(sheet.bench.rod().tip()), 6);
-    handle(bend(), 4);
+    if (grips) {
+      handle(view.at(sheet.bench.rod().tip()), 6);
+      handle(bend(), 4);
+    }
   }
 
   /** Where the rod is gripped to be bent. */

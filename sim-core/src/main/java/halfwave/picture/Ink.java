@@ -22,9 +22,13 @@ final class Ink {
   final Graphics2D g;
   final Palette palette;
 
-  Ink(Graphics2D g, Palette palette) {
+  /** No line is finer than this. */
+  private final double least;
+
+  Ink(Graphics2D g, Palette palette, double least) {
     this.g = g;
     this.palette = palette;
+    this.least = least;
   }
 
   static Color faint(Color colour, double alpha) {
@@ -50,8 +54,20 @@ final class Ink {
 
   void line(Shape shape, Paint paint, Stroke stroke) {
     g.setPaint(paint);
-    g.setStroke(stroke);
+    g.setStroke(stroke instanceof BasicStroke line ? thickened(line) : stroke);
     g.draw(shape);
+  }
+
+  private Stroke thickened(BasicStroke line) {
+    return line.getLineWidth() >= least
+        ? line
+        : new BasicStroke(
+            (float) least,
+            line.getEndCap(),
+            line.getLineJoin(),
+            line.getMiterLimit(),
+            line.getDashArray(),
+            line.getDashPhase());
   }
 
   void line(double x0, double y0, double x1, double y1, Paint paint, double width) {

@@ -42,10 +42,8 @@ final class Look {
 
   private Look() {}
 
-  /** Inter where it is installed; elsewhere the system's plain sans serif stands in by itself. */
   static Font font(int style, int size) {
-    Font wanted = new Font("Inter", style, size);
-    return wanted.getFamily().equals("Inter") ? wanted : new Font(Font.SANS_SERIF, style, size);
+    return (style == Font.BOLD ? Typeface.STRONG : Typeface.PLAIN).font(size);
   }
 
   static Stroke solid(float width) {

@@ -93,6 +93,32 @@ public record Palette(
           new Color(0xE5484D),
           new Color(0x05080A));
 
+  /** Ink on white: a printer has no ground to put under it. */
+  public static final Palette PAPER = LIGHT.on(Color.WHITE, Color.WHITE);
+
+  private Palette on(Color otherGround, Color otherSheet) {
+    return new Palette(
+        dark,
+        otherGround,
+        otherSheet,
+        ink,
+        softInk,
+        hairline,
+        border,
+        accent,
+        attention,
+        danger,
+        volts,
+        microamps,
+        flameCone,
+        flameMantle,
+        ions,
+        metal,
+        ceramic,
+        redLead,
+        blackLead);
+  }
+
   /** The same on slides: no soft ink, which a projector washes out. */
   public Palette projected() {
     return new Palette(

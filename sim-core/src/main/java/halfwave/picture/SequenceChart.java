@@ -13,14 +13,11 @@ import halfwave.sequence.Event;
 import halfwave.sequence.Moment;
 import halfwave.sequence.Sample;
 import halfwave.sequence.Segment;
+import java.awt.geom.Rectangle2D;
 import java.awt.image.BufferedImage;
-import java.io.ByteArrayOutputStream;
-import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
-import javax.imageio.ImageIO;
 import org.jfree.chart.JFreeChart;
 import org.jfree.chart.axis.NumberAxis;
 import org.jfree.chart.axis.NumberTickUnit;
@@ -44,7 +41,7 @@ import org.jfree.data.xy.XYSeriesCollection;
  * <pre>{@code
  * SequenceChart chart = new SequenceChart(cold, 120_000, List.of());
  * chart.add(new Sequence().advance(cold, 120_000, acts));
- * byte[] png = chart.png(Sentences.in(Locale.ENGLISH));
+ * Picture picture = chart.picture(Sentences.in(Locale.ENGLISH));
  * }</pre>
  */
 public final class SequenceChart {
@@ -119,15 +116,11 @@ public final class SequenceChart {
     slice.events().stream().filter(e -> e.subject() == Event.Subject.ACT).forEach(acts::add);
   }
 
-  /** The picture as the bytes of a PNG file. */
-  public byte[] png(Sentences sentences) {
-    ByteArrayOutputStream bytes = new ByteArrayOutputStream();
-    try {
-      ImageIO.write(image(sentences, WIDTH, HEIGHT), "png", bytes);
-    } catch (IOException e) {
-      throw new UncheckedIOException(e);
-    }
-    return bytes.toByteArray();
+  /** The picture in its usual size, for a file: two pixels to a unit make {@link #WIDTH}. */
+  public Picture picture(Sentences sentences) {
+    double width = UNITS * WIDTH / HEIGHT;
+    return Picture.of(
+        width, UNITS, g -> chart(sentences).draw(g, new Rectangle2D.Double(0, 0, width, UNITS)));
   }
 
   /**

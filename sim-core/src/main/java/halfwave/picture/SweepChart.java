@@ -5,11 +5,8 @@ import halfwave.explain.Sweep;
 import halfwave.message.Argument;
 import halfwave.message.Message;
 import halfwave.message.MessageKey;
+import java.awt.geom.Rectangle2D;
 import java.awt.image.BufferedImage;
-import java.io.ByteArrayOutputStream;
-import java.io.IOException;
-import java.io.UncheckedIOException;
-import javax.imageio.ImageIO;
 import org.jfree.chart.JFreeChart;
 import org.jfree.chart.plot.XYPlot;
 import org.jfree.chart.title.TextTitle;
@@ -33,15 +30,13 @@ public final class SweepChart {
 
   private SweepChart() {}
 
-  /** The picture in its usual size, as the bytes of a PNG file. */
-  public static byte[] png(Sweep sweep, Sentences sentences) {
-    ByteArrayOutputStream bytes = new ByteArrayOutputStream();
-    try {
-      ImageIO.write(image(sweep, sentences, WIDTH, HEIGHT), "png", bytes);
-    } catch (IOException e) {
-      throw new UncheckedIOException(e);
-    }
-    return bytes.toByteArray();
+  /** The picture in its usual size, for a file: two pixels to a unit make {@link #WIDTH}. */
+  public static Picture picture(Sweep sweep, Sentences sentences) {
+    double width = UNITS * WIDTH / HEIGHT;
+    return Picture.of(
+        width,
+        UNITS,
+        g -> chart(sweep, sentences).draw(g, new Rectangle2D.Double(0, 0, width, UNITS)));
   }
 
   /**

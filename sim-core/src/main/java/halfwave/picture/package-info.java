@@ -1,5 +1,6 @@
 /**
- * Headless charts, drawings and pages (PNG, SVG, PDF) for commands, print, notebooks and window.
+ * Headless charts and drawings for commands, print, notebooks and window. They paint themselves;
+ * {@code halfwave.paper} makes files and pages of them.
  */
 @NullMarked
 package halfwave.picture;

@@ -142,17 +142,22 @@ final class HouseRules {
   static final ArchRule PICTURES_STAY_IN_PICTURE =
       noClasses()
           .that()
-          .resideOutsideOfPackage("halfwave.picture..")
+          .resideOutsideOfPackages("halfwave.picture..", "halfwave.paper..")
           .should()
           .dependOnClassesThat()
-          .resideInAnyPackage("java.awt..", "javax.swing..", "org.jfree..")
+          .resideInAnyPackage(
+              "java.awt..",
+              "javax.swing..",
+              "org.jfree..",
+              "org.apache.pdfbox..",
+              "org.apache.batik..")
           .allowEmptyShould(true);
 
   /** Pixels may differ by an ulp; numbers, sentences and files may not. */
   static final ArchRule SAME_BITS_EVERYWHERE =
       noClasses()
           .that()
-          .resideOutsideOfPackage("halfwave.picture..")
+          .resideOutsideOfPackages("halfwave.picture..", "halfwave.paper..")
           .should()
           .accessTargetWhere(
               describe(

@@ -14,11 +14,8 @@ import halfwave.sequence.Script;
 import halfwave.sequence.Segment;
 import halfwave.sequence.Sequence;
 import java.awt.image.BufferedImage;
-import java.io.ByteArrayInputStream;
-import java.io.IOException;
 import java.util.List;
 import java.util.Locale;
-import javax.imageio.ImageIO;
 import org.jfree.chart.JFreeChart;
 import org.jfree.chart.axis.ValueAxis;
 import org.jfree.chart.plot.CombinedDomainXYPlot;
@@ -63,9 +60,8 @@ class SequenceChartTest {
   }
 
   @Test
-  void pngHasTheUsualSizeAndAFlameOnIt() throws IOException {
-    BufferedImage image =
-        ImageIO.read(new ByteArrayInputStream(chart().png(Sentences.in(Locale.ENGLISH))));
+  void pictureHasTheUsualSizeAndAFlameOnIt() {
+    BufferedImage image = Painted.image(chart().picture(Sentences.in(Locale.ENGLISH)), 2);
 
     assertThat(image.getWidth()).isEqualTo(SequenceChart.WIDTH);
     assertThat(image.getHeight()).isEqualTo(SequenceChart.HEIGHT);

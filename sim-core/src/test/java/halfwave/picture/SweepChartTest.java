@@ -9,11 +9,8 @@ import halfwave.display.Sentences;
 import halfwave.explain.Axis;
 import halfwave.explain.Sweep;
 import java.awt.image.BufferedImage;
-import java.io.ByteArrayInputStream;
-import java.io.IOException;
 import java.util.List;
 import java.util.Locale;
-import javax.imageio.ImageIO;
 import org.jfree.chart.JFreeChart;
 import org.jfree.chart.plot.XYPlot;
 import org.junit.jupiter.api.Test;
@@ -45,9 +42,8 @@ class SweepChartTest {
   }
 
   @Test
-  void pngHasTheUsualSize() throws IOException {
-    BufferedImage image =
-        ImageIO.read(new ByteArrayInputStream(SweepChart.png(ONE, Sentences.in(Locale.ENGLISH))));
+  void pictureHasTheUsualSize() {
+    BufferedImage image = Painted.image(SweepChart.picture(ONE, Sentences.in(Locale.ENGLISH)), 2);
 
     assertThat(image.getWidth()).isEqualTo(SweepChart.WIDTH);
     assertThat(image.getHeight()).isEqualTo(SweepChart.HEIGHT);
@@ -115,7 +111,10 @@ class SweepChartTest {
         Sweep.of(
             ShippedBenches.standard(), List.of(Axis.linear(Parameter.ROD_ALONG, -0.03, -0.02, 3)));
 
-    assertThat(SweepChart.png(none, Sentences.in(Locale.ENGLISH))).isNotEmpty();
+    assertThat(
+            count(
+                Painted.image(SweepChart.picture(none, Sentences.in(Locale.ENGLISH)), 1), 0xFBFAF6))
+        .isPositive();
   }
 
   @Test

@@ -25,7 +25,7 @@ import picocli.CommandLine.Parameters;
 
 /**
  * Lists the shipped demonstrations; prints one and checks it against the model; or writes one as a
- * file to edit.
+ * file to edit, a handout, or pictures.
  */
 @Command(name = "demonstrations")
 final class DemonstrationsCommand implements Callable<Integer> {
@@ -45,10 +45,13 @@ final class DemonstrationsCommand implements Callable<Integer> {
   @Option(names = REPLACE, descriptionKey = "replace")
   private boolean replace;
 
+  @Mixin private LessonExports exports = new LessonExports();
+
   @Override
   public Integer call() {
+    exports.check(standard.spec().qualifiedName());
     if (demonstration == null) {
-      if (write != null) {
+      if (write != null || exports.wanted()) {
         throw new CommandFailedException(
             Failures.BAD_INPUT,
             Message.of(
@@ -59,6 +62,8 @@ final class DemonstrationsCommand implements Callable<Integer> {
       standard.out().print(standard.json() ? listJson() : list());
     } else if (write != null) {
       copy(demonstration, write);
+    } else if (exports.wanted()) {
+      exports.write(resolve(demonstration), standard);
     } else {
       Demonstration chosen = resolve(demonstration);
       DemonstrationPage page =

@@ -22,6 +22,7 @@ import picocli.CommandLine.Mixin;
       SpiceCommand.class,
       SweepCommand.class,
       SequenceCommand.class,
+      ReportCommand.class,
       MeasureCommand.class,
       SymptomsCommand.class,
       BenchesCommand.class,

@@ -43,6 +43,12 @@ final class Progress implements Sweep.Watch, SymptomTable.Watch {
                 played(untilMillis)));
   }
 
+  /** The same for pictures. */
+  boolean painted(int done, int all) {
+    return tell(
+        () -> Message.of(MessageKey.PICTURES_PROGRESS, Argument.count(done), Argument.count(all)));
+  }
+
   private static Argument played(long millis) {
     return Argument.quantity(millis / 1000.0, Dimension.TIME);
   }

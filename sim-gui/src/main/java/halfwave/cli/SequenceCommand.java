@@ -53,8 +53,11 @@ final class SequenceCommand implements Callable<Integer> {
   @Option(names = "--csv", paramLabel = "FILE", descriptionKey = "sequence-csv")
   private @Nullable Path csv;
 
-  @Option(names = "--png", paramLabel = "FILE", descriptionKey = "png")
-  private @Nullable Path png;
+  @Option(
+      names = {PictureTarget.OPTION, PictureTarget.EARLIER},
+      paramLabel = "FILE",
+      descriptionKey = "picture")
+  private @Nullable Path picture;
 
   @Override
   public Integer call() {
@@ -71,14 +74,15 @@ final class SequenceCommand implements Callable<Integer> {
                 SequencePlan.FOR,
                 length,
                 seed));
-    Targets.check(command, csv, "--png", png);
+    PictureTarget target = PictureTarget.of(command, picture);
+    Targets.check(command, csv, PictureTarget.OPTION, picture);
     if (csv == null) {
-      play(plan, slice -> {});
+      play(plan, target, slice -> {});
       return 0;
     }
     try (AtomicFile file = AtomicFile.open(csv)) {
       SequenceCsv table = new SequenceCsv(file.stream());
-      play(plan, slice -> table.add(slice.samples()));
+      play(plan, target, slice -> table.add(slice.samples()));
       file.keep();
     } catch (UncheckedIOException e) {
       throw BadInputException.ofFile(csv.toString(), Message.of(MessageKey.ALLOWED_WRITABLE_FILE));
@@ -86,7 +90,7 @@ final class SequenceCommand implements Callable<Integer> {
     return 0;
   }
 
-  private void play(SequencePlan plan, Consumer<Segment> table) {
+  private void play(SequencePlan plan, @Nullable PictureTarget target, Consumer<Segment> table) {
     List<Message> about = plan.about(standard.sentences());
     SequenceChart chart = new SequenceChart(plan.start(), plan.untilMillis(), about);
     SequenceText text = new SequenceText(standard.sentences());
@@ -104,12 +108,12 @@ final class SequenceCommand implements Callable<Integer> {
                   plan.acts(),
                   slice -> {
                     table.accept(slice);
-                    if (png != null) {
+                    if (target != null) {
                       chart.add(slice);
                     }
                     if (json != null) {
                       json.add(slice);
-                    } else if (csv == null && png == null) {
+                    } else if (csv == null && target == null) {
                       text.add(slice);
                     }
                     return progress.goOn(slice, plan.untilMillis());
@@ -118,12 +122,16 @@ final class SequenceCommand implements Callable<Integer> {
     } finally {
       progress.end();
     }
-    if (png != null) {
-      AtomicFile.write(png, chart.png(standard.sentences()));
+    if (target != null) {
+      target.write(
+          target.bytes(
+              chart.picture(standard.sentences()),
+              plan.start().bench().name(),
+              standard.language()));
     }
     if (json != null) {
       json.end(end);
-    } else if (csv == null && png == null) {
+    } else if (csv == null && target == null) {
       standard.out().print(text.text(plan.start(), about));
     }
   }

@@ -42,27 +42,38 @@ final class SweepCommand implements Callable<Integer> {
   @Option(names = "--csv", paramLabel = "FILE", descriptionKey = "csv")
   private @Nullable Path csv;
 
-  @Option(names = "--png", paramLabel = "FILE", descriptionKey = "png")
-  private @Nullable Path png;
+  @Option(
+      names = {PictureTarget.OPTION, PictureTarget.EARLIER},
+      paramLabel = "FILE",
+      descriptionKey = "picture")
+  private @Nullable Path picture;
 
   @Override
   public Integer call() {
     AxisOption option = new AxisOption(standard.spec().qualifiedName());
     Bench chosen = BenchArgument.resolve(Objects.requireNonNull(bench));
     List<Axis> axes = vary.stream().map(option::axis).toList();
-    Targets.check(standard.spec().qualifiedName(), csv, "--png", png);
+    String command = standard.spec().qualifiedName();
+    PictureTarget target = PictureTarget.of(command, picture);
+    Targets.check(command, csv, PictureTarget.OPTION, picture);
     Sweep sweep = sweep(option, chosen, axes);
     // drawn before anything is written: a failure leaves no half of an answer
-    byte[] picture = png == null ? new byte[0] : SweepChart.png(sweep, standard.sentences());
+    byte[] drawn =
+        target == null
+            ? new byte[0]
+            : target.bytes(
+                SweepChart.picture(sweep, standard.sentences()),
+                chosen.name(),
+                standard.language());
     if (csv != null) {
       AtomicFile.write(csv, SweepCsv.of(sweep).getBytes(StandardCharsets.UTF_8));
     }
-    if (png != null) {
-      AtomicFile.write(png, picture);
+    if (target != null) {
+      target.write(drawn);
     }
     if (standard.json()) {
       standard.out().print(SweepJson.of(sweep));
-    } else if (csv == null && png == null) {
+    } else if (csv == null && target == null) {
       standard
           .out()
           .print(SweepText.of(sweep, standard.sentences(), standard.spec().resourceBundle()));

@@ -59,7 +59,16 @@ class ReadmeTest {
             .toString();
     for (String name :
         new String[] {
-          "benches", "solve", "sweep", "sequence", "boards", "faults", "work", "spice", "circuit"
+          "benches",
+          "solve",
+          "sweep",
+          "sequence",
+          "report",
+          "boards",
+          "faults",
+          "work",
+          "spice",
+          "circuit"
         }) {
       assertThat(README).containsPattern("halfwave\\.jar " + name + "\\b");
       assertThat(help).contains(name);

@@ -294,7 +294,7 @@ class SequenceCommandTest {
       {"--png=" + folder},
       {"--csv=" + folder.resolve("none/a.csv")},
       {"--csv=" + folder.resolve("a.csv"), "--png=" + folder.resolve("none/a.png")},
-      {"--csv=" + folder.resolve("a"), "--png=" + folder.resolve("a")}
+      {"--csv=" + folder.resolve("a.png"), "--png=" + folder.resolve("a.png")}
     };
     for (String[] options : wrong) {
       List<String> args = new ArrayList<>(List.of("sequence", BENCH));

@@ -2,9 +2,11 @@ package halfwave.gui.presentation;
 
 import java.math.BigDecimal;
 import java.math.MathContext;
+import java.util.Arrays;
+import java.util.stream.Collectors;
 
 /** Lines of numbers with tabs between, as spreadsheets take them from the clipboard. */
-final class DataTable {
+public final class DataTable {
 
   /** What is beyond is noise of binary fractions. */
   private static final MathContext DIGITS = new MathContext(7);
@@ -35,6 +37,27 @@ final class DataTable {
     }
     BigDecimal rounded = new BigDecimal(value).round(DIGITS).stripTrailingZeros();
     return rounded.scale() > 12 ? "0" : rounded.toPlainString();
+  }
+
+  /**
+   * The same lines as a file: commas between, quotes around what has one in it (RFC 4180).
+   *
+   * @param tabbed lines with tabs between
+   */
+  public static String csv(String tabbed) {
+    return tabbed
+        .lines()
+        .map(
+            line ->
+                Arrays.stream(line.split("\t", -1))
+                    .map(DataTable::quoted)
+                    .collect(Collectors.joining(",")))
+        .collect(Collectors.joining("\n", "", "\n"));
+  }
+
+  private static String quoted(String cell) {
+    boolean special = cell.contains(",") || cell.contains("\"");
+    return special ? '"' + cell.replace("\"", "\"\"") + '"' : cell;
   }
 
   @Override

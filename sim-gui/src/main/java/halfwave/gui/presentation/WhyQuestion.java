@@ -1,13 +1,12 @@
 package halfwave.gui.presentation;
 
 import halfwave.board.Stage;
+import halfwave.explain.Causes;
 import halfwave.explain.MomentAccount;
 import halfwave.explain.MomentAnswer;
 import halfwave.message.Message;
-import halfwave.sequence.Event;
 import halfwave.sequence.Furnace;
 import halfwave.sequence.Moment;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import org.jspecify.annotations.Nullable;
@@ -35,26 +34,7 @@ public record WhyQuestion(Moment moment, List<Message> causes) {
   /** The question that a state raises. */
   public static WhyQuestion of(State state) {
     Stage stage = state.moment().board().stage();
-    return new WhyQuestion(state.moment(), causes(stage, state.recording().events()));
-  }
-
-  private static List<Message> causes(Stage stage, List<Event> events) {
-    List<Message> causes = new ArrayList<>();
-    boolean entered = false;
-    for (int k = events.size() - 1; k >= 0; k--) {
-      Event event = events.get(k);
-      boolean shut = event.shutsGas();
-      if ((!entered && event.enters(stage)) || shut) {
-        causes.add(0, event.message());
-        entered = true;
-      }
-      // a flame that burns is no more to be explained by the one before, nor a call by the last one
-      boolean begins = event.leaves(Stage.STANDBY) || event.leaves(Stage.OFF);
-      if (entered && (shut || stage == Stage.RUN || begins)) {
-        break;
-      }
-    }
-    return causes;
+    return new WhyQuestion(state.moment(), Causes.of(stage, state.recording().events()));
   }
 
   /** Whether the same answer serves: only the clock has moved, or hardly anything else. */

@@ -1,5 +1,6 @@
 package halfwave.gui.swing;
 
+import halfwave.picture.Picture;
 import java.awt.BasicStroke;
 import java.awt.Dimension;
 import java.awt.Graphics;
@@ -12,7 +13,6 @@ import java.awt.event.MouseAdapter;
 import java.awt.event.MouseEvent;
 import java.awt.geom.Line2D;
 import java.awt.geom.Rectangle2D;
-import java.awt.image.BufferedImage;
 import javax.swing.ToolTipManager;
 
 /** A painted chart with a cursor that follows the mouse or the arrow keys. */
@@ -106,18 +106,15 @@ abstract class ChartCanvas extends Painted {
   }
 
   /** The chart under a line that says what it is, without cursor and focus. */
-  final BufferedImage picture(String caption) {
+  final Picture picture(String caption) {
+    return Clip.sheet(theme, caption, getWidth(), getHeight(), this::drawn);
+  }
+
+  private void drawn(Graphics2D g) {
     double kept = cursor;
     cursor = Double.NaN;
-    BufferedImage image =
-        Clip.sheet(
-            theme,
-            caption,
-            getWidth(),
-            getHeight(),
-            g -> draw(new ChartInk(g, theme), getWidth(), getHeight()));
+    draw(new ChartInk(g, theme), getWidth(), getHeight());
     cursor = kept;
-    return image;
   }
 
   /** Moves the cursor with the mouse. */

@@ -1,11 +1,11 @@
 package halfwave.gui.swing;
 
-import java.awt.image.BufferedImage;
+import halfwave.picture.Picture;
 
-/** Something that can be copied as a picture. */
+/** Something that can be copied, printed and written as a picture. */
 @FunctionalInterface
 interface ChartPicture {
 
-  /** The picture under a line that says what it is. */
-  BufferedImage picture(String caption);
+  /** The picture under a line that says what it is; it is painted on the event thread. */
+  Picture picture(String caption);
 }

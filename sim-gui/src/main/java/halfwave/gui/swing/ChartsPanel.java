@@ -7,6 +7,7 @@ import halfwave.gui.presentation.Inquiry;
 import halfwave.gui.presentation.State;
 import halfwave.gui.presentation.Wording;
 import halfwave.gui.presentation.Workbench;
+import halfwave.picture.Picture;
 import java.awt.BorderLayout;
 import java.awt.Dimension;
 import java.awt.event.ComponentAdapter;
@@ -124,13 +125,28 @@ final class ChartsPanel extends Plate {
     return charts.get(Math.max(0, tabs.getSelectedIndex()));
   }
 
+  /** What the chart that is seen is called. */
+  String title() {
+    return tabs.getTitleAt(tabs.getSelectedIndex());
+  }
+
+  /** The chart that is seen; it is painted on the event thread. */
+  Picture picture() {
+    return seen().picture().picture(title());
+  }
+
+  /** Its numbers with tabs between, or empty where there are none. */
+  String data() {
+    return seen().data();
+  }
+
   private void copyPicture() {
-    Clip.copy(seen().picture().picture(tabs.getTitleAt(tabs.getSelectedIndex())));
+    Clip.copy(picture());
     notice.accept(words.text("chart.copied-picture"));
   }
 
   private void copyData() {
-    String data = seen().data();
+    String data = data();
     if (!data.isEmpty()) {
       Clip.copy(data);
       notice.accept(words.text("chart.copied-data"));

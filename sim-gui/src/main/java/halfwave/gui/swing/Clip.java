@@ -1,5 +1,7 @@
 package halfwave.gui.swing;
 
+import halfwave.paper.Pixels;
+import halfwave.picture.Picture;
 import java.awt.Graphics2D;
 import java.awt.Image;
 import java.awt.RenderingHints;
@@ -8,7 +10,6 @@ import java.awt.datatransfer.DataFlavor;
 import java.awt.datatransfer.StringSelection;
 import java.awt.datatransfer.Transferable;
 import java.awt.datatransfer.UnsupportedFlavorException;
-import java.awt.image.BufferedImage;
 import java.util.function.Consumer;
 
 /** A picture on its way to the clipboard. */
@@ -28,32 +29,37 @@ final class Clip implements Transferable {
     Toolkit.getDefaultToolkit().getSystemClipboard().setContents(new Clip(image), null);
   }
 
+  /** The same of something that paints itself. */
+  static void copy(Picture picture) {
+    copy(Pixels.image(picture, SCALE));
+  }
+
   /**
    * A sheet with a line that says what it is, and a picture below.
    *
    * @param painter paints the picture in the given size
    */
-  static BufferedImage sheet(
+  static Picture sheet(
       Theme theme, String caption, int width, int height, Consumer<Graphics2D> painter) {
     int pad = theme.px(14);
     int head = theme.px(26);
     int wide = width + 2 * pad;
     int high = height + 2 * pad + head;
-    BufferedImage image = new BufferedImage(SCALE * wide, SCALE * high, BufferedImage.TYPE_INT_RGB);
-    Graphics2D g = image.createGraphics();
-    g.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
-    g.setRenderingHint(
-        RenderingHints.KEY_TEXT_ANTIALIASING, RenderingHints.VALUE_TEXT_ANTIALIAS_ON);
-    g.scale(SCALE, SCALE);
-    g.setColor(theme.palette().sheet());
-    g.fillRect(0, 0, wide, high);
-    g.setFont(theme.heading());
-    g.setColor(theme.palette().ink());
-    g.drawString(caption, pad, pad + theme.px(12));
-    g.translate(pad, pad + head);
-    painter.accept(g);
-    g.dispose();
-    return image;
+    return Picture.of(
+        wide,
+        high,
+        g -> {
+          g.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
+          g.setRenderingHint(
+              RenderingHints.KEY_TEXT_ANTIALIASING, RenderingHints.VALUE_TEXT_ANTIALIAS_ON);
+          g.setColor(theme.palette().sheet());
+          g.fillRect(0, 0, wide, high);
+          g.setFont(theme.heading());
+          g.setColor(theme.palette().ink());
+          g.drawString(caption, pad, pad + theme.px(12));
+          g.translate(pad, pad + head);
+          painter.accept(g);
+        });
   }
 
   /** Puts text on the clipboard. */

@@ -17,7 +17,7 @@ final class Theme {
   /** Size of body type at 100 % (px). */
   static final float BODY = 13;
 
-  private final Palette palette;
+  private Palette palette;
   private final double ratio;
 
   private Theme(Palette palette, double ratio) {
@@ -90,6 +90,17 @@ final class Theme {
 
   Palette palette() {
     return palette;
+  }
+
+  /** Paints in the colours of paper: a printer has no dark ground. Only on the event thread. */
+  void onPaper(Runnable painting) {
+    Palette kept = palette;
+    palette = Palette.PAPER;
+    try {
+      painting.run();
+    } finally {
+      palette = kept;
+    }
   }
 
   /** Size of type over the usual (1). */

@@ -15,6 +15,7 @@ import halfwave.gui.presentation.Wording;
 import halfwave.gui.presentation.Workbench;
 import halfwave.instrument.MeterFunction;
 import halfwave.lesson.Question;
+import halfwave.paper.PaperSize;
 import halfwave.picture.DrawnPart;
 import halfwave.picture.DrawnView;
 import halfwave.picture.Palette;
@@ -42,6 +43,8 @@ import javax.swing.JComboBox;
 import javax.swing.JComponent;
 import javax.swing.JFrame;
 import javax.swing.JLabel;
+import javax.swing.JMenu;
+import javax.swing.JMenuBar;
 import javax.swing.JOptionPane;
 import javax.swing.JPanel;
 import javax.swing.JSplitPane;
@@ -72,6 +75,10 @@ public final class Window {
   private Wording words;
   private Theme theme;
   private BenchFiles files;
+
+  /** Keeps the size of the sheets when language or look change. */
+  private @Nullable PaperFiles paper;
+
   private Panels panels;
   private DrawnView view = DrawnView.ABOVE;
   private int tab;
@@ -309,7 +316,7 @@ public final class Window {
             desk, covered, tabs, notice);
     lay(made);
     panels = made;
-    frame.setJMenuBar(
+    JMenuBar menus =
         new Menus(
                 words,
                 workbench,
@@ -320,7 +327,9 @@ public final class Window {
                 this::view,
                 new Help(frame, theme, words),
                 this::quit)
-            .bar());
+            .bar();
+    menus.add(paperMenu(made), 1);
+    frame.setJMenuBar(menus);
     keys(made);
     leaveFocus(bar);
     leaveFocus(meter);
@@ -342,6 +351,23 @@ public final class Window {
           answers.run();
         };
     return made;
+  }
+
+  private JMenu paperMenu(Panels p) {
+    LongWork work = new LongWork(frame, words, p.notice()::setText, this::trouble);
+    paper =
+        new PaperFiles(
+            words,
+            theme,
+            workbench,
+            () -> view,
+            p.charts(),
+            new TargetChooser(frame, words),
+            work,
+            new Printing(frame, words, work),
+            new LessonChoice(frame, words, lesson),
+            paper == null ? PaperSize.usual(Locale.getDefault()) : paper.size());
+    return new PaperMenu(words, paper, workbench::ready).menu();
   }
 
   private void lay(Panels p) {

@@ -1,0 +1,48 @@
+package halfwave.gui.swing;
+
+import halfwave.gui.presentation.LessonModel;
+import halfwave.gui.presentation.Wording;
+import halfwave.io.ShippedDemonstrations;
+import halfwave.lesson.Demonstration;
+import halfwave.lesson.Playthrough;
+import java.util.List;
+import java.util.Optional;
+import javax.swing.JComboBox;
+import javax.swing.JFrame;
+import javax.swing.JOptionPane;
+
+/** Which demonstration is meant: the one that is shown, or one that is asked for. */
+final class LessonChoice {
+
+  private final JFrame over;
+  private final Wording words;
+  private final LessonModel model;
+
+  LessonChoice(JFrame over, Wording words, LessonModel model) {
+    this.over = over;
+    this.words = words;
+    this.model = model;
+  }
+
+  /** The demonstration; nothing where somebody thinks better of it. */
+  Optional<Demonstration> ask() {
+    Playthrough shown = model.at();
+    if (shown != null) {
+      return Optional.of(shown.demonstration());
+    }
+    List<Demonstration> all = ShippedDemonstrations.all();
+    JComboBox<String> list =
+        new JComboBox<>(all.stream().map(d -> d.title().in(words.locale())).toArray(String[]::new));
+    list.setName("paper.demonstrations");
+    int answer =
+        JOptionPane.showConfirmDialog(
+            over,
+            list,
+            words.text("paper.choose"),
+            JOptionPane.OK_CANCEL_OPTION,
+            JOptionPane.PLAIN_MESSAGE);
+    return answer == JOptionPane.OK_OPTION
+        ? Optional.of(all.get(list.getSelectedIndex()))
+        : Optional.empty();
+  }
+}

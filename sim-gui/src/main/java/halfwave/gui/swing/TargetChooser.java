@@ -1,0 +1,75 @@
+package halfwave.gui.swing;
+
+import halfwave.gui.presentation.Wording;
+import java.io.File;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Optional;
+import javax.swing.JFileChooser;
+import javax.swing.JFrame;
+import javax.swing.JOptionPane;
+import javax.swing.filechooser.FileNameExtensionFilter;
+import org.jspecify.annotations.Nullable;
+
+/** Asks where a file is to go, and asks again before another one is lost. */
+final class TargetChooser {
+
+  private final JFrame over;
+  private final Wording words;
+  private @Nullable File last;
+
+  TargetChooser(JFrame over, Wording words) {
+    this.over = over;
+    this.words = words;
+  }
+
+  /**
+   * A file.
+   *
+   * @param title what it is for
+   * @param name what it may be called
+   * @param kinds what the endings mean
+   * @param endings the endings, without dots; the first one is taken where a name has none
+   */
+  Optional<Path> file(String title, String name, String kinds, String... endings) {
+    JFileChooser chooser = new JFileChooser(last);
+    chooser.setDialogTitle(title);
+    chooser.setFileFilter(new FileNameExtensionFilter(kinds, endings));
+    chooser.setSelectedFile(new File(chooser.getCurrentDirectory(), name + "." + endings[0]));
+    if (chooser.showSaveDialog(over) != JFileChooser.APPROVE_OPTION) {
+      return Optional.empty();
+    }
+    Path file = chooser.getSelectedFile().toPath();
+    last = chooser.getCurrentDirectory();
+    if (!String.valueOf(file.getFileName()).contains(".")) {
+      file = file.resolveSibling(file.getFileName() + "." + endings[0]);
+    }
+    return !Files.exists(file) || mayReplace() ? Optional.of(file) : Optional.empty();
+  }
+
+  /** A folder. */
+  Optional<Path> folder(String title) {
+    JFileChooser chooser = new JFileChooser(last);
+    chooser.setDialogTitle(title);
+    chooser.setFileSelectionMode(JFileChooser.DIRECTORIES_ONLY);
+    if (chooser.showSaveDialog(over) != JFileChooser.APPROVE_OPTION) {
+      return Optional.empty();
+    }
+    last = chooser.getSelectedFile();
+    return Optional.of(chooser.getSelectedFile().toPath());
+  }
+
+  private boolean mayReplace() {
+    Object[] buttons = {words.text("file.replace"), words.text("file.cancel")};
+    return JOptionPane.showOptionDialog(
+            over,
+            words.text("file.overwrite"),
+            over.getTitle(),
+            JOptionPane.DEFAULT_OPTION,
+            JOptionPane.WARNING_MESSAGE,
+            null,
+            buttons,
+            buttons[1])
+        == 0;
+  }
+}
