@@ -66,6 +66,15 @@ public final class BenchDrawing {
   }
 
   /**
+   * The same where no line may be finer than the back of a room can see.
+   *
+   * @param leastLine width of the finest line, in pixels
+   */
+  public void paint(Graphics2D graphics, double leastLine) {
+    paint(graphics, true, leastLine);
+  }
+
+  /**
    * The drawing where no hand can reach it: without what the rod can be gripped by.
    *
    * @param size in units of the picture

@@ -58,6 +58,7 @@ final class DrawingPanel extends Painted {
   private final transient Wording words;
   private final transient Workbench workbench;
   private final transient Consumer<DrawnPart> opened;
+  private final double leastLine;
   private final transient FlameMemory memory = new FlameMemory();
   private @Nullable transient State state;
   private @Nullable transient BenchDrawing drawing;
@@ -75,6 +76,22 @@ final class DrawingPanel extends Painted {
   private @Nullable transient Point2D leadAt;
 
   DrawingPanel(Theme theme, Wording words, Workbench workbench, Consumer<DrawnPart> opened) {
+    this(theme, words, workbench, opened, 0);
+  }
+
+  /**
+   * A drawing.
+   *
+   * @param opened is told of a part whose card is wanted
+   * @param leastLine width of its finest line (px)
+   */
+  DrawingPanel(
+      Theme theme,
+      Wording words,
+      Workbench workbench,
+      Consumer<DrawnPart> opened,
+      double leastLine) {
+    this.leastLine = leastLine;
     this.theme = theme;
     this.words = words;
     this.workbench = workbench;
@@ -183,7 +200,7 @@ final class DrawingPanel extends Painted {
       g.dispose();
       return;
     }
-    d.paint(g);
+    d.paint(g, leastLine);
     if (leadAt != null) {
       Point2D from = d.shape(DrawnPart.METER).getBounds2D().isEmpty() ? leadAt : center(d);
       g.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
@@ -193,7 +210,7 @@ final class DrawingPanel extends Painted {
     }
     if (isFocusOwner() && focused == null) {
       g.setColor(theme.palette().accent());
-      g.setStroke(new BasicStroke(2f));
+      g.setStroke(new BasicStroke((float) Math.max(2, leastLine)));
       g.drawRect(1, 1, getWidth() - 3, getHeight() - 3);
     }
     g.dispose();

@@ -28,6 +28,7 @@ final class Help {
           "key.why",
           "key.lesson",
           "key.seal",
+          "key.projector",
           "key.cursor",
           "key.help");
 

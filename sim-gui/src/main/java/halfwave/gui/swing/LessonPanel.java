@@ -1,6 +1,7 @@
 package halfwave.gui.swing;
 
 import halfwave.gui.presentation.LessonModel;
+import halfwave.gui.presentation.LessonNotes;
 import halfwave.gui.presentation.LessonView;
 import halfwave.gui.presentation.LessonView.Choice;
 import halfwave.gui.presentation.Wording;
@@ -34,6 +35,7 @@ final class LessonPanel extends JPanel {
   private final JPanel foot;
   private @Nullable transient LessonView shown;
   private boolean listed;
+  private boolean notes;
 
   LessonPanel(
       Theme theme,
@@ -73,6 +75,13 @@ final class LessonPanel extends JPanel {
       fill(view);
       light.accept(view.lit());
     }
+  }
+
+  /** What only the instructor should see, while the class looks at the wall. */
+  void notes(boolean on) {
+    notes = on;
+    shown = null;
+    refresh();
   }
 
   /** Lights once more what this step speaks of, after another panel has lit something else. */
@@ -150,6 +159,12 @@ final class LessonPanel extends JPanel {
       column.add(
           Lettering.paragraph(view.explanation(), theme.lesson(), p.ink()),
           "gaptop 8, growx, wmin 0, wrap");
+    }
+    if (notes && model.at() != null) {
+      CautionPlate plate = new CautionPlate(theme, words.text("lesson.notes"));
+      plate.setName("lesson.notes");
+      plate.show(LessonNotes.of(model.at(), words));
+      column.add(plate, "gaptop 8, growx, wmin 0, wrap");
     }
     foot.removeAll();
     foot.add(button("lesson.back", model::back, view.hasBack()));

@@ -39,6 +39,7 @@ final class Menus {
   private final Supplier<List<Path>> recent;
   private final Consumer<UnaryOperator<Settings>> changed;
   private final Consumer<DrawnView> view;
+  private final Runnable projector;
   private final Help help;
   private final Runnable quit;
 
@@ -50,6 +51,7 @@ final class Menus {
       Supplier<List<Path>> recent,
       Consumer<UnaryOperator<Settings>> changed,
       Consumer<DrawnView> view,
+      Runnable projector,
       Help help,
       Runnable quit) {
     this.words = words;
@@ -59,6 +61,7 @@ final class Menus {
     this.recent = recent;
     this.changed = changed;
     this.view = view;
+    this.projector = projector;
     this.help = help;
     this.quit = quit;
   }
@@ -204,6 +207,7 @@ final class Menus {
     JMenu menu = menu("menu.view", KeyEvent.VK_V);
     menu.add(item("menu.above", () -> view.accept(DrawnView.ABOVE)));
     menu.add(item("menu.side", () -> view.accept(DrawnView.SIDE)));
+    menu.add(item("menu.projector", KeyEvent.VK_F11, 0, projector));
     menu.addSeparator();
     ButtonGroup look = new ButtonGroup();
     menu.add(

@@ -144,6 +144,19 @@ final class Theme {
     return font(Font.BOLD, 19);
   }
 
+  /** The same for a wall: nothing in soft ink, type and lines as large as the picture asks for. */
+  Theme projected(double ratio) {
+    return new Theme(palette.projected(), ratio);
+  }
+
+  Font projectorReading() {
+    return font(Font.BOLD, 31);
+  }
+
+  Font projectorHeading() {
+    return font(Font.BOLD, 17.5);
+  }
+
   private Font font(int style, double size) {
     return new Font(FlatInterFont.FAMILY, style, 1).deriveFont((float) (size * ratio));
   }

@@ -79,6 +79,8 @@ public final class Window {
   /** Keeps the size of the sheets when language or look change. */
   private @Nullable PaperFiles paper;
 
+  private @Nullable Projector projector;
+
   private Panels panels;
   private DrawnView view = DrawnView.ABOVE;
   private int tab;
@@ -229,6 +231,9 @@ public final class Window {
       workbench.want(new Intent.Pass(millis));
       if (settings.motion()) {
         panels.drawing().sway(millis / 1000.0);
+        if (projector != null) {
+          projector.sway(millis / 1000.0);
+        }
       }
     }
     if (workbench.ready()) {
@@ -325,6 +330,7 @@ public final class Window {
                 () -> settings.recent(),
                 this::change,
                 this::view,
+                this::project,
                 new Help(frame, theme, words),
                 this::quit)
             .bar();
@@ -421,6 +427,43 @@ public final class Window {
     return new Covered(theme, panel, words.text("seal.covered"));
   }
 
+  /** Puts the arrangement for a class on the wall, or takes it away. */
+  private void project() {
+    project(Projector.screen(frame));
+  }
+
+  /** The same in a place that a test chooses. */
+  void project(Rectangle place) {
+    if (projector != null) {
+      projector.close();
+      projector = null;
+    } else if (workbench.ready()) {
+      projector =
+          new Projector(
+              theme,
+              words,
+              workbench,
+              lesson,
+              text -> panels.notice().setText(text),
+              () -> {
+                projector = null;
+                panels.lesson().notes(false);
+              });
+      projector.open(place);
+    }
+    panels.lesson().notes(projector != null);
+  }
+
+  /** The demonstration, for tests. */
+  LessonModel lesson() {
+    return lesson;
+  }
+
+  /** For tests that look at the wall. */
+  @Nullable Projector projector() {
+    return projector;
+  }
+
   private SealPanel seal() {
     return new SealPanel(theme, words, workbench, System::nanoTime);
   }
@@ -461,7 +504,14 @@ public final class Window {
     words = Wording.of(tag == null ? words.locale() : Locale.forLanguageTag(tag), other.units());
     theme = theme();
     files = new BenchFiles(frame, words, workbench, this::used);
+    boolean projected = projector != null;
+    if (projected) {
+      project();
+    }
     build();
+    if (projected) {
+      project();
+    }
     SwingUtilities.updateComponentTreeUI(frame);
     frame.revalidate();
     frame.repaint();
@@ -479,6 +529,9 @@ public final class Window {
   void close() {
     ticker.stop();
     autosave.end();
+    if (projector != null) {
+      projector.close();
+    }
     KeyboardFocusManager.getCurrentKeyboardFocusManager().removeKeyEventDispatcher(lessonKeys);
     frame.dispose();
   }
@@ -508,6 +561,16 @@ public final class Window {
     key(root, KeyStroke.getKeyStroke(KeyEvent.VK_F3, 0), p.bar()::togglePower, false);
     key(root, KeyStroke.getKeyStroke(KeyEvent.VK_F4, 0), p.meter()::openSpots, false);
     key(root, KeyStroke.getKeyStroke(KeyEvent.VK_F8, 0), this::hide, false);
+    key(root, KeyStroke.getKeyStroke(KeyEvent.VK_F11, 0), this::project, false);
+    key(
+        root,
+        KeyStroke.getKeyStroke(KeyEvent.VK_F11, InputEvent.SHIFT_DOWN_MASK),
+        () -> {
+          if (projector != null) {
+            projector.freeze();
+          }
+        },
+        false);
     key(root, KeyStroke.getKeyStroke(KeyEvent.VK_F6, 0), () -> nextPanel(1), false);
     key(
         root,

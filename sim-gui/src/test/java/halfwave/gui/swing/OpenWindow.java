@@ -101,6 +101,10 @@ final class OpenWindow implements AutoCloseable {
     return window.frame();
   }
 
+  Window window() {
+    return window;
+  }
+
   Workbench workbench() {
     return window.workbench();
   }

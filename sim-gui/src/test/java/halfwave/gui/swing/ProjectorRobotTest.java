@@ -1,0 +1,205 @@
+package halfwave.gui.swing;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import halfwave.display.UnitSystem;
+import halfwave.gui.presentation.Intent;
+import halfwave.gui.presentation.ProjectorView;
+import halfwave.gui.presentation.State;
+import halfwave.gui.presentation.Wording;
+import halfwave.io.ShippedDemonstrations;
+import halfwave.lesson.Demonstration;
+import halfwave.lesson.Playthrough;
+import halfwave.sequence.Moment;
+import java.awt.Component;
+import java.awt.Container;
+import java.awt.Font;
+import java.awt.Rectangle;
+import java.awt.event.KeyEvent;
+import java.awt.font.FontRenderContext;
+import java.awt.image.BufferedImage;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.Locale;
+import java.util.Objects;
+import javax.swing.JLabel;
+import javax.swing.JTextArea;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** The picture for the wall can be read from the back of a class, and obeys a remote. */
+class ProjectorRobotTest {
+
+  private static final FontRenderContext MEASURE = new FontRenderContext(null, true, true);
+
+  /** What the drawing's smallest type measures in units of its own. */
+  private static final double SMALLEST_TYPE = 11;
+
+  @TempDir private Path folder;
+
+  private static ProjectorPanel onWall(OpenWindow open, int width, int height) {
+    OpenWindow.onScreen(
+        () -> {
+          open.window().project(new Rectangle(0, 0, width, height));
+          return null;
+        });
+    return panel(open);
+  }
+
+  private static ProjectorPanel panel(OpenWindow open) {
+    open.await("the picture", () -> open.window().projector().panel() != null);
+    open.settle();
+    return OpenWindow.onScreen(() -> open.window().projector().panel());
+  }
+
+  private static double capital(Font font) {
+    return font.createGlyphVector(MEASURE, "H").getVisualBounds().getHeight();
+  }
+
+  /** Letters of at least 1/40 of the height, lines of 1/300: what the look of the window asks. */
+  @ParameterizedTest
+  @CsvSource({"1280, 720", "1920, 1080"})
+  void lettersAndLinesAreLargeEnough(int width, int height) throws Exception {
+    try (OpenWindow open = OpenWindow.plain(folder)) {
+      ProjectorPanel panel = onWall(open, width, height);
+      List<Font> fonts = OpenWindow.onScreen(() -> fonts(panel));
+      assertThat(fonts).hasSizeGreaterThan(6);
+      assertThat(fonts)
+          .allSatisfy(f -> assertThat(capital(f)).isGreaterThanOrEqualTo(height / 40.0));
+      double scale = height / (double) ProjectorPanel.HEIGHT;
+      Font type = new Font("Inter", Font.PLAIN, 1);
+      double drawn = SMALLEST_TYPE * 3.45 * scale;
+      assertThat(capital(type.deriveFont((float) drawn))).isGreaterThanOrEqualTo(height / 40.0);
+      assertThat(OpenWindow.onScreen(() -> thinnest(panel)))
+          .isGreaterThanOrEqualTo((int) Math.floor(height / 300.0));
+    }
+  }
+
+  private static List<Font> fonts(Container from) {
+    List<Font> fonts = new ArrayList<>();
+    for (Component c : from.getComponents()) {
+      if (c instanceof JLabel || c instanceof JTextArea || c instanceof ProjectorSignal) {
+        fonts.add(c instanceof ProjectorSignal s ? s.type() : c.getFont());
+      } else if (c instanceof Container inside && !(c instanceof DrawingPanel)) {
+        fonts.addAll(fonts(inside));
+      }
+    }
+    return fonts;
+  }
+
+  /** Shortest run of dark pixels across the upright axis of the chart, in the middle of it. */
+  private static int thinnest(ProjectorPanel panel) {
+    BufferedImage image =
+        new BufferedImage(panel.getWidth(), panel.getHeight(), BufferedImage.TYPE_INT_RGB);
+    panel.paint(image.createGraphics());
+    int y = image.getHeight() * 2 / 5;
+    int most = 0;
+    int run = 0;
+    for (int x = image.getWidth() * 62 / 100; x < image.getWidth() * 72 / 100; x++) {
+      run = (image.getRGB(x, y) & 0xFF) < 0x80 ? run + 1 : 0;
+      most = Math.max(most, run);
+    }
+    return most;
+  }
+
+  /** Every shipped demonstration, each of its phases, both languages. */
+  @ParameterizedTest
+  @CsvSource({"en", "es"})
+  void whatADemonstrationSaysFitsOnTheWall(String language) throws Exception {
+    Wording words = Wording.of(Locale.forLanguageTag(language), UnitSystem.METRIC);
+    List<String> cut = new ArrayList<>();
+    try (OpenWindow open = OpenWindow.plain(folder)) {
+      ProjectorPanel panel = onWall(open, 1280, 720);
+      State state = open.shown();
+      for (Demonstration d : ShippedDemonstrations.all()) {
+        for (int k = 0; k < d.steps().size(); k++) {
+          for (int phase = 0; phase < 3; phase++) {
+            Playthrough at = at(d, k, phase == 2);
+            boolean asking = phase == 1;
+            int room =
+                OpenWindow.onScreen(
+                    () -> {
+                      panel.show(state, ProjectorView.of(state, at, asking, words));
+                      return panel.roomBelow();
+                    });
+            if (room < 0) {
+              cut.add("%s, step %s, phase %s: %s px".formatted(d.name(), k + 1, phase, room));
+            }
+          }
+        }
+      }
+    }
+    assertThat(cut).isEmpty();
+  }
+
+  private static Playthrough at(Demonstration d, int step, boolean revealed) {
+    Moment cold = d.cold();
+    List<List<Integer>> votes =
+        d.steps().stream()
+            .map(
+                s ->
+                    s.question() == null
+                        ? List.<Integer>of()
+                        : Collections.nCopies(s.question().answers().size(), 12))
+            .toList();
+    return new Playthrough(
+        d, step, revealed, votes, Collections.nCopies(d.steps().size() + 1, cold));
+  }
+
+  @Test
+  void aRemoteLeadsThroughADemonstration() throws Exception {
+    try (OpenWindow open = OpenWindow.plain(folder)) {
+      Hand hand = new Hand(open);
+      Demonstration d = ShippedDemonstrations.named("a-dirty-rod").orElseThrow();
+      OpenWindow.onScreen(
+          () -> {
+            open.window().lesson().begin(d);
+            return null;
+          });
+      open.await("the first step", () -> open.window().lesson().at() != null);
+      ProjectorPanel panel = onWall(open, 1280, 720);
+      open.await(
+          "the keyboard on the wall",
+          () -> panel.getTopLevelAncestor() instanceof java.awt.Window w && w.isFocused());
+      hand.key(KeyEvent.VK_PAGE_DOWN);
+      open.await("the second step", () -> at(open).stepIndex() == 1);
+      hand.key(KeyEvent.VK_B);
+      assertThat(at(open).tally()).as("nothing is asked yet").containsOnly(0);
+      hand.key(KeyEvent.VK_PAGE_DOWN);
+      hand.key(KeyEvent.VK_B);
+      hand.key(KeyEvent.VK_2);
+      hand.key(KeyEvent.VK_D);
+      assertThat(at(open).tally()).containsExactly(0, 2, 0, 1);
+      hand.key(KeyEvent.VK_PAGE_DOWN);
+      assertThat(at(open).revealed()).isTrue();
+      hand.key(KeyEvent.VK_F);
+      open.want(new Intent.StepOn(5000L));
+      String frozen =
+          OpenWindow.onScreen(() -> ((JLabel) find(panel, "projector.reading")).getText());
+      hand.key(KeyEvent.VK_F);
+      open.settle();
+      assertThat(frozen).isNotBlank();
+      hand.key(KeyEvent.VK_ESCAPE);
+      assertThat(OpenWindow.onScreen(() -> open.window().projector() == null)).isTrue();
+    }
+  }
+
+  private static Playthrough at(OpenWindow open) {
+    return Objects.requireNonNull(open.window().lesson().at());
+  }
+
+  private static Component find(Container from, String name) {
+    for (Component c : from.getComponents()) {
+      Component found =
+          name.equals(c.getName()) ? c : c instanceof Container inside ? find(inside, name) : null;
+      if (found != null) {
+        return found;
+      }
+    }
+    return null;
+  }
+}
