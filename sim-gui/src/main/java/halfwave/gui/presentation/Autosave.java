@@ -92,7 +92,7 @@ public final class Autosave {
       return;
     }
     boolean due = keptMillis == null || nowMillis - keptMillis >= PACE_MILLIS;
-    RecoveryFile content = content(state);
+    RecoveryFile content = content(state.own());
     if (due && !content.equals(kept)) {
       kept = content;
       keptMillis = nowMillis;

@@ -42,7 +42,7 @@ final class Effects {
   private static final long CALL_MILLIS = 5000;
 
   /** An act takes no time, but what happens at its instant has to have happened (ms). */
-  private static final long INSTANT_MILLIS = 1;
+  static final long INSTANT_MILLIS = 1;
 
   /** So far a step looks for the next thing to happen (ms). */
   private static final long FAR_MILLIS = 600_000;
@@ -52,14 +52,20 @@ final class Effects {
 
   private final Sequence sequence = new Sequence();
   private final Stages stages = new Stages();
+  private final SealEffects seals = new SealEffects(this);
 
   /** A bench on which the furnace has been running for a while, with a meter in the sense lead. */
   State opened(Intent.Open open) {
+    return running(open, true);
+  }
+
+  /** A furnace that was called for heat two minutes ago. */
+  State running(Intent.Open open, boolean metered) {
     Meter meter = Meter.fresh(ShippedMeters.service());
     Moment cold = Moment.cold(open.bench(), open.board(), SEED);
     List<Act> acts = new ArrayList<>();
     // a meter on an electrode that sparks would not live to see the flame
-    if (open.bench().design().ignition() != Ignition.SPARK_AND_SENSE) {
+    if (metered && open.bench().design().ignition() != Ignition.SPARK_AND_SENSE) {
       HookUp series = new HookUp.InSenseLead(LeadEnd.BOARD, true);
       acts.add(new Act(0, new Deed.HookOn(meter, MeterFunction.DC_MICROAMPS, series)));
     }
@@ -74,6 +80,7 @@ final class Effects {
         History.EMPTY,
         new State.Clock(true, 1),
         new State.Paper(open.file(), open.bench()),
+        null,
         null,
         null);
   }
@@ -117,6 +124,8 @@ final class Effects {
       return state.with(new State.Paper(saved.file(), saved.bench()));
     } else if (intent instanceof Intent.HandOver handOver) {
       return handedOver(state, handOver.meter());
+    } else if (intent instanceof Intent.Sealing sealing) {
+      return seals.after(state, sealing);
     }
     throw new IllegalStateException("no effect for " + intent);
   }
@@ -154,7 +163,7 @@ final class Effects {
   }
 
   /** What a demonstration does to its own bench is nobody's unsaved work. */
-  private static State.Paper own(Moment moment) {
+  static State.Paper own(Moment moment) {
     return new State.Paper(null, moment.bench());
   }
 
@@ -279,7 +288,7 @@ final class Effects {
         : acted(state, List.of(new Deed.HookOn(meter, on.function(), on.hookUp())), 0);
   }
 
-  private State at(State state, Standing standing) {
+  State at(State state, Standing standing) {
     return state.with(standing, Readout.of(stages, standing.moment()));
   }
 }

@@ -2,6 +2,7 @@ package halfwave.gui.presentation;
 
 import halfwave.bench.Bench;
 import halfwave.board.BoardSettings;
+import halfwave.fault.FaultKind;
 import halfwave.instrument.Meter;
 import halfwave.instrument.MeterFunction;
 import halfwave.lesson.Stretch;
@@ -17,7 +18,7 @@ import org.jspecify.annotations.Nullable;
  *
  * <pre>
  * Intent = Pass | Play | Speed | StepOn | Act | Measure | Labor | Undo | Redo | Open | BringBack
- *        | Enter | Show | Saved | HandOver
+ *        | Enter | Show | Saved | HandOver | Sealing
  * </pre>
  */
 public sealed interface Intent {
@@ -137,4 +138,38 @@ public sealed interface Intent {
    * @param meter the meter
    */
   record HandOver(Meter meter) implements Intent {}
+
+  /**
+   * Something about a bench that a class has to diagnose.
+   *
+   * <pre>Sealing = Hide | Draw | Reveal | LookBack | Unseal</pre>
+   */
+  sealed interface Sealing extends Intent {}
+
+  /** The condition of the bench is hidden, as it stands. */
+  record Hide() implements Sealing {}
+
+  /**
+   * A fault that nobody has chosen is put on the hidden bench, and heat is called for.
+   *
+   * @param seed decides which
+   */
+  record Draw(long seed) implements Sealing {}
+
+  /**
+   * The condition is revealed.
+   *
+   * @param answer what the class believes, or null
+   */
+  record Reveal(@Nullable FaultKind answer) implements Sealing {}
+
+  /**
+   * The bench as it was after a step of the way that was gone.
+   *
+   * @param step which, from zero; their number: as it is at the end
+   */
+  record LookBack(int step) implements Sealing {}
+
+  /** The bench that was there before comes back. */
+  record Unseal() implements Sealing {}
 }

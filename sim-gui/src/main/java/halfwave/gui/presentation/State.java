@@ -16,6 +16,7 @@ import org.jspecify.annotations.Nullable;
  * @param paper where the bench lies
  * @param showing what a demonstration plays, or null
  * @param refusal why the last act could not be done, or null
+ * @param seal the bench that a class has to diagnose, or null
  */
 public record State(
     Standing standing,
@@ -24,7 +25,8 @@ public record State(
     Clock clock,
     Paper paper,
     @Nullable Stretch showing,
-    @Nullable Refusal refusal) {
+    @Nullable Refusal refusal,
+    @Nullable Seal seal) {
 
   /**
    * How time runs.
@@ -54,30 +56,44 @@ public record State(
 
   /** Whether anything would be lost by leaving this bench. */
   public boolean unsaved() {
-    return !moment().bench().equals(paper.bench());
+    return seal == null ? !moment().bench().equals(paper.bench()) : seal.before().unsaved();
+  }
+
+  /** The bench that belongs to whoever works here: not one that a class has to diagnose. */
+  State own() {
+    return seal == null ? this : seal.before();
+  }
+
+  /** Whether what is wrong with the bench is hidden. */
+  public boolean sealed() {
+    return seal != null && seal.closed();
+  }
+
+  State with(@Nullable Seal other) {
+    return new State(standing, readout, history, clock, paper, showing, refusal, other);
   }
 
   State with(Clock other) {
-    return new State(standing, readout, history, other, paper, showing, refusal);
+    return new State(standing, readout, history, other, paper, showing, refusal, seal);
   }
 
   State with(Paper other) {
-    return new State(standing, readout, history, clock, other, showing, refusal);
+    return new State(standing, readout, history, clock, other, showing, refusal, seal);
   }
 
   State with(Standing other, Readout found) {
-    return new State(other, found, history, clock, paper, showing, refusal);
+    return new State(other, found, history, clock, paper, showing, refusal, seal);
   }
 
   State with(History other) {
-    return new State(standing, readout, other, clock, paper, showing, null);
+    return new State(standing, readout, other, clock, paper, showing, null, seal);
   }
 
   State showing(@Nullable Stretch other) {
-    return new State(standing, readout, history, clock, paper, other, refusal);
+    return new State(standing, readout, history, clock, paper, other, refusal, seal);
   }
 
   State with(Refusal other) {
-    return new State(standing, readout, history, clock, paper, showing, other);
+    return new State(standing, readout, history, clock, paper, showing, other, seal);
   }
 }

@@ -122,15 +122,24 @@ final class BenchFiles {
   }
 
   boolean save() {
-    if (!workbench.ready()) {
+    if (!workbench.ready() || sealed()) {
       return false;
     }
     Path file = workbench.shown().paper().file();
     return file == null ? saveAs() : write(file);
   }
 
+  /** A file would tell what is hidden. */
+  private boolean sealed() {
+    boolean sealed = workbench.shown().seal() != null;
+    if (sealed) {
+      JOptionPane.showMessageDialog(over, words.text("seal.no-save"));
+    }
+    return sealed;
+  }
+
   boolean saveAs() {
-    if (!workbench.ready()) {
+    if (!workbench.ready() || sealed()) {
       return false;
     }
     JFileChooser chooser = chooser(words.text("file.save"));

@@ -153,8 +153,24 @@ final class ChartsPanel extends Plate {
     }
   }
 
+  /** Charts that take the circuit apart tell what is wrong with it. */
+  private void cover(boolean sealed) {
+    for (int k = 0; k < charts.size(); k++) {
+      boolean told =
+          !(charts.get(k) instanceof StripPanel || charts.get(k) instanceof HistoryPanel);
+      if (told && tabs.isEnabledAt(k) == sealed) {
+        tabs.setEnabledAt(k, !sealed);
+        tabs.setToolTipTextAt(k, sealed ? words.text("seal.covered") : null);
+      }
+    }
+    if (!tabs.isEnabledAt(tabs.getSelectedIndex())) {
+      tabs.setSelectedIndex(0);
+    }
+  }
+
   void show(State newState) {
     state = newState;
+    cover(newState.sealed());
     Bench wanted = Healthy.bench(newState);
     if (!wanted.equals(ghost)) {
       ghost = wanted;
@@ -194,7 +210,9 @@ final class ChartsPanel extends Plate {
 
   /** Shows a chart. */
   void chart(int index) {
-    tabs.setSelectedIndex(index);
+    if (tabs.isEnabledAt(index)) {
+      tabs.setSelectedIndex(index);
+    }
   }
 
   /** Gives up all work; the panel is not used any more. */

@@ -7,6 +7,7 @@ import halfwave.gui.presentation.MeterView;
 import halfwave.gui.presentation.PartCard;
 import halfwave.gui.presentation.Placing;
 import halfwave.gui.presentation.RodGesture;
+import halfwave.gui.presentation.Seal;
 import halfwave.gui.presentation.State;
 import halfwave.gui.presentation.Wording;
 import halfwave.gui.presentation.Workbench;
@@ -140,7 +141,10 @@ final class DrawingPanel extends Painted {
 
   private BenchDrawing made(State s) {
     var moment = s.moment();
-    if (held != null) {
+    Seal seal = s.seal();
+    if (seal != null && seal.closed()) {
+      moment = moment.seenWith(seal.known().condition());
+    } else if (held != null) {
       moment = moment.seenWith(moment.bench().condition().withRodPosition(held));
     }
     double positive = s.readout().rodPositivePeakAmps();
@@ -249,7 +253,8 @@ final class DrawingPanel extends Painted {
       if (red == null && d.partAt(e.getPoint()).orElse(null) == DrawnPart.METER) {
         red = true;
       }
-      grip = red == null ? d.gripAt(e.getPoint()).orElse(null) : null;
+      // whoever may not see where the rod stands cannot move it
+      grip = red == null && !state.sealed() ? d.gripAt(e.getPoint()).orElse(null) : null;
       gesture = new RodGesture(rod(), KnobSlider.nextGesture());
       focused = d.partAt(e.getPoint()).orElse(null);
       drawing = null;

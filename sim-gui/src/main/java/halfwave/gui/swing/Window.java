@@ -103,6 +103,8 @@ public final class Window {
       WorkPanel work,
       PartPanel part,
       LessonPanel lesson,
+      LessonDesk desk,
+      List<Covered> covered,
       JTabbedPane tabs,
       JLabel notice) {
 
@@ -112,6 +114,8 @@ public final class Window {
       meter.show(state);
       board.show(state);
       charts.show(state);
+      covered.forEach(c -> c.cover(state.sealed()));
+      desk.show(state);
       tab(state);
     }
 
@@ -269,7 +273,9 @@ public final class Window {
     }
     JTabbedPane tabs = new JTabbedPane();
     tabs.setFont(theme.tab());
-    DrawingPanel drawing = new DrawingPanel(theme, words, workbench, p -> openPart(part, tabs, p));
+    Covered parts = covered(part);
+    DrawingPanel drawing =
+        new DrawingPanel(theme, words, workbench, p -> openPart(part, tabs, parts, p));
     drawing.view(view);
     drawing.motion(settings.motion());
     MeterPanel meter = new MeterPanel(theme, words, workbench);
@@ -278,13 +284,15 @@ public final class Window {
     WhyPanel reasons = new WhyPanel(theme, words, why, drawing::light);
     FaultPanel faults = new FaultPanel(theme, words, workbench);
     WorkPanel work = new WorkPanel(theme, words, workbench);
-    tabs.addTab(words.text("tab.condition"), condition);
-    tabs.addTab(words.text("tab.why"), reasons);
-    tabs.addTab(words.text("tab.faults"), faults);
+    List<Covered> covered = List.of(covered(condition), covered(reasons), covered(faults), parts);
+    tabs.addTab(words.text("tab.condition"), covered.get(0));
+    tabs.addTab(words.text("tab.why"), covered.get(1));
+    tabs.addTab(words.text("tab.faults"), covered.get(2));
     tabs.addTab(words.text("tab.work"), work);
-    tabs.addTab(words.text("tab.part"), part);
+    tabs.addTab(words.text("tab.part"), parts);
     LessonPanel player = new LessonPanel(theme, words, lesson, drawing::light, files::mayLeave);
-    tabs.addTab(words.text("tab.lesson"), player);
+    LessonDesk desk = new LessonDesk(theme, player, seal(), seal(), () -> lesson.at() != null);
+    tabs.addTab(words.text("tab.lesson"), desk);
     tabs.setName("tabs");
     tabs.setSelectedIndex(tab);
     tabs.addChangeListener(
@@ -293,7 +301,7 @@ public final class Window {
           if (workbench.ready() && panels != null) {
             panels.tab(workbench.shown());
           }
-          if (tabs.getSelectedComponent() == player) {
+          if (tabs.getSelectedComponent() == desk) {
             player.relight();
           }
         });
@@ -305,7 +313,7 @@ public final class Window {
     Panels made =
         new Panels(
             bar, drawing, meter, board, charts, condition, reasons, faults, work, part, player,
-            tabs, notice);
+            desk, covered, tabs, notice);
     lay(made);
     panels = made;
     JMenuBar menus =
@@ -327,7 +335,14 @@ public final class Window {
     leaveFocus(meter);
     leaveFocus(player);
     Runnable states = workbench.subscribe(this::show);
-    Runnable steps = lesson.subscribe(player::refresh);
+    Runnable steps =
+        lesson.subscribe(
+            () -> {
+              player.refresh();
+              if (workbench.ready()) {
+                desk.show(workbench.shown());
+              }
+            });
     Runnable answers = why.subscribe(reasons::refresh);
     unsubscribe =
         () -> {
@@ -402,9 +417,25 @@ public final class Window {
     return head;
   }
 
-  private void openPart(PartPanel part, JTabbedPane tabs, DrawnPart opened) {
+  private Covered covered(JComponent panel) {
+    return new Covered(theme, panel, words.text("seal.covered"));
+  }
+
+  private SealPanel seal() {
+    return new SealPanel(theme, words, workbench, System::nanoTime);
+  }
+
+  /** With one key, and before anybody sees the other tabs. */
+  private void hide() {
+    panels.tabs().setSelectedComponent(panels.desk());
+    if (lesson.at() == null) {
+      workbench.want(new Intent.Hide());
+    }
+  }
+
+  private void openPart(PartPanel part, JTabbedPane tabs, Covered around, DrawnPart opened) {
     lastOpened = opened;
-    tabs.setSelectedComponent(part);
+    tabs.setSelectedComponent(around);
     part.open(opened);
   }
 
@@ -476,6 +507,7 @@ public final class Window {
     key(root, KeyStroke.getKeyStroke(KeyEvent.VK_F2, 0), p.bar()::toggleCall, false);
     key(root, KeyStroke.getKeyStroke(KeyEvent.VK_F3, 0), p.bar()::togglePower, false);
     key(root, KeyStroke.getKeyStroke(KeyEvent.VK_F4, 0), p.meter()::openSpots, false);
+    key(root, KeyStroke.getKeyStroke(KeyEvent.VK_F8, 0), this::hide, false);
     key(root, KeyStroke.getKeyStroke(KeyEvent.VK_F6, 0), () -> nextPanel(1), false);
     key(
         root,

@@ -31,7 +31,7 @@ class LessonRobotTest {
   void open() {
     open = OpenWindow.plain(folder);
     hand = new Hand(open);
-    hand.tab("Demonstration");
+    hand.tab("Lesson");
     hand.click("lesson." + SHOWN.name());
     forwardIsReady();
   }

@@ -87,6 +87,7 @@ class TextFitsTest {
       lesson(open, wrong);
       spoil(open, window);
       tabs(open, "broken", wrong);
+      seal(open, wrong);
     }
     assertThat(wrong.entrySet()).as(window.toString()).isEmpty();
   }
@@ -125,7 +126,7 @@ class TextFitsTest {
     for (String sort : List.of("work.sort.repair", "work.sort.mishap", "work.sort.look")) {
       OpenWindow.onScreen(
           () -> {
-            tabs.setSelectedComponent(descend(open.frame(), WorkPanel.class));
+            bring(tabs, descend(open.frame(), WorkPanel.class));
             return null;
           });
       open.settle();
@@ -140,12 +141,20 @@ class TextFitsTest {
     for (DrawnPart part : DrawnPart.values()) {
       OpenWindow.onScreen(
           () -> {
-            tabs.setSelectedComponent(panel);
+            bring(tabs, panel);
             panel.open(part);
             return null;
           });
       look(open, "part " + part, wrong);
     }
+  }
+
+  private static void bring(JTabbedPane tabs, Component panel) {
+    Component tab = panel;
+    while (tab.getParent() != tabs) {
+      tab = tab.getParent();
+    }
+    tabs.setSelectedComponent(tab);
   }
 
   /** The longest of what a demonstration says: a question with its answers, then the answer. */
@@ -155,7 +164,7 @@ class TextFitsTest {
     JTabbedPane tabs = new Hand(open).find(JTabbedPane.class, "tabs");
     OpenWindow.onScreen(
         () -> {
-          tabs.setSelectedComponent(panel);
+          bring(tabs, panel);
           return null;
         });
     open.settle();
@@ -170,6 +179,19 @@ class TextFitsTest {
     look(open, "answer", wrong);
     press(hand, "lesson.stop");
     open.settle();
+  }
+
+  /** Hidden, after some work, and revealed. */
+  private static void seal(OpenWindow open, Map<String, String> wrong) {
+    open.want(new Intent.Hide());
+    tabs(open, "sealed", wrong);
+    open.want(
+        new Intent.Labor(halfwave.work.Look.STATUS_LIGHT),
+        new Intent.Labor(halfwave.work.Repair.REPLACE_LEAD),
+        new Intent.Reveal(FaultKind.ROD_SILICA));
+    bring(new Hand(open).find(JTabbedPane.class, "tabs"), any(open, LessonDesk.class));
+    look(open, "revealed", wrong);
+    open.want(new Intent.Unseal());
   }
 
   /** Where text is too large for its window a pointer would have to scroll first. */
