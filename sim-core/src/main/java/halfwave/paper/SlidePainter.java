@@ -33,6 +33,10 @@ final class SlidePainter {
   private static final Dimension DRAWING = new Dimension(1050, 636);
   private static final double PLATES = TOP + DRAWING.height + 18;
   private static final double PLATE_HEIGHT = HEIGHT - PLATES - 84;
+  private static final double PAD = 22;
+  private static final double BETWEEN = 20;
+  private static final double METER_WIDTH = 480;
+  private static final double BOARD_WIDTH = DRAWING.width - BETWEEN - METER_WIDTH;
   private static final double TEXT_LEFT = MARGIN + DRAWING.width + 44;
 
   static final double TEXT_WIDTH = WIDTH - MARGIN - TEXT_LEFT;
@@ -72,9 +76,8 @@ final class SlidePainter {
     pen.text(heading, fitting(heading, HEADING, room), palette.ink(), MARGIN, base);
     pen.textTo(place, SlideText.BODY, palette.ink(), WIDTH - MARGIN, base);
     drawing(g, pen, drawn);
-    double half = 0.5 * (DRAWING.width - 20);
-    meter(pen, drawn, MARGIN, half);
-    board(pen, drawn, MARGIN + half + 20, half);
+    meter(pen, drawn);
+    board(pen, drawn);
     for (SlideText.Line line : lines) {
       double y = TOP + line.base;
       pen.text(line.sign, SlideText.STRONG, line.colour, TEXT_LEFT, y);
@@ -109,26 +112,42 @@ final class SlidePainter {
   private void plate(Pen pen, String name, double left, double width) {
     pen.fill(Pen.plate(left, PLATES, width, PLATE_HEIGHT), palette.sheet());
     pen.draw(Pen.plate(left, PLATES, width, PLATE_HEIGHT), palette.hairline(), LEAST_LINE);
-    pen.text(name, SlideText.BODY, palette.ink(), left + 22, PLATES + 48);
+    pen.text(name, SlideText.BODY, palette.ink(), left + PAD, PLATES + 48);
   }
 
-  private void meter(Pen pen, DrawnBench drawn, double left, double width) {
-    plate(pen, words.text("slide.meter"), left, width);
+  private void meter(Pen pen, DrawnBench drawn) {
+    plate(pen, words.text("slide.meter"), MARGIN, METER_WIDTH);
     String shown = drawn.reading().isEmpty() ? words.text("slide.no-meter") : drawn.reading();
-    Font font = fitting(shown, READING, width - 44);
-    pen.text(shown, font, palette.ink(), left + 22, PLATES + 158);
+    Font font = fitting(shown, READING, METER_WIDTH - 2 * PAD);
+    List<String> lines = Lines.of(shown, font, METER_WIDTH - 2 * PAD);
+    for (int k = 0; k < lines.size(); k++) {
+      double base = PLATES + (lines.size() == 1 ? 158 : 118 + SlideText.LINE * k);
+      pen.text(lines.get(k), font, palette.ink(), MARGIN + PAD, base);
+    }
   }
 
-  private void board(Pen pen, DrawnBench drawn, double left, double width) {
-    plate(pen, words.text("slide.board"), left, width);
-    StatusCode code = drawn.code();
+  private void board(Pen pen, DrawnBench drawn) {
+    double left = MARGIN + METER_WIDTH + BETWEEN;
+    plate(pen, words.text("slide.board"), left, BOARD_WIDTH);
     String stage = PaperWords.capital(words.sentences().name(drawn.moment().board().stage()));
-    Font font = fitting(stage, SECOND, width - 44);
-    pen.text(stage, font, palette.ink(), left + 22, PLATES + 108);
-    String light = words.text("slide.light", words.light(code));
-    List<String> lines = Lines.of(light, SlideText.BODY, width - 44);
-    for (int k = 0; k < Math.min(2, lines.size()); k++) {
-      pen.text(lines.get(k), SlideText.BODY, palette.ink(), left + 22, PLATES + 162 + 48 * k);
+    Font font = fitting(stage, SECOND, BOARD_WIDTH - 2 * PAD);
+    pen.text(stage, font, palette.ink(), left + PAD, PLATES + 108);
+    List<String> lines = light(drawn.code(), words);
+    for (int k = 0; k < lines.size(); k++) {
+      pen.text(lines.get(k), SlideText.BODY, palette.ink(), left + PAD, PLATES + 162 + 48 * k);
     }
+  }
+
+  /** What the light says, in the two lines there are: the flashes are the first to go. */
+  static List<String> light(StatusCode code, PaperWords words) {
+    String name = words.sentences().name(code);
+    for (String text :
+        List.of(words.text("slide.light", words.light(code)), words.text("slide.light", name))) {
+      List<String> lines = Lines.of(text, SlideText.BODY, BOARD_WIDTH - 2 * PAD);
+      if (lines.size() <= 2) {
+        return lines;
+      }
+    }
+    return Lines.of(PaperWords.capital(name), SlideText.BODY, BOARD_WIDTH - 2 * PAD);
   }
 }

@@ -14,7 +14,8 @@ import org.junit.jupiter.params.provider.ValueSource;
 /** A demonstration as a handout, with its key. */
 class HandoutPagesContractTest extends PagesContract {
 
-  private static final Demonstration SHOWN = ShippedDemonstrations.all().get(0);
+  private static final Demonstration SHOWN =
+      ShippedDemonstrations.named("a-dirty-rod").orElseThrow();
 
   @Override
   Document document(PaperSize size, Sentences sentences, Locale reader) {

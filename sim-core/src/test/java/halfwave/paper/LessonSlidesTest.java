@@ -3,6 +3,7 @@ package halfwave.paper;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import halfwave.board.StatusCode;
 import halfwave.display.Sentences;
 import halfwave.io.BadInputException;
 import halfwave.io.ShippedDemonstrations;
@@ -30,7 +31,8 @@ import org.junit.jupiter.params.provider.ValueSource;
 /** A demonstration as pictures: what is on them, and that the last row can read it. */
 class LessonSlidesTest {
 
-  private static final Demonstration SHOWN = ShippedDemonstrations.all().get(0);
+  private static final Demonstration SHOWN =
+      ShippedDemonstrations.named("a-dirty-rod").orElseThrow();
 
   /** Height of capitals over the size of the type, measured on the letter H. */
   private static final double CAPITAL_RATIO = Lines.capital(SlideText.BODY.deriveFont(100f)) / 100;
@@ -106,6 +108,17 @@ class LessonSlidesTest {
     assertThat(asked)
         .hasSize((int) SHOWN.steps().stream().filter(s -> s.question() != null).count())
         .allSatisfy(s -> assertThat(pdf(s).text()).doesNotContain("is right"));
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"en", "es"})
+  void everyStatusOfALightHasRoom(String language) {
+    Locale reader = Locale.forLanguageTag(language);
+    PaperWords words = new PaperWords(Sentences.in(reader), reader);
+
+    for (StatusCode code : StatusCode.values()) {
+      assertThat(SlidePainter.light(code, words)).as(code.name()).hasSizeLessThanOrEqualTo(2);
+    }
   }
 
   @Test

@@ -76,15 +76,23 @@ final class LongWork {
       panel.add(bar, BorderLayout.CENTER);
       JButton end = new JButton(words.text("file.cancel"));
       end.setName("paper.cancel");
-      end.addActionListener(e -> givenUp = true);
+      end.addActionListener(e -> giveUp());
       panel.add(end, BorderLayout.SOUTH);
       dialog.setContentPane(panel);
       dialog.setDefaultCloseOperation(JDialog.DO_NOTHING_ON_CLOSE);
       dialog.pack();
       dialog.setLocationRelativeTo(over);
-      patience = new Timer(PATIENCE_MILLIS, e -> dialog.setVisible(true));
+      // the listener looks, since it may have been queued before the work was done
+      patience = new Timer(PATIENCE_MILLIS, e -> dialog.setVisible(!isDone() && !givenUp));
       patience.setRepeats(false);
       patience.start();
+    }
+
+    /** Nobody waits to see it end. */
+    private void giveUp() {
+      givenUp = true;
+      patience.stop();
+      dialog.dispose();
     }
 
     @Override

@@ -5,6 +5,7 @@ import halfwave.gui.presentation.MapView.Contour;
 import halfwave.gui.presentation.MapView.Kind;
 import halfwave.gui.presentation.MapView.Spot;
 import halfwave.gui.presentation.Wording;
+import halfwave.picture.Palette;
 import java.awt.Color;
 import java.awt.Cursor;
 import java.awt.Graphics2D;
@@ -39,6 +40,10 @@ final class MapCanvas extends ChartCanvas {
   private final transient Wording words;
   private @Nullable transient MapView view;
   private @Nullable transient Image cells;
+
+  /** The colours they are shaded with. */
+  private @Nullable transient Palette shaded;
+
   private transient Rectangle2D plot = new Rectangle2D.Double();
 
   /** What mouse or keys point at, 0 to 1 of both axes. */
@@ -63,6 +68,7 @@ final class MapCanvas extends ChartCanvas {
   void show(@Nullable MapView newView) {
     if (newView != null && (view == null || newView.microamps() != view.microamps())) {
       cells = cells(newView);
+      shaded = theme.palette();
     }
     view = newView;
     repaint();
@@ -149,7 +155,9 @@ final class MapCanvas extends ChartCanvas {
         RenderingHints.KEY_INTERPOLATION, RenderingHints.VALUE_INTERPOLATION_BILINEAR);
     g.translate(plot.getX() - wide / 2, plot.getY() - high / 2);
     g.scale(wide, high);
-    g.drawImage(cells, 0, 0, null);
+    // on paper the ground is another one than on the screen
+    boolean screen = cells != null && shaded == ink.palette;
+    g.drawImage(screen ? cells : cells(v), 0, 0, null);
     g.dispose();
     Path2D reversed = new Path2D.Double();
     Path2D metal = new Path2D.Double();

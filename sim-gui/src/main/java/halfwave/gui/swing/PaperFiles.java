@@ -6,11 +6,8 @@ import halfwave.gui.presentation.State;
 import halfwave.gui.presentation.Wording;
 import halfwave.gui.presentation.Workbench;
 import halfwave.io.AtomicFile;
-import halfwave.io.BadInputException;
 import halfwave.lesson.Demonstration;
-import halfwave.message.Argument;
 import halfwave.message.Message;
-import halfwave.message.MessageKey;
 import halfwave.paper.BenchPages;
 import halfwave.paper.BenchPicture;
 import halfwave.paper.BenchSubject;
@@ -104,16 +101,10 @@ final class PaperFiles {
             file ->
                 work.begin(
                     watch -> {
-                      PictureFormat format = PictureFormat.of(file).orElseThrow(() -> odd(file));
+                      PictureFormat format = PictureFormat.of(file).orElseThrow();
                       AtomicFile.write(file, format.bytes(picture.get(), name, words.locale()));
                       return written(file);
                     }));
-  }
-
-  private static BadInputException odd(Path file) {
-    return BadInputException.ofFile(
-        file.toString(),
-        Message.of(MessageKey.ALLOWED_ENDING, Argument.text(PictureFormat.endings())));
   }
 
   /** A name that every system takes for a file. */

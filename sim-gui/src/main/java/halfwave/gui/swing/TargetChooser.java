@@ -1,9 +1,15 @@
 package halfwave.gui.swing;
 
 import halfwave.gui.presentation.Wording;
+import halfwave.io.BadInputException;
+import halfwave.message.Argument;
+import halfwave.message.Message;
+import halfwave.message.MessageKey;
 import java.io.File;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Arrays;
+import java.util.Locale;
 import java.util.Optional;
 import javax.swing.JFileChooser;
 import javax.swing.JFrame;
@@ -44,7 +50,24 @@ final class TargetChooser {
     if (!String.valueOf(file.getFileName()).contains(".")) {
       file = file.resolveSibling(file.getFileName() + "." + endings[0]);
     }
-    return !Files.exists(file) || mayReplace() ? Optional.of(file) : Optional.empty();
+    return promises(file, endings) && (!Files.exists(file) || mayReplace())
+        ? Optional.of(file)
+        : Optional.empty();
+  }
+
+  /** Whether the name says what will be in the file; where it does not, that is said. */
+  private boolean promises(Path file, String... endings) {
+    String name = String.valueOf(file.getFileName()).toLowerCase(Locale.ROOT);
+    boolean good = Arrays.stream(endings).anyMatch(e -> name.endsWith("." + e));
+    if (!good) {
+      String allowed = "." + String.join(", .", endings);
+      BadInputException odd =
+          BadInputException.ofFile(
+              file.toString(), Message.of(MessageKey.ALLOWED_ENDING, Argument.text(allowed)));
+      JOptionPane.showMessageDialog(
+          over, odd.line(words.sentences()), over.getTitle(), JOptionPane.ERROR_MESSAGE);
+    }
+    return good;
   }
 
   /** A folder. */

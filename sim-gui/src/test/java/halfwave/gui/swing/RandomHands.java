@@ -96,7 +96,7 @@ final class RandomHands {
   }
 
   private boolean handled(Component c) {
-    if ("menu.quit".equals(c.getName())) {
+    if (spared(c.getName())) {
       return false;
     }
     boolean kind =
@@ -108,6 +108,11 @@ final class RandomHands {
             || c instanceof KnobSlider
             || c instanceof DrawingPanel;
     return kind && c.getWidth() > 0 && c.getHeight() > 0;
+  }
+
+  /** What would end the window, or come out of somebody's printer. */
+  private static boolean spared(String name) {
+    return name != null && (name.equals("menu.quit") || name.startsWith("paper.print-"));
   }
 
   private Point place(Component c) {
@@ -130,7 +135,7 @@ final class RandomHands {
           int button = random.nextInt(8) == 0 ? MouseEvent.BUTTON3 : MouseEvent.BUTTON1;
           Point at = SwingUtilities.convertPoint(c, p, window);
           Component top = SwingUtilities.getDeepestComponentAt(window, at.x, at.y);
-          if (top != null && "menu.quit".equals(top.getName())) {
+          if (top != null && spared(top.getName())) {
             return null;
           }
           Hand.mouse(window, at, MouseEvent.MOUSE_MOVED, button, 0);
@@ -175,7 +180,7 @@ final class RandomHands {
           MenuSelectionManager.defaultManager().clearSelectedPath();
           List<JMenuItem> items =
               Hand.items(open.frame().getJMenuBar())
-                  .filter(i -> i.getName() != null && !i.getName().equals("menu.quit"))
+                  .filter(i -> i.getName() != null && !spared(i.getName()))
                   .filter(i -> i.getSubElements().length == 0)
                   .toList();
           items.get(random.nextInt(items.size())).doClick();

@@ -1,0 +1,146 @@
+package halfwave.gui.swing;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.awt.EventQueue;
+import java.awt.Image;
+import java.awt.Toolkit;
+import java.awt.datatransfer.DataFlavor;
+import java.io.File;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.stream.Stream;
+import javax.swing.JButton;
+import javax.swing.JFileChooser;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** What leaves the window arrives as a file or on the clipboard. */
+class PaperRobotTest {
+
+  @TempDir private Path folder;
+  private OpenWindow open;
+  private Hand hand;
+
+  @BeforeEach
+  void open() {
+    open = OpenWindow.plain(folder);
+    hand = new Hand(open);
+  }
+
+  @AfterEach
+  void close() throws Exception {
+    if (open != null) {
+      open.close();
+    }
+  }
+
+  private void choose(Path chosen) {
+    open.await("the file chooser", () -> Hand.look(JFileChooser.class, c -> true).isPresent());
+    JFileChooser chooser = Hand.look(JFileChooser.class, c -> true).orElseThrow();
+    File target = chosen.toFile();
+    EventQueue.invokeLater(
+        () -> {
+          chooser.setSelectedFile(target);
+          chooser.approveSelection();
+        });
+    open.await("the chooser's end", () -> !chooser.isShowing());
+  }
+
+  private String written(String item, String name) throws IOException {
+    Path file = folder.resolve(name);
+    hand.menu(item);
+    choose(file);
+    open.await("the file", () -> Files.exists(file));
+    return new String(Files.readAllBytes(file), StandardCharsets.ISO_8859_1);
+  }
+
+  @Test
+  void whatIsSeenIsWrittenInTheKindOfTheEnding() throws IOException {
+    assertThat(written("paper.drawing", "a.svg")).contains("<svg", "flame rod");
+    assertThat(written("paper.chart", "b.pdf")).startsWith("%PDF-");
+    assertThat(written("paper.chart", "c.png")).contains("PNG");
+    assertThat(written("paper.report", "d.pdf")).startsWith("%PDF-");
+  }
+
+  @Test
+  void theDataOfTheChartIsATable() throws IOException {
+    OpenWindow.onScreen(
+        () -> {
+          Hand.look(javax.swing.JTabbedPane.class, t -> "charts".equals(t.getName()))
+              .orElseThrow()
+              .setSelectedIndex(2);
+          return null;
+        });
+    open.settle();
+
+    assertThat(written("paper.data", "a.csv").lines())
+        .hasSizeGreaterThan(5)
+        .allMatch(line -> line.contains(",") && !line.contains("\t"));
+  }
+
+  @Test
+  void anEndingThatPromisesSomethingElseIsRefused() {
+    hand.menu("paper.report");
+    choose(folder.resolve("a.json"));
+    hand.answer("OK");
+    open.settle();
+
+    assertThat(folder.resolve("a.json")).doesNotExist();
+  }
+
+  @Test
+  void aDemonstrationGoesOnPaper() throws IOException {
+    hand.menu("paper.handout-key");
+    hand.answer("OK");
+    Path file = folder.resolve("a.pdf");
+    choose(file);
+    open.await("the handout", () -> Files.exists(file));
+  }
+
+  @Test
+  void whoGivesUpIsNotKeptWaiting() throws IOException {
+    Path pictures = Files.createDirectory(folder.resolve("pictures"));
+    hand.menu("paper.slides");
+    hand.answer("OK");
+    choose(pictures);
+    open.await(
+        "the way out",
+        () -> Hand.look(JButton.class, b -> "paper.cancel".equals(b.getName())).isPresent());
+    hand.click("paper.cancel");
+    open.await(
+        "its end",
+        () -> Hand.look(JButton.class, b -> "paper.cancel".equals(b.getName())).isEmpty());
+    open.await(
+        "the last word",
+        () ->
+            Hand.look(javax.swing.JLabel.class, l -> "notice".equals(l.getName()))
+                .orElseThrow()
+                .getText()
+                .startsWith("Given up"));
+
+    try (Stream<Path> files = Files.list(pictures)) {
+      assertThat(files.count()).isLessThan(10);
+    }
+  }
+
+  @Test
+  void theDrawingGoesOnTheClipboard() throws Exception {
+    hand.menu("paper.copy-drawing");
+    open.await(
+        "the picture",
+        () ->
+            Toolkit.getDefaultToolkit()
+                .getSystemClipboard()
+                .isDataFlavorAvailable(DataFlavor.imageFlavor));
+    Image image =
+        (Image) Toolkit.getDefaultToolkit().getSystemClipboard().getData(DataFlavor.imageFlavor);
+
+    assertThat(image.getWidth(null)).isEqualTo(1920);
+    assertThat(image.getHeight(null)).isEqualTo(1200);
+  }
+}
