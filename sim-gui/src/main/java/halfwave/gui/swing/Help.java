@@ -27,6 +27,7 @@ final class Help {
           "key.drawing",
           "key.why",
           "key.lesson",
+          "key.editor",
           "key.cursor",
           "key.help");
 

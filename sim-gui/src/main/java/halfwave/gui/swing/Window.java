@@ -62,6 +62,7 @@ public final class Window {
   private final SettingsFile file;
   private final Workbench workbench;
   private final LessonModel lesson;
+  private final Editing editing;
   private final Executor background;
   private final WhyModel why;
   private final Autosave autosave;
@@ -138,6 +139,15 @@ public final class Window {
     words = Wording.of(locale, settings.units());
     workbench = new Workbench(engine, SwingUtilities::invokeLater, this::trouble);
     lesson = new LessonModel(workbench, engine, SwingUtilities::invokeLater);
+    editing =
+        new Editing(
+            frame,
+            workbench,
+            lesson,
+            background,
+            () -> settings,
+            how -> remember(how.apply(settings)),
+            this::trouble);
     why = new WhyModel(background, SwingUtilities::invokeLater);
     autosave =
         new Autosave(new RecoveryFolder(file.folder()), background, SwingUtilities::invokeLater);
@@ -276,7 +286,9 @@ public final class Window {
     tabs.addTab(words.text("tab.faults"), faults);
     tabs.addTab(words.text("tab.work"), work);
     tabs.addTab(words.text("tab.part"), part);
-    LessonPanel player = new LessonPanel(theme, words, lesson, drawing::light, files::mayLeave);
+    LessonPanel player =
+        new LessonPanel(theme, words, lesson, drawing::light, files::mayLeave, editing);
+    editing.dress(theme, words, player, () -> tabs.setSelectedComponent(player), files::mayLeave);
     tabs.addTab(words.text("tab.lesson"), player);
     tabs.setName("tabs");
     tabs.setSelectedIndex(tab);
@@ -313,6 +325,7 @@ public final class Window {
                 new Help(frame, theme, words),
                 this::quit)
             .bar());
+    frame.getJMenuBar().add(editing.menu(), frame.getJMenuBar().getMenuCount() - 1);
     keys(made);
     leaveFocus(bar);
     leaveFocus(meter);
@@ -411,6 +424,10 @@ public final class Window {
   }
 
   private void quit() {
+    editing.leave(this::quitBench);
+  }
+
+  private void quitBench() {
     if (files.mayLeave()) {
       Rectangle b = frame.getBounds();
       remember(settings.withFrame(List.of(b.x, b.y, b.width, b.height)));
@@ -422,6 +439,7 @@ public final class Window {
   void close() {
     ticker.stop();
     autosave.end();
+    editing.end();
     KeyboardFocusManager.getCurrentKeyboardFocusManager().removeKeyEventDispatcher(lessonKeys);
     frame.dispose();
   }

@@ -1,0 +1,27 @@
+package halfwave.gui.swing;
+
+import halfwave.lesson.Demonstration;
+import java.nio.file.Path;
+import java.util.List;
+
+/** What can be done with demonstrations besides showing a shipped one. */
+interface LessonDesk {
+
+  /** Files that were opened or saved, the latest first. */
+  List<Path> recent();
+
+  /** Asks for a file and shows it to the class. */
+  void open();
+
+  /** Shows a file to the class. */
+  void show(Path file);
+
+  /** Begins a new one with the bench as it stands. */
+  void create();
+
+  /** Makes a copy of one and edits that. */
+  void copy(Demonstration demonstration);
+
+  /** Edits a file. */
+  void edit(Path file);
+}
