@@ -13,6 +13,7 @@ import halfwave.lesson.Question;
 import halfwave.lesson.Step;
 import halfwave.lesson.Words;
 import halfwave.sequence.Act;
+import halfwave.sequence.Deed;
 import java.util.List;
 import java.util.Optional;
 
@@ -45,6 +46,16 @@ public final class DemonstrationText {
     ArrayNode steps = root.putArray("steps");
     d.steps().forEach(step -> put(steps.addObject(), step));
     return root.toPrettyString() + "\n";
+  }
+
+  /** Whether a file has words for a deed. */
+  public static boolean says(Deed deed) {
+    try {
+      ActText.put(JsonNodeFactory.instance.objectNode(), new Act(0, deed));
+      return true;
+    } catch (IllegalArgumentException e) {
+      return false;
+    }
   }
 
   /** A claim as a file holds it, in one line. */

@@ -1,7 +1,9 @@
 package halfwave.lesson;
 
+import halfwave.sequence.Playback;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -28,18 +30,45 @@ public record Rehearsal(List<Performance> performances, List<Doubt> doubts) {
     doubts = List.copyOf(doubts);
   }
 
+  /** Sees how far a rehearsal is, and may end it. */
+  @FunctionalInterface
+  public interface Watch {
+
+    /**
+     * Called again and again, on the thread that plays.
+     *
+     * @param doneRatio how much of the time is played, 0 to 1
+     * @return false to give up
+     */
+    boolean goOn(double doneRatio);
+  }
+
   /** Plays it. */
   public static Rehearsal of(Demonstration demonstration) {
+    return of(demonstration, doneRatio -> true).orElseThrow();
+  }
+
+  /** The same for whoever may give it up; then there is nothing. */
+  public static Optional<Rehearsal> of(Demonstration demonstration, Watch watch) {
     List<Performance> performances = new ArrayList<>();
     List<Doubt> doubts = new ArrayList<>();
-    Performance last = demonstration.start().from(demonstration.cold()).performed();
-    for (int k = 0; k < demonstration.steps().size(); k++) {
+    double all = Math.max(1, lengthMillis(demonstration));
+    Playback.Watch slices = slice -> watch.goOn(slice.end().timeMillis() / all);
+    Optional<Performance> last = demonstration.start().from(demonstration.cold()).performed(slices);
+    for (int k = 0; last.isPresent() && k < demonstration.steps().size(); k++) {
       Step step = demonstration.steps().get(k);
-      last = step.play().from(last.after()).performed();
-      performances.add(last);
-      doubts.addAll(doubts(k, step, last));
+      last = step.play().from(last.get().after()).performed(slices);
+      if (last.isPresent()) {
+        performances.add(last.get());
+        doubts.addAll(doubts(k, step, last.get()));
+      }
     }
-    return new Rehearsal(performances, doubts);
+    return last.map(end -> new Rehearsal(performances, doubts));
+  }
+
+  private static long lengthMillis(Demonstration demonstration) {
+    return demonstration.start().lengthMillis()
+        + demonstration.steps().stream().mapToLong(s -> s.play().lengthMillis()).sum();
   }
 
   private static List<Doubt> doubts(int index, Step step, Performance shown) {

@@ -6,6 +6,7 @@ import halfwave.sequence.Moment;
 import halfwave.sequence.Playback;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * A play with its beginning: what a player hands to {@code Sequence.advance}, in one piece or in
@@ -25,10 +26,25 @@ public record Stretch(Moment from, long untilMillis, List<Act> acts, double spee
 
   /** Plays it at once. */
   public Performance performed() {
+    return performed(slice -> true).orElseThrow();
+  }
+
+  /**
+   * The same for whoever may give it up.
+   *
+   * @param watch is handed each slice
+   * @return nothing if it was given up
+   */
+  public Optional<Performance> performed(Playback.Watch watch) {
     List<Event> events = new ArrayList<>();
-    Moment end =
-        Playback.play(from, untilMillis, acts, slice -> events.addAll(slice.events()) || true)
-            .orElseThrow();
-    return new Performance(from, events, end);
+    return Playback.play(
+            from,
+            untilMillis,
+            acts,
+            slice -> {
+              events.addAll(slice.events());
+              return watch.goOn(slice);
+            })
+        .map(end -> new Performance(from, events, end));
   }
 }

@@ -6,6 +6,7 @@
  * Step = words, question or none, play, explanation or none, claims, parts to light up
  * Rehearsal.of(Demonstration) = performances, doubts
  * Playthrough = demonstration, step, revealed, votes, moments
+ * Draft = the same as Demonstration, and may still have gaps
  * </pre>
  *
  * <p>The right answer of a question carries claims that the model has to prove; a test rehearses

@@ -189,55 +189,31 @@ final class Run {
     Deed deed = act.deed();
     if (deed instanceof Deed.Call call) {
       now = now.with(now.supply(), call.on(), now.damp());
-      tell(Subject.ACT, call.on() ? MessageKey.ACT_CALL : MessageKey.ACT_CALL_ENDS);
     } else if (deed instanceof Deed.Supply supply) {
       now = now.with(supply.on(), now.call(), now.damp());
-      tell(Subject.ACT, supply.on() ? MessageKey.ACT_SUPPLY_ON : MessageKey.ACT_SUPPLY_OFF);
     } else if (deed instanceof Deed.Damp damp) {
       now = now.with(now.supply(), now.call(), damp.on());
-      tell(Subject.ACT, damp.on() ? MessageKey.ACT_DAMP : MessageKey.ACT_DRY);
     } else if (deed instanceof Deed.Touch) {
       now = now.with(now.furnace().shaken(TUG_MILLIS));
-      tell(Subject.ACT, MessageKey.ACT_TOUCH);
-    } else if (deed instanceof Deed.Alter alter) {
-      now = now.with(alter.change().on(now.bench()));
-      tell(Subject.ACT, Changes.said(alter.change()));
-    } else if (deed instanceof Deed.Lurk lurk) {
-      Intermittent intermittent = lurk.intermittent();
-      Condition condition = now.bench().condition();
-      now =
-          now.with(
-              now.bench().with(condition.withAppliance(condition.appliance().with(intermittent))));
-      tell(
-          Subject.ACT,
-          MessageKey.ACT_LURKS,
-          Argument.name(intermittent.trigger()),
-          Argument.nested(Changes.named(intermittent.change())));
-    } else if (deed instanceof Deed.HookOn hook) {
-      hookOn(hook);
     } else if (deed instanceof Deed.TakeOff) {
       now = now.with((Hooked) null);
-      tell(Subject.ACT, MessageKey.ACT_TAKES_OFF);
-    } else if (deed instanceof Deed.Become become) {
-      now = now.with(now.bench().with(become.condition()));
-      tell(Subject.ACT, MessageKey.ACT_BECOMES);
-    } else if (deed instanceof Deed.PutRight right) {
-      now = now.with(Playback.done(now.bench(), deed));
-      tell(
-          Subject.ACT,
-          MessageKey.ACT_REPAIRS,
-          Argument.name(right.repair()),
-          Argument.count(right.repair().minutes()));
+    } else if (deed instanceof Deed.HookOn hook) {
+      hookOn(hook);
+      return;
     } else if (deed instanceof Deed.Mishandle wrong) {
       mishandle(wrong.handling());
+      return;
+    } else {
+      now = now.with(Playback.done(now.bench(), deed));
     }
+    tell(Subject.ACT, Deeds.said(deed));
   }
 
   private void mishandle(Handling handling) {
     Bench after = Playback.done(now.bench(), new Deed.Mishandle(handling));
     boolean changes = !after.equals(now.bench());
     now = now.with(after);
-    tell(Subject.ACT, MessageKey.ACT_MISHANDLES, Argument.name(handling));
+    tell(Subject.ACT, Deeds.said(new Deed.Mishandle(handling)));
     if (changes) {
       tell(
           Subject.ACT,
@@ -260,7 +236,7 @@ final class Run {
     Hooked hooked = Hooked.at(now.timeMillis(), hook.meter(), hook.function(), hook.hookUp());
     Measurement measured = MeterDisplay.of(now.with(hooked));
     now = now.with(hooked.with(measured.meter()));
-    tell(Subject.ACT, MessageKey.ACT_HOOKS_ON, Argument.name(hook.function()));
+    tell(Subject.ACT, Deeds.said(hook));
     measured.cautions().forEach(caution -> tell(Subject.ACT, caution));
   }
 

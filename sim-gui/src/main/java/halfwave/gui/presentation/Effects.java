@@ -197,33 +197,42 @@ final class Effects {
       told = history.last().standing().recording().events().size();
       before = before.with(before.recording().withoutActsFrom(told));
     }
-    Standing after;
+    Done done;
     try {
-      after = done(before, deeds);
+      done = done(before, deeds);
     } catch (RejectedValueException e) {
       return refused(state, e);
     }
-    Message said = said(after.recording(), told);
-    History.Entry entry = new History.Entry(said, state.standing(), gesture);
-    return at(state, after).with(goesOn ? history.renamed(said) : history.after(entry));
+    Message said = said(done.after().recording(), told);
+    History.Entry entry = new History.Entry(said, state.standing(), gesture, done.acts());
+    return at(state, done.after())
+        .with(goesOn ? history.longer(said, done.acts()) : history.after(entry));
   }
+
+  /**
+   * Deeds that were done.
+   *
+   * @param acts the deeds with their time
+   * @param after what came of them
+   */
+  private record Done(List<Act> acts, Standing after) {}
 
   /**
    * Does deeds that belong together. On the way from one place to another the rod may meet metal by
    * one order of its movements and not by the other.
    */
-  private Standing done(Standing before, List<Deed> deeds) {
+  private Done done(Standing before, List<Deed> deeds) {
     long time = before.moment().timeMillis();
     List<Act> acts = new ArrayList<>();
     deeds.forEach(deed -> acts.add(new Act(time, deed)));
     try {
-      return later(before, INSTANT_MILLIS, acts);
+      return new Done(acts, later(before, INSTANT_MILLIS, acts));
     } catch (RejectedValueException e) {
       if (acts.size() < 2) {
         throw e;
       }
       Collections.reverse(acts);
-      return later(before, INSTANT_MILLIS, acts);
+      return new Done(acts, later(before, INSTANT_MILLIS, acts));
     }
   }
 
@@ -270,13 +279,13 @@ final class Effects {
 
   private State undone(State state) {
     History.Entry last = state.history().last();
-    History.Entry present = new History.Entry(last.said(), state.standing(), last.gesture());
+    History.Entry present = last.facing(state.standing());
     return at(state, last.standing()).with(state.history().undoneTo(present));
   }
 
   private State redone(State state) {
     History.Entry next = state.history().lastUndone();
-    History.Entry present = new History.Entry(next.said(), state.standing(), next.gesture());
+    History.Entry present = next.facing(state.standing());
     return at(state, next.standing()).with(state.history().redoneFrom(present));
   }
 

@@ -1,6 +1,7 @@
 package halfwave.gui.presentation;
 
 import halfwave.message.Message;
+import halfwave.sequence.Act;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -23,8 +24,20 @@ public record History(List<Entry> done, List<Entry> undone) {
    * @param said what the act was
    * @param standing what was before it, or after it where it was undone
    * @param gesture the gesture that it belongs to; zero: none
+   * @param acts what was done, at times of the furnace's clock; of a gesture all that led to its
+   *     end
    */
-  public record Entry(Message said, Standing standing, long gesture) {}
+  public record Entry(Message said, Standing standing, long gesture, List<Act> acts) {
+    /** Takes a copy. */
+    public Entry {
+      acts = List.copyOf(acts);
+    }
+
+    /** The same act with what lies at its other end. */
+    Entry facing(Standing other) {
+      return new Entry(said, other, gesture, acts);
+    }
+  }
 
   History after(Entry entry) {
     List<Entry> longer = new ArrayList<>(done);
@@ -35,11 +48,13 @@ public record History(List<Entry> done, List<Entry> undone) {
     return new History(List.copyOf(longer), List.of());
   }
 
-  /** The last act gets other words, as a gesture goes on. */
-  History renamed(Message said) {
+  /** The last act gets other words and is longer, as a gesture goes on. */
+  History longer(Message said, List<Act> more) {
     List<Entry> same = new ArrayList<>(done);
     Entry last = same.remove(same.size() - 1);
-    same.add(new Entry(said, last.standing(), last.gesture()));
+    List<Act> acts = new ArrayList<>(last.acts());
+    acts.addAll(more);
+    same.add(new Entry(said, last.standing(), last.gesture(), acts));
     return new History(List.copyOf(same), undone);
   }
 

@@ -59,10 +59,15 @@ public final class LessonModel {
 
   /** Begins a demonstration. */
   public void begin(Demonstration demonstration) {
+    begin(demonstration, 0);
+  }
+
+  /** Begins a demonstration in the middle. */
+  public void begin(Demonstration demonstration, int step) {
     if (at == null && workbench.ready()) {
       before = workbench.shown();
     }
-    go(() -> Playthrough.begin(demonstration));
+    go(() -> Playthrough.begin(demonstration).jump(step));
   }
 
   /** One vote more. */

@@ -17,6 +17,7 @@ import org.jspecify.annotations.Nullable;
  * @param cautionsSeen whether the cautions of the first start were read
  * @param frame x, y, width and height of the window, or null
  * @param recent bench files, the latest first
+ * @param lessons what concerns demonstrations
  */
 public record Settings(
     @Nullable String language,
@@ -26,16 +27,45 @@ public record Settings(
     double textRatio,
     boolean cautionsSeen,
     @Nullable List<Integer> frame,
-    List<Path> recent) {
+    List<Path> recent,
+    Lessons lessons) {
 
   private static final int MOST_RECENT = 8;
+
+  /**
+   * What is remembered of demonstrations.
+   *
+   * @param frame x, y, width and height of the editor's window, or null
+   * @param recent files, the latest first
+   */
+  public record Lessons(@Nullable List<Integer> frame, List<Path> recent) {
+
+    /** Nothing yet. */
+    public static final Lessons NONE = new Lessons(null, List.of());
+
+    /** Takes copies. */
+    public Lessons {
+      frame = frame == null ? null : List.copyOf(frame);
+      recent = List.copyOf(recent);
+    }
+
+    /** With the editor's window elsewhere. */
+    public Lessons withFrame(List<Integer> other) {
+      return new Lessons(other, recent);
+    }
+
+    /** With one more file that was opened or saved. */
+    public Lessons withRecent(Path file) {
+      return new Lessons(frame, latest(file, recent));
+    }
+  }
 
   /** Sizes of type to choose from. */
   public static final List<Double> TEXT_RATIOS = List.of(1.0, 1.25, 1.5, 2.0);
 
   /** Before anyone chose anything. */
   public static final Settings FIRST =
-      new Settings(null, UnitSystem.METRIC, false, true, 1, false, null, List.of());
+      new Settings(null, UnitSystem.METRIC, false, true, 1, false, null, List.of(), Lessons.NONE);
 
   /** Takes copies. */
   public Settings {
@@ -45,44 +75,46 @@ public record Settings(
 
   /** In another language. */
   public Settings withLanguage(String other) {
-    return new Settings(other, units, dark, motion, textRatio, cautionsSeen, frame, recent);
+    return new Settings(
+        other, units, dark, motion, textRatio, cautionsSeen, frame, recent, lessons);
   }
 
   /** With other units. */
   public Settings withUnits(UnitSystem other) {
-    return new Settings(language, other, dark, motion, textRatio, cautionsSeen, frame, recent);
+    return new Settings(
+        language, other, dark, motion, textRatio, cautionsSeen, frame, recent, lessons);
   }
 
   /** Dark or light. */
   public Settings withDark(boolean other) {
-    return new Settings(language, units, other, motion, textRatio, cautionsSeen, frame, recent);
+    return new Settings(
+        language, units, other, motion, textRatio, cautionsSeen, frame, recent, lessons);
   }
 
   /** With a flame that moves, or one that stands. */
   public Settings withMotion(boolean other) {
-    return new Settings(language, units, dark, other, textRatio, cautionsSeen, frame, recent);
+    return new Settings(
+        language, units, dark, other, textRatio, cautionsSeen, frame, recent, lessons);
   }
 
   /** With larger or smaller type (1). */
   public Settings withTextRatio(double other) {
-    return new Settings(language, units, dark, motion, other, cautionsSeen, frame, recent);
+    return new Settings(language, units, dark, motion, other, cautionsSeen, frame, recent, lessons);
   }
 
   /** After the cautions were read. */
   public Settings withCautionsSeen() {
-    return new Settings(language, units, dark, motion, textRatio, true, frame, recent);
+    return new Settings(language, units, dark, motion, textRatio, true, frame, recent, lessons);
   }
 
   /** With the window elsewhere. */
   public Settings withFrame(List<Integer> other) {
-    return new Settings(language, units, dark, motion, textRatio, cautionsSeen, other, recent);
+    return new Settings(
+        language, units, dark, motion, textRatio, cautionsSeen, other, recent, lessons);
   }
 
   /** With one more file that was opened or saved. */
   public Settings withRecent(Path file) {
-    List<Path> files = new ArrayList<>(recent);
-    files.remove(file);
-    files.add(0, file);
     return new Settings(
         language,
         units,
@@ -91,6 +123,20 @@ public record Settings(
         textRatio,
         cautionsSeen,
         frame,
-        files.subList(0, Math.min(MOST_RECENT, files.size())));
+        latest(file, recent),
+        lessons);
+  }
+
+  /** With something else remembered of demonstrations. */
+  public Settings withLessons(Lessons other) {
+    return new Settings(
+        language, units, dark, motion, textRatio, cautionsSeen, frame, recent, other);
+  }
+
+  private static List<Path> latest(Path file, List<Path> before) {
+    List<Path> files = new ArrayList<>(before);
+    files.remove(file);
+    files.add(0, file);
+    return files.subList(0, Math.min(MOST_RECENT, files.size()));
   }
 }

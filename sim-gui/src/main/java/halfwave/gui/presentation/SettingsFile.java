@@ -14,6 +14,7 @@ import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /** Where settings are kept. A file that cannot be read, or not written, spoils nobody's lesson. */
 public final class SettingsFile {
@@ -42,10 +43,7 @@ public final class SettingsFile {
   public Settings read() {
     try {
       JsonNode n = MAPPER.readTree(Files.readString(file));
-      List<Integer> frame = new ArrayList<>();
-      n.path("frame").forEach(v -> frame.add(v.asInt()));
-      List<Path> recent = new ArrayList<>();
-      n.path("recent").forEach(v -> recent.add(Path.of(v.asText())));
+      JsonNode lessons = n.path("lessons");
       double text = n.path("textRatio").asDouble(1);
       return new Settings(
           n.path("language").isTextual() ? n.path("language").asText() : null,
@@ -54,11 +52,24 @@ public final class SettingsFile {
           n.path("motion").asBoolean(true),
           Settings.TEXT_RATIOS.contains(text) ? text : 1,
           n.path("cautionsSeen").asBoolean(),
-          frame.size() == 4 ? frame : null,
-          recent);
+          frame(n),
+          recent(n),
+          new Settings.Lessons(frame(lessons), recent(lessons)));
     } catch (IOException | UncheckedIOException | InvalidPathException e) {
       return Settings.FIRST;
     }
+  }
+
+  private static @Nullable List<Integer> frame(JsonNode of) {
+    List<Integer> frame = new ArrayList<>();
+    of.path("frame").forEach(v -> frame.add(v.asInt()));
+    return frame.size() == 4 ? frame : null;
+  }
+
+  private static List<Path> recent(JsonNode of) {
+    List<Path> recent = new ArrayList<>();
+    of.path("recent").forEach(v -> recent.add(Path.of(v.asText())));
+    return recent;
   }
 
   /** Keeps them, if that is possible. */
@@ -70,17 +81,22 @@ public final class SettingsFile {
     n.put("motion", settings.motion());
     n.put("textRatio", settings.textRatio());
     n.put("cautionsSeen", settings.cautionsSeen());
-    if (settings.frame() != null) {
-      ArrayNode frame = n.putArray("frame");
-      settings.frame().forEach(frame::add);
-    }
-    ArrayNode recent = n.putArray("recent");
-    settings.recent().forEach(p -> recent.add(p.toString()));
+    put(n, settings.frame(), settings.recent());
+    put(n.putObject("lessons"), settings.lessons().frame(), settings.lessons().recent());
     try {
       Files.createDirectories(folder());
       AtomicFile.write(file, n.toPrettyString() + '\n');
     } catch (IOException | BadInputException e) {
       // the next start is as the first one was: no reason to disturb anyone
     }
+  }
+
+  private static void put(ObjectNode into, @Nullable List<Integer> frame, List<Path> recent) {
+    if (frame != null) {
+      ArrayNode array = into.putArray("frame");
+      frame.forEach(array::add);
+    }
+    ArrayNode files = into.putArray("recent");
+    recent.forEach(p -> files.add(p.toString()));
   }
 }

@@ -29,6 +29,7 @@ final class Help {
           "key.lesson",
           "key.seal",
           "key.projector",
+          "key.editor",
           "key.cursor",
           "key.help");
 

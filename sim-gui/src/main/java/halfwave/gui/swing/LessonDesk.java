@@ -1,57 +1,27 @@
 package halfwave.gui.swing;
 
-import halfwave.gui.presentation.State;
-import java.awt.BorderLayout;
-import java.awt.CardLayout;
-import java.util.function.BooleanSupplier;
-import javax.swing.BorderFactory;
-import javax.swing.JPanel;
+import halfwave.lesson.Demonstration;
+import java.nio.file.Path;
+import java.util.List;
 
-/** What an instructor teaches with: demonstrations, or a bench whose fault a class has to find. */
-final class LessonDesk extends JPanel {
+/** What can be done with demonstrations besides showing a shipped one. */
+interface LessonDesk {
 
-  private static final long serialVersionUID = 1L;
-  private static final String LESSON = "lesson";
-  private static final String SEAL = "seal";
+  /** Files that were opened or saved, the latest first. */
+  List<Path> recent();
 
-  private final CardLayout cards = new CardLayout();
-  private final SealPanel offer;
-  private final SealPanel seal;
-  private final transient BooleanSupplier showing;
+  /** Asks for a file and shows it to the class. */
+  void open();
 
-  /**
-   * A desk.
-   *
-   * @param offer offers to hide the bench
-   * @param seal the same while it is hidden, and afterwards
-   * @param showing whether a demonstration is under way
-   */
-  LessonDesk(
-      Theme theme, LessonPanel player, SealPanel offer, SealPanel seal, BooleanSupplier showing) {
-    this.offer = offer;
-    this.seal = seal;
-    this.showing = showing;
-    setLayout(cards);
-    setOpaque(false);
-    JPanel lesson = new JPanel(new BorderLayout());
-    lesson.setOpaque(false);
-    lesson.add(player, BorderLayout.CENTER);
-    int pad = theme.px(4);
-    offer.setBorder(BorderFactory.createEmptyBorder(pad, pad, pad, pad));
-    lesson.add(offer, BorderLayout.SOUTH);
-    add(lesson, LESSON);
-    Column column = new Column(theme);
-    column.add(seal, "growx, wmin 0");
-    add(column.scrolled(), SEAL);
-  }
+  /** Shows a file to the class. */
+  void show(Path file);
 
-  void show(State state) {
-    boolean sealed = state.seal() != null;
-    offer.setVisible(!showing.getAsBoolean());
-    if (!sealed) {
-      offer.show(state);
-    }
-    seal.show(state);
-    cards.show(this, sealed ? SEAL : LESSON);
-  }
+  /** Begins a new one with the bench as it stands. */
+  void create();
+
+  /** Makes a copy of one and edits that. */
+  void copy(Demonstration demonstration);
+
+  /** Edits a file. */
+  void edit(Path file);
 }

@@ -12,6 +12,8 @@ import halfwave.picture.DrawnPart;
 import java.awt.BorderLayout;
 import java.awt.Font;
 import java.awt.Rectangle;
+import java.nio.file.Path;
+import java.util.List;
 import java.util.Set;
 import java.util.function.BooleanSupplier;
 import java.util.function.Consumer;
@@ -31,24 +33,28 @@ final class LessonPanel extends JPanel {
   private final transient LessonModel model;
   private final transient Consumer<Set<DrawnPart>> light;
   private final transient BooleanSupplier mayBegin;
+  private final transient LessonDesk desk;
   private final Column column;
   private final JPanel foot;
   private @Nullable transient LessonView shown;
   private boolean listed;
   private boolean notes;
+  private transient List<Path> listedFiles = List.of();
 
   LessonPanel(
       Theme theme,
       Wording words,
       LessonModel model,
       Consumer<Set<DrawnPart>> light,
-      BooleanSupplier mayBegin) {
+      BooleanSupplier mayBegin,
+      LessonDesk desk) {
     super(new BorderLayout());
     this.theme = theme;
     this.words = words;
     this.model = model;
     this.light = light;
     this.mayBegin = mayBegin;
+    this.desk = desk;
     setOpaque(false);
     column = new Column(theme);
     add(column.scrolled(), BorderLayout.CENTER);
@@ -63,7 +69,7 @@ final class LessonPanel extends JPanel {
     if (at == null) {
       if (model.preparing()) {
         waiting();
-      } else if (!listed) {
+      } else if (!listed || !listedFiles.equals(desk.recent())) {
         offer();
       }
       return;
@@ -103,6 +109,7 @@ final class LessonPanel extends JPanel {
 
   private void offer() {
     listed = true;
+    listedFiles = desk.recent();
     shown = null;
     light.accept(Set.of());
     column.removeAll();
@@ -111,26 +118,20 @@ final class LessonPanel extends JPanel {
     column.add(
         Lettering.paragraph(words.text("lesson.choose"), theme.body(), p.softInk()),
         "gaptop 8, growx, wmin 0, wrap");
+    column.add(LessonOffers.desk(words, desk), "growx 0, wrap");
+    for (Path file : listedFiles) {
+      column.add(LessonOffers.file(theme, words, desk, file), "growx, wmin 0, wrap");
+    }
     for (Demonstration demonstration : ShippedDemonstrations.all()) {
-      column.add(
-          Lettering.label(demonstration.title().in(words.locale()), theme.heading(), p.ink()),
-          "gaptop 8, wrap");
-      column.add(
-          Lettering.paragraph(demonstration.about().in(words.locale()), theme.body(), p.ink()),
-          "growx, wmin 0, wrap");
-      JButton begin = new JButton(words.text("lesson.begin"));
-      begin.setName("lesson." + demonstration.name());
-      begin
-          .getAccessibleContext()
-          .setAccessibleName(
-              words.text("lesson.begin") + ": " + demonstration.title().in(words.locale()));
-      begin.addActionListener(
-          e -> {
+      Runnable begin =
+          () -> {
             if (mayBegin.getAsBoolean()) {
               model.begin(demonstration);
             }
-          });
-      column.add(begin, "growx 0, wrap");
+          };
+      column.add(
+          LessonOffers.shipped(theme, words, desk, demonstration, begin),
+          "gaptop 6, growx, wmin 0, wrap");
     }
     redraw();
   }

@@ -65,6 +65,7 @@ public final class Window {
   private final SettingsFile file;
   private final Workbench workbench;
   private final LessonModel lesson;
+  private final Editing editing;
   private final Executor background;
   private final WhyModel why;
   private final Autosave autosave;
@@ -105,7 +106,7 @@ public final class Window {
       WorkPanel work,
       PartPanel part,
       LessonPanel lesson,
-      LessonDesk desk,
+      LessonTab desk,
       List<Covered> covered,
       JTabbedPane tabs,
       JLabel notice) {
@@ -151,6 +152,15 @@ public final class Window {
     words = Wording.of(locale, settings.units());
     workbench = new Workbench(engine, SwingUtilities::invokeLater, this::trouble);
     lesson = new LessonModel(workbench, engine, SwingUtilities::invokeLater);
+    editing =
+        new Editing(
+            frame,
+            workbench,
+            lesson,
+            background,
+            () -> settings,
+            how -> remember(how.apply(settings)),
+            this::trouble);
     why = new WhyModel(background, SwingUtilities::invokeLater);
     autosave =
         new Autosave(new RecoveryFolder(file.folder()), background, SwingUtilities::invokeLater);
@@ -295,8 +305,10 @@ public final class Window {
     tabs.addTab(words.text("tab.faults"), covered.get(2));
     tabs.addTab(words.text("tab.work"), work);
     tabs.addTab(words.text("tab.part"), parts);
-    LessonPanel player = new LessonPanel(theme, words, lesson, drawing::light, files::mayLeave);
-    LessonDesk desk = new LessonDesk(theme, player, seal(), seal(), () -> lesson.at() != null);
+    LessonPanel player =
+        new LessonPanel(theme, words, lesson, drawing::light, files::mayLeave, editing);
+    LessonTab desk = new LessonTab(theme, player, seal(), seal(), () -> lesson.at() != null);
+    editing.dress(theme, words, player, () -> tabs.setSelectedComponent(desk), files::mayLeave);
     tabs.addTab(words.text("tab.lesson"), desk);
     tabs.setName("tabs");
     tabs.setSelectedIndex(tab);
@@ -335,6 +347,7 @@ public final class Window {
                 this::quit)
             .bar();
     menus.add(paperMenu(made), 1);
+    menus.add(editing.menu(), menus.getMenuCount() - 1);
     frame.setJMenuBar(menus);
     keys(made);
     leaveFocus(bar);
@@ -518,6 +531,10 @@ public final class Window {
   }
 
   private void quit() {
+    editing.leave(this::quitBench);
+  }
+
+  private void quitBench() {
     if (files.mayLeave()) {
       Rectangle b = frame.getBounds();
       remember(settings.withFrame(List.of(b.x, b.y, b.width, b.height)));
@@ -532,6 +549,7 @@ public final class Window {
     if (projector != null) {
       projector.close();
     }
+    editing.end();
     KeyboardFocusManager.getCurrentKeyboardFocusManager().removeKeyEventDispatcher(lessonKeys);
     frame.dispose();
   }

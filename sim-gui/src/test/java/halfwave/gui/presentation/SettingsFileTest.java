@@ -32,7 +32,8 @@ class SettingsFileTest {
             1.5,
             true,
             List.of(10, 20, 1200, 800),
-            List.of(folder.resolve("a.json"), folder.resolve("b c.json")));
+            List.of(folder.resolve("a.json"), folder.resolve("b c.json")),
+            new Settings.Lessons(List.of(5, 6, 1000, 720), List.of(folder.resolve("d.json"))));
     new SettingsFile(path()).write(all);
     assertThat(new SettingsFile(path()).read()).isEqualTo(all);
   }

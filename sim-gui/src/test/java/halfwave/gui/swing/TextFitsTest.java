@@ -189,7 +189,7 @@ class TextFitsTest {
         new Intent.Labor(halfwave.work.Look.STATUS_LIGHT),
         new Intent.Labor(halfwave.work.Repair.REPLACE_LEAD),
         new Intent.Reveal(FaultKind.ROD_SILICA));
-    bring(new Hand(open).find(JTabbedPane.class, "tabs"), any(open, LessonDesk.class));
+    bring(new Hand(open).find(JTabbedPane.class, "tabs"), any(open, LessonTab.class));
     look(open, "revealed", wrong);
     open.want(new Intent.Unseal());
   }

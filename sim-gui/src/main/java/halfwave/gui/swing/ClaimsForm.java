@@ -1,0 +1,86 @@
+package halfwave.gui.swing;
+
+import halfwave.gui.presentation.ClaimWords;
+import halfwave.gui.presentation.EditorModel;
+import halfwave.gui.presentation.Wording;
+import halfwave.lesson.Claim;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import javax.swing.JButton;
+import javax.swing.JPanel;
+import net.miginfocom.swing.MigLayout;
+import org.jspecify.annotations.Nullable;
+
+/** Claims of a step or of an answer, one line each. */
+final class ClaimsForm extends JPanel {
+
+  private static final long serialVersionUID = 1L;
+
+  private final transient Theme theme;
+  private final transient Wording words;
+  private final transient EditorModel model;
+  private final @Nullable Integer answer;
+
+  ClaimsForm(Theme theme, Wording words, EditorModel model, @Nullable Integer answer) {
+    super(new MigLayout("insets 0, gap 6 2, fillx", "[grow,fill][][]"));
+    this.theme = theme;
+    this.words = words;
+    this.model = model;
+    this.answer = answer;
+    setOpaque(false);
+    String of = answer == null ? "step" : "answer" + answer;
+    List<Claim> claims = model.claims(answer);
+    for (int k = 0; k < claims.size(); k++) {
+      int index = k;
+      String sentence = ClaimWords.sentence(claims.get(k), words);
+      add(Lettering.paragraph(sentence, theme.body(), theme.palette().ink()), "wmin 0, growx");
+      JButton change = Forms.button(words, "editor.claim-change", () -> change(index));
+      change.setName("claim.change." + of + "." + k);
+      change.getAccessibleContext().setAccessibleName(change.getText() + ": " + sentence);
+      add(change);
+      JButton remove =
+          Forms.remove(theme, words.text("editor.remove", sentence), () -> drop(index));
+      remove.setName("claim.remove." + of + "." + k);
+      add(remove, "wrap");
+    }
+    JButton more = Forms.button(words, "editor.claim-add", this::addOne);
+    more.setName("claim.add." + of);
+    more.setToolTipText(words.text("editor.claim-add-hint"));
+    add(more, "growx 0, span");
+  }
+
+  private void addOne() {
+    model.find(
+        null,
+        found ->
+            new ClaimDialog(this, theme, words, found)
+                .ask(null)
+                .ifPresent(
+                    claim -> {
+                      List<Claim> all = new ArrayList<>(model.claims(answer));
+                      all.add(claim);
+                      model.changeClaims(answer, all);
+                    }));
+  }
+
+  private void change(int index) {
+    Claim old = model.claims(answer).get(index);
+    model.find(
+        ClaimDialog.reading(old),
+        found -> {
+          Optional<Claim> other = new ClaimDialog(this, theme, words, found).ask(old);
+          List<Claim> all = new ArrayList<>(model.claims(answer));
+          if (other.isPresent() && index < all.size()) {
+            all.set(index, other.get());
+            model.changeClaims(answer, all);
+          }
+        });
+  }
+
+  private void drop(int index) {
+    List<Claim> all = new ArrayList<>(model.claims(answer));
+    all.remove(index);
+    model.changeClaims(answer, all);
+  }
+}

@@ -1,0 +1,287 @@
+package halfwave.gui.swing;
+
+import halfwave.gui.presentation.EditorModel;
+import halfwave.gui.presentation.LessonModel;
+import halfwave.gui.presentation.NewDraft;
+import halfwave.gui.presentation.Settings;
+import halfwave.gui.presentation.Wording;
+import halfwave.gui.presentation.Workbench;
+import halfwave.lesson.Demonstration;
+import halfwave.lesson.Draft;
+import java.awt.Component;
+import java.awt.Dimension;
+import java.awt.GraphicsEnvironment;
+import java.awt.Rectangle;
+import java.awt.event.WindowAdapter;
+import java.awt.event.WindowEvent;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.concurrent.Executor;
+import java.util.function.BooleanSupplier;
+import java.util.function.Consumer;
+import java.util.function.Supplier;
+import java.util.function.UnaryOperator;
+import javax.swing.JDialog;
+import javax.swing.JFrame;
+import javax.swing.JMenu;
+import javax.swing.SwingUtilities;
+import javax.swing.WindowConstants;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * The window in which demonstrations are made. It does not hold up the main window: what is done
+ * there is what is recorded.
+ */
+final class Editing implements LessonDesk {
+
+  private final JFrame over;
+  private final Workbench workbench;
+  private final LessonModel lesson;
+  private final EditorModel model;
+  private final Supplier<Settings> settings;
+  private final Consumer<UnaryOperator<Settings>> remember;
+  private final JDialog dialog;
+  private @Nullable Face face;
+
+  /** Whether the draft is being shown in the player: the editor comes back after it. */
+  private boolean trying;
+
+  /**
+   * How it looks in one language and look.
+   *
+   * @param panel the panel
+   * @param menus the menus
+   * @param files the file dialogs
+   * @param words the words
+   * @param player the player
+   * @param toPlayer brings it to the front
+   * @param mayBegin whether the bench may be left for a demonstration
+   */
+  private record Face(
+      EditorPanel panel,
+      EditorMenus menus,
+      EditorFiles files,
+      Wording words,
+      LessonPanel player,
+      Runnable toPlayer,
+      BooleanSupplier mayBegin) {}
+
+  /**
+   * No editor is open yet.
+   *
+   * @param over the main window
+   * @param workbench the bench
+   * @param lesson the player
+   * @param background plays and rehearses
+   * @param settings what is remembered
+   * @param remember changes what is remembered
+   * @param failed is told of an error in the program itself
+   */
+  Editing(
+      JFrame over,
+      Workbench workbench,
+      LessonModel lesson,
+      Executor background,
+      Supplier<Settings> settings,
+      Consumer<UnaryOperator<Settings>> remember,
+      Consumer<Throwable> failed) {
+    this.over = over;
+    this.workbench = workbench;
+    this.lesson = lesson;
+    this.settings = settings;
+    this.remember = remember;
+    model = new EditorModel(workbench, lesson, background, SwingUtilities::invokeLater, failed);
+    dialog = new JDialog(over, false);
+    dialog.setName("editor");
+    dialog.setDefaultCloseOperation(WindowConstants.DO_NOTHING_ON_CLOSE);
+    dialog.addWindowListener(
+        new WindowAdapter() {
+          @Override
+          public void windowClosing(WindowEvent e) {
+            close();
+          }
+        });
+    model.subscribe(this::refresh);
+    lesson.subscribe(this::played);
+  }
+
+  /** Makes its panels anew, in another language or look. */
+  void dress(
+      Theme theme, Wording words, LessonPanel player, Runnable toPlayer, BooleanSupplier mayBegin) {
+    EditorFiles files = new EditorFiles(words, model, this::used);
+    EditorPanel panel = new EditorPanel(theme, words, model, this::save, this::tryIt);
+    EditorMenus menus = new EditorMenus(words, model, this);
+    face = new Face(panel, menus, files, words, player, toPlayer, mayBegin);
+    dialog.setJMenuBar(menus.bar(panel));
+    dialog.setContentPane(panel);
+    dialog.setMinimumSize(new Dimension(760, 480));
+    if (!dialog.isVisible()) {
+      dialog.setBounds(bounds(theme));
+    }
+    SwingUtilities.updateComponentTreeUI(dialog);
+    refresh();
+  }
+
+  private Rectangle bounds(Theme theme) {
+    Rectangle screen = GraphicsEnvironment.getLocalGraphicsEnvironment().getMaximumWindowBounds();
+    List<Integer> f = settings.get().lessons().frame();
+    if (f != null) {
+      Rectangle remembered = new Rectangle(f.get(0), f.get(1), f.get(2), f.get(3));
+      if (screen.intersects(remembered)) {
+        return remembered;
+      }
+    }
+    int width = Math.min(screen.width, theme.px(1000));
+    int height = Math.min(screen.height, theme.px(720));
+    return new Rectangle(
+        screen.x + (screen.width - width) / 2,
+        screen.y + (screen.height - height) / 2,
+        width,
+        height);
+  }
+
+  private Face face() {
+    if (face == null) {
+      throw new IllegalStateException("not dressed yet");
+    }
+    return face;
+  }
+
+  /** The menu in the main window. */
+  JMenu menu() {
+    return face().menus().main();
+  }
+
+  private void refresh() {
+    if (face != null && model.open()) {
+      face.panel().refresh();
+      String title =
+          model.draft().title().words().map(w -> w.in(face().words().locale())).orElse("");
+      dialog.setTitle(
+          face.words().text(title.isEmpty() ? "editor.window-new" : "editor.window", title));
+    }
+  }
+
+  /** After a trial the editor is there again. */
+  private void played() {
+    if (trying && lesson.at() == null && !lesson.preparing()) {
+      trying = false;
+      if (model.open()) {
+        dialog.setVisible(true);
+      }
+    }
+  }
+
+  private void used(Path file) {
+    Path whole = file.toAbsolutePath();
+    remember.accept(s -> s.withLessons(s.lessons().withRecent(whole)));
+    face().player().refresh();
+  }
+
+  private Component front() {
+    return dialog.isVisible() ? dialog : over;
+  }
+
+  @Override
+  public List<Path> recent() {
+    return settings.get().lessons().recent();
+  }
+
+  @Override
+  public void open() {
+    face().files().askOpen(over).ifPresent(this::show);
+  }
+
+  @Override
+  public void show(Path file) {
+    face()
+        .files()
+        .read(over, file)
+        .filter(d -> face().mayBegin().getAsBoolean())
+        .ifPresent(
+            d -> {
+              face().toPlayer().run();
+              lesson.begin(d);
+            });
+  }
+
+  @Override
+  public void create() {
+    if (workbench.ready() && face().files().mayLeave(front())) {
+      model.create();
+      appear();
+    }
+  }
+
+  @Override
+  public void copy(Demonstration demonstration) {
+    begin(NewDraft.copy(demonstration), null);
+  }
+
+  @Override
+  public void edit(Path file) {
+    face().files().read(front(), file).ifPresent(d -> begin(Draft.of(d), file));
+  }
+
+  void openToEdit() {
+    face().files().askOpen(front()).ifPresent(this::edit);
+  }
+
+  private void begin(Draft draft, @Nullable Path file) {
+    if (face().files().mayLeave(front())) {
+      model.begin(draft, file);
+      appear();
+    }
+  }
+
+  private void appear() {
+    refresh();
+    dialog.setVisible(true);
+    dialog.toFront();
+    face().panel().steps().focus();
+  }
+
+  void save() {
+    face().files().save(dialog);
+  }
+
+  void saveAs() {
+    face().files().saveAs(dialog);
+  }
+
+  void tryIt() {
+    if (model.tryIt()) {
+      trying = true;
+      dialog.setVisible(false);
+      face().toPlayer().run();
+      over.toFront();
+    }
+  }
+
+  void close() {
+    leave(() -> {});
+  }
+
+  /**
+   * Closes the editor, unless somebody minds.
+   *
+   * @param then is done once the bench is as it was before
+   */
+  void leave(Runnable then) {
+    if (!model.open()) {
+      then.run();
+    } else if (face().files().mayLeave(front())) {
+      trying = false;
+      Rectangle b = dialog.getBounds();
+      remember.accept(
+          s -> s.withLessons(s.lessons().withFrame(List.of(b.x, b.y, b.width, b.height))));
+      dialog.setVisible(false);
+      model.leave(then);
+    }
+  }
+
+  /** Without a question. */
+  void end() {
+    dialog.dispose();
+  }
+}

@@ -1,0 +1,151 @@
+package halfwave.gui.swing;
+
+import halfwave.gui.presentation.EditorModel;
+import halfwave.gui.presentation.EditorWords;
+import halfwave.gui.presentation.Wording;
+import halfwave.io.AtomicFile;
+import halfwave.io.BadInputException;
+import halfwave.io.DemonstrationFile;
+import halfwave.io.DemonstrationText;
+import halfwave.lesson.Demonstration;
+import java.awt.Component;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Optional;
+import java.util.function.Consumer;
+import javax.swing.JFileChooser;
+import javax.swing.JOptionPane;
+import javax.swing.filechooser.FileNameExtensionFilter;
+import org.jspecify.annotations.Nullable;
+
+/** Opens and saves demonstrations, and asks before anything is lost. */
+final class EditorFiles {
+
+  private static final String SUFFIX = ".json";
+
+  private final Wording words;
+  private final EditorModel model;
+  private final Consumer<Path> used;
+
+  EditorFiles(Wording words, EditorModel model, Consumer<Path> used) {
+    this.words = words;
+    this.model = model;
+    this.used = used;
+  }
+
+  /** The demonstration in a file; a line says why where there is none. */
+  Optional<Demonstration> read(Component over, Path file) {
+    try {
+      Demonstration read = DemonstrationFile.read(file);
+      used.accept(file);
+      return Optional.of(read);
+    } catch (BadInputException e) {
+      refuse(over, e.line(words.sentences()));
+      return Optional.empty();
+    }
+  }
+
+  /** Asks for a file to open. */
+  Optional<Path> askOpen(Component over) {
+    JFileChooser chooser = chooser(words.text("file.open-lesson"), null);
+    return chooser.showOpenDialog(over) == JFileChooser.APPROVE_OPTION
+        ? Optional.of(chooser.getSelectedFile().toPath())
+        : Optional.empty();
+  }
+
+  /** Whether the draft may be left: it was saved, or nobody minds. */
+  boolean mayLeave(Component over) {
+    if (!model.open() || !model.edits().unsaved()) {
+      return true;
+    }
+    Object[] buttons = {
+      words.text("file.save-first"), words.text("file.leave"), words.text("file.cancel")
+    };
+    int chosen =
+        JOptionPane.showOptionDialog(
+            over,
+            words.text("file.unsaved-lesson"),
+            words.text("file.save-lesson"),
+            JOptionPane.DEFAULT_OPTION,
+            JOptionPane.QUESTION_MESSAGE,
+            null,
+            buttons,
+            buttons[0]);
+    return chosen == 1 || (chosen == 0 && save(over));
+  }
+
+  boolean save(Component over) {
+    Path file = model.file();
+    return file == null ? saveAs(over) : write(over, file);
+  }
+
+  boolean saveAs(Component over) {
+    JFileChooser chooser = chooser(words.text("file.save-lesson"), model.file());
+    if (chooser.showSaveDialog(over) != JFileChooser.APPROVE_OPTION) {
+      return false;
+    }
+    Path file = chooser.getSelectedFile().toPath();
+    if (!String.valueOf(file.getFileName()).contains(".")) {
+      file = file.resolveSibling(file.getFileName() + SUFFIX);
+    }
+    return (!Files.exists(file) || mayReplace(over)) && write(over, file);
+  }
+
+  private boolean mayReplace(Component over) {
+    Object[] buttons = {words.text("file.replace"), words.text("file.cancel")};
+    int chosen =
+        JOptionPane.showOptionDialog(
+            over,
+            words.text("file.overwrite"),
+            words.text("file.save-lesson"),
+            JOptionPane.DEFAULT_OPTION,
+            JOptionPane.WARNING_MESSAGE,
+            null,
+            buttons,
+            buttons[1]);
+    return chosen == 0;
+  }
+
+  private boolean write(Component over, Path file) {
+    var blocked = model.blocked();
+    if (blocked.isPresent()) {
+      // nobody could open such a file again
+      refuse(over, EditorWords.blocked(blocked.get(), model.draft(), words));
+      return false;
+    }
+    String name = String.valueOf(file.getFileName());
+    String stem =
+        name.length() > SUFFIX.length() && name.endsWith(SUFFIX)
+            ? name.substring(0, name.length() - SUFFIX.length())
+            : name;
+    try {
+      AtomicFile.write(file, DemonstrationText.of(model.draft().withName(stem).demonstration()));
+    } catch (BadInputException e) {
+      refuse(over, e.line(words.sentences()));
+      return false;
+    }
+    model.saved(file, stem);
+    used.accept(file);
+    return true;
+  }
+
+  private JFileChooser chooser(String title, @Nullable Path file) {
+    JFileChooser chooser = new JFileChooser();
+    chooser.setDialogTitle(title);
+    chooser.setFileFilter(new FileNameExtensionFilter(words.text("file.lessons"), "json"));
+    if (file != null) {
+      chooser.setSelectedFile(file.toFile());
+    }
+    return chooser;
+  }
+
+  private void refuse(Component over, String line) {
+    var area = new javax.swing.JTextArea(line, 0, 50);
+    area.setLineWrap(true);
+    area.setWrapStyleWord(true);
+    area.setEditable(false);
+    area.setOpaque(false);
+    area.setSize(area.getPreferredSize());
+    JOptionPane.showMessageDialog(over, area, words.text("tab.lesson"), JOptionPane.ERROR_MESSAGE);
+  }
+}

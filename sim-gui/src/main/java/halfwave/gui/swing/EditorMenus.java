@@ -1,0 +1,180 @@
+package halfwave.gui.swing;
+
+import halfwave.gui.presentation.EditorModel;
+import halfwave.gui.presentation.Wording;
+import halfwave.io.ShippedDemonstrations;
+import halfwave.lesson.Demonstration;
+import java.awt.event.InputEvent;
+import java.awt.event.KeyEvent;
+import java.nio.file.Path;
+import java.util.function.Consumer;
+import javax.swing.JMenu;
+import javax.swing.JMenuBar;
+import javax.swing.JMenuItem;
+import javax.swing.KeyStroke;
+import javax.swing.event.MenuEvent;
+import javax.swing.event.MenuListener;
+
+/** The menus of demonstrations: one in the main window, and those of the editor. */
+final class EditorMenus {
+
+  private static final int CTRL = InputEvent.CTRL_DOWN_MASK;
+  private static final int SHIFT = InputEvent.SHIFT_DOWN_MASK;
+  private static final int ALT = InputEvent.ALT_DOWN_MASK;
+
+  private final Wording words;
+  private final EditorModel model;
+  private final Editing editing;
+
+  EditorMenus(Wording words, EditorModel model, Editing editing) {
+    this.words = words;
+    this.model = model;
+    this.editing = editing;
+  }
+
+  /** In the main window. */
+  JMenu main() {
+    JMenu menu = menu("tab.lesson", KeyEvent.VK_D);
+    menu.add(item("lesson.open", editing::open));
+    menu.add(recent("lesson.recent", editing::show));
+    menu.addSeparator();
+    begin(menu);
+    return menu;
+  }
+
+  private void begin(JMenu menu) {
+    menu.add(item("lesson.new", KeyEvent.VK_N, CTRL, editing::create));
+    JMenu copy = new JMenu(words.text("lesson.copy"));
+    for (Demonstration d : ShippedDemonstrations.all()) {
+      JMenuItem item = new JMenuItem(d.title().in(words.locale()));
+      item.setName("lesson.copy." + d.name());
+      item.setToolTipText(d.about().in(words.locale()));
+      item.addActionListener(e -> editing.copy(d));
+      copy.add(item);
+    }
+    menu.add(copy);
+    menu.add(item("lesson.edit-file", editing::openToEdit));
+    menu.add(recent("lesson.edit-recent", editing::edit));
+  }
+
+  /** In the editor's own window. */
+  JMenuBar bar(EditorPanel panel) {
+    JMenuBar bar = new JMenuBar();
+    JMenu file = menu("tab.lesson", KeyEvent.VK_D);
+    begin(file);
+    file.addSeparator();
+    file.add(item("editor.save", KeyEvent.VK_S, CTRL, editing::save));
+    file.add(item("editor.save-as", KeyEvent.VK_S, CTRL | SHIFT, editing::saveAs));
+    file.addSeparator();
+    file.add(item("editor.close", KeyEvent.VK_W, CTRL, editing::close));
+    bar.add(file);
+    JMenu edit = menu("menu.edit", KeyEvent.VK_E);
+    edit.add(item("bar.undo", KeyEvent.VK_Z, CTRL, unlessRecording(model::undo)));
+    edit.add(item("bar.redo", KeyEvent.VK_Z, CTRL | SHIFT, unlessRecording(model::redo)));
+    bar.add(edit);
+    bar.add(steps(panel.steps()));
+    JMenu bench = menu("menu.bench", KeyEvent.VK_B);
+    bench.add(item("editor.record", KeyEvent.VK_R, CTRL, this::record));
+    bench.add(item("editor.discard", KeyEvent.VK_R, CTRL | SHIFT, this::discard));
+    bench.add(item("editor.to-begin", KeyEvent.VK_HOME, CTRL | SHIFT, model::toBegin));
+    bench.add(item("editor.to-end", KeyEvent.VK_END, CTRL | SHIFT, model::toEnd));
+    bench.addSeparator();
+    bench.add(item("editor.try", KeyEvent.VK_F5, 0, unlessRecording(editing::tryIt)));
+    bench.add(item("editor.check", KeyEvent.VK_F7, 0, model::check));
+    bar.add(bench);
+    return bar;
+  }
+
+  private JMenu steps(StepsPanel steps) {
+    JMenu menu = menu("editor.steps", KeyEvent.VK_T);
+    menu.add(item("editor.insert", KeyEvent.VK_I, CTRL, steps::insert));
+    menu.add(item("editor.twice", KeyEvent.VK_D, CTRL, steps::twice));
+    menu.add(item("editor.delete", KeyEvent.VK_DELETE, CTRL | SHIFT, steps::delete));
+    menu.addSeparator();
+    menu.add(item("editor.up", KeyEvent.VK_UP, ALT, () -> steps.move(-1)));
+    menu.add(item("editor.down", KeyEvent.VK_DOWN, ALT, () -> steps.move(1)));
+    menu.addSeparator();
+    menu.add(
+        item("editor.next", KeyEvent.VK_PAGE_DOWN, CTRL, () -> model.choose(model.step() + 1)));
+    menu.add(item("editor.back", KeyEvent.VK_PAGE_UP, CTRL, () -> model.choose(model.step() - 1)));
+    menu.add(item("editor.to-list", KeyEvent.VK_L, CTRL, steps::focus));
+    return menu;
+  }
+
+  private Runnable unlessRecording(Runnable action) {
+    return () -> {
+      if (!model.bench().recording()) {
+        action.run();
+      }
+    };
+  }
+
+  /** One key begins a recording and keeps it. */
+  private void record() {
+    if (model.bench().recording()) {
+      model.keep();
+    } else if (!model.bench().going()) {
+      model.record();
+    }
+  }
+
+  private void discard() {
+    if (model.bench().recording()) {
+      model.discard();
+    }
+  }
+
+  private JMenu recent(String key, Consumer<Path> open) {
+    JMenu menu = new JMenu(words.text(key));
+    menu.setName(key);
+    menu.addMenuListener(
+        new MenuListener() {
+          @Override
+          public void menuSelected(MenuEvent e) {
+            fill(menu, open);
+          }
+
+          @Override
+          public void menuDeselected(MenuEvent e) {}
+
+          @Override
+          public void menuCanceled(MenuEvent e) {}
+        });
+    return menu;
+  }
+
+  private void fill(JMenu menu, Consumer<Path> open) {
+    menu.removeAll();
+    if (editing.recent().isEmpty()) {
+      JMenuItem none = new JMenuItem(words.text("lesson.no-recent"));
+      none.setEnabled(false);
+      menu.add(none);
+    }
+    for (Path file : editing.recent()) {
+      JMenuItem item = new JMenuItem(String.valueOf(file.getFileName()));
+      item.setToolTipText(file.toString());
+      item.addActionListener(e -> open.accept(file));
+      menu.add(item);
+    }
+  }
+
+  private JMenu menu(String key, int mnemonic) {
+    JMenu menu = new JMenu(words.text(key));
+    menu.setName("menu-" + key);
+    menu.setMnemonic(mnemonic);
+    return menu;
+  }
+
+  private JMenuItem item(String key, Runnable action) {
+    JMenuItem item = new JMenuItem(words.text(key));
+    item.setName("menu-" + key);
+    item.addActionListener(e -> action.run());
+    return item;
+  }
+
+  private JMenuItem item(String key, int code, int modifiers, Runnable action) {
+    JMenuItem item = item(key, action);
+    item.setAccelerator(KeyStroke.getKeyStroke(code, modifiers));
+    return item;
+  }
+}

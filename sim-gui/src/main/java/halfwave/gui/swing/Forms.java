@@ -1,0 +1,37 @@
+package halfwave.gui.swing;
+
+import halfwave.gui.presentation.Wording;
+import java.awt.Insets;
+import javax.swing.JButton;
+
+/** Controls of the editor's forms. */
+final class Forms {
+
+  private Forms() {}
+
+  /** A button with the words of a key, which is its name as well. */
+  static JButton button(Wording words, String key, Runnable action) {
+    JButton button = new JButton(words.text(key));
+    button.setName(key);
+    button.addActionListener(e -> action.run());
+    return button;
+  }
+
+  /** The same with a tip. */
+  static JButton button(Wording words, String key, String hintKey, Runnable action) {
+    JButton button = button(words, key, action);
+    button.setToolTipText(words.text(hintKey));
+    return button;
+  }
+
+  /** Takes something away. */
+  static JButton remove(Theme theme, String label, Runnable action) {
+    JButton button = new JButton("×");
+    int pad = theme.px(6);
+    button.setMargin(new Insets(theme.px(2), pad, theme.px(2), pad));
+    button.setToolTipText(label);
+    button.getAccessibleContext().setAccessibleName(label);
+    button.addActionListener(e -> action.run());
+    return button;
+  }
+}

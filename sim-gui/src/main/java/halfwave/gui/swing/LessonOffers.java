@@ -1,0 +1,66 @@
+package halfwave.gui.swing;
+
+import halfwave.gui.presentation.Wording;
+import halfwave.lesson.Demonstration;
+import java.nio.file.Path;
+import javax.swing.JButton;
+import javax.swing.JPanel;
+import net.miginfocom.swing.MigLayout;
+
+/** The rows of the list from which a demonstration is chosen. */
+final class LessonOffers {
+
+  private LessonOffers() {}
+
+  /** What can be done besides. */
+  static JPanel desk(Wording words, LessonDesk desk) {
+    JPanel row = new JPanel(new MigLayout("insets 2 0 2 0, gap 6"));
+    row.setOpaque(false);
+    row.add(Forms.button(words, "lesson.open", "lesson.open-hint", desk::open));
+    row.add(Forms.button(words, "lesson.new", "lesson.new-hint", desk::create));
+    return row;
+  }
+
+  /** A shipped one. */
+  static JPanel shipped(
+      Theme theme, Wording words, LessonDesk desk, Demonstration demonstration, Runnable begin) {
+    JPanel row = new JPanel(new MigLayout("insets 0, gap 6 4, fillx", "[][][grow]"));
+    row.setOpaque(false);
+    var p = theme.palette();
+    String title = demonstration.title().in(words.locale());
+    row.add(Lettering.paragraph(title, theme.heading(), p.ink()), "span, growx, wmin 0, wrap");
+    row.add(
+        Lettering.paragraph(demonstration.about().in(words.locale()), theme.body(), p.ink()),
+        "span, growx, wmin 0, wrap");
+    row.add(button(words, "lesson.begin", title, "lesson." + demonstration.name(), begin));
+    row.add(
+        button(
+            words,
+            "lesson.copy",
+            title,
+            "lesson.copy." + demonstration.name(),
+            () -> desk.copy(demonstration)));
+    return row;
+  }
+
+  /** A file of one's own. */
+  static JPanel file(Theme theme, Wording words, LessonDesk desk, Path file) {
+    JPanel row = new JPanel(new MigLayout("insets 0, gap 6 4, fillx", "[grow,fill][][]"));
+    row.setOpaque(false);
+    String name = String.valueOf(file.getFileName());
+    var label = Lettering.paragraph(name, theme.body(), theme.palette().ink());
+    label.setToolTipText(file.toString());
+    row.add(label, "wmin 0");
+    row.add(button(words, "lesson.begin", name, "lesson.file." + name, () -> desk.show(file)));
+    row.add(button(words, "lesson.edit", name, "lesson.edit." + name, () -> desk.edit(file)));
+    return row;
+  }
+
+  private static JButton button(
+      Wording words, String key, String of, String name, Runnable action) {
+    JButton button = Forms.button(words, key, action);
+    button.setName(name);
+    button.getAccessibleContext().setAccessibleName(button.getText() + ": " + of);
+    return button;
+  }
+}

@@ -1,0 +1,96 @@
+package halfwave.gui.swing;
+
+import java.awt.KeyboardFocusManager;
+import java.awt.event.FocusAdapter;
+import java.awt.event.FocusEvent;
+import java.util.function.Consumer;
+import javax.swing.JTextArea;
+import javax.swing.UIManager;
+import javax.swing.event.DocumentEvent;
+import javax.swing.event.DocumentListener;
+
+/** A text to be written, as high as it needs to be; the Tab key leaves it. */
+final class TextCell extends JTextArea {
+
+  private static final long serialVersionUID = 1L;
+
+  private boolean setting;
+
+  /**
+   * A cell.
+   *
+   * @param label what it is, in words
+   * @param text what stands in it
+   * @param rows so many rows it has at least
+   * @param typed is told of every change by a hand
+   */
+  TextCell(Theme theme, String name, String label, String text, int rows, Consumer<String> typed) {
+    super(text);
+    setName(name);
+    setRows(rows);
+    setLineWrap(true);
+    setWrapStyleWord(true);
+    setFont(theme.body());
+    setForeground(theme.palette().ink());
+    setBackground(theme.palette().sheet());
+    setBorder(UIManager.getBorder("TextField.border"));
+    setFocusTraversalKeys(KeyboardFocusManager.FORWARD_TRAVERSAL_KEYS, null);
+    setFocusTraversalKeys(KeyboardFocusManager.BACKWARD_TRAVERSAL_KEYS, null);
+    getAccessibleContext().setAccessibleName(label);
+    setToolTipText(label);
+    getDocument().addDocumentListener(new Typing(typed));
+    addFocusListener(
+        new FocusAdapter() {
+          @Override
+          public void focusGained(FocusEvent e) {
+            repaint();
+          }
+
+          @Override
+          public void focusLost(FocusEvent e) {
+            repaint();
+          }
+        });
+  }
+
+  /** Shows what the draft has, where that is something else than what was typed. */
+  void show(String text) {
+    if (!text.equals(getText())) {
+      int caret = getCaretPosition();
+      setting = true;
+      setText(text);
+      setting = false;
+      setCaretPosition(Math.min(caret, text.length()));
+    }
+  }
+
+  /** Hears a hand, and not the program. */
+  private final class Typing implements DocumentListener {
+    private final Consumer<String> typed;
+
+    Typing(Consumer<String> typed) {
+      this.typed = typed;
+    }
+
+    private void changed() {
+      if (!setting) {
+        typed.accept(getText());
+      }
+    }
+
+    @Override
+    public void insertUpdate(DocumentEvent e) {
+      changed();
+    }
+
+    @Override
+    public void removeUpdate(DocumentEvent e) {
+      changed();
+    }
+
+    @Override
+    public void changedUpdate(DocumentEvent e) {
+      changed();
+    }
+  }
+}
