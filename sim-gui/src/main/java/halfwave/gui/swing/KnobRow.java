@@ -59,7 +59,7 @@ final class KnobRow extends JPanel {
     add(name, "span, wmin 0, wrap");
     add(slider, "hmin " + theme.px(24));
     add(field, "growx");
-    add(healthy, "");
+    add(healthy, "hmin " + theme.px(24));
   }
 
   private void turn(double place, long gesture) {

@@ -80,6 +80,7 @@ final class Theme {
     d.put("List.selectionForeground", hex(p.sheet()));
     d.put("Component.minimumWidth", Long.toString(Math.round(24 * ratio)));
     d.put("MenuBar.borderColor", hex(p.hairline()));
+    d.put("MenuBar.itemMargins", "4,8,4,8");
     d.put("MenuBar.background", hex(p.ground()));
     return d;
   }
