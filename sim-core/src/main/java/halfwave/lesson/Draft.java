@@ -134,6 +134,23 @@ public record Draft(
     return Objects.requireNonNull(steps.get(step).question(), "no question");
   }
 
+  /** Claims of a step, or of one of its answers. */
+  public List<Claim> claims(int step, @Nullable Integer answer) {
+    return answer == null
+        ? steps.get(step).claims()
+        : question(step).answers().get(answer).claims();
+  }
+
+  /** With other claims of a step, or of one of its answers. */
+  public Draft withClaims(int step, @Nullable Integer answer, List<Claim> claims) {
+    DraftStep one = steps.get(step);
+    if (answer == null) {
+      return with(step, one.with(claims));
+    }
+    DraftQuestion question = question(step);
+    return with(step, one.with(question.with(answer, question.answers().get(answer).with(claims))));
+  }
+
   /** Without a word: what the model judges. */
   public Draft wordless() {
     return new Draft(

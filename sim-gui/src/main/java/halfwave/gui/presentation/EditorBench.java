@@ -26,20 +26,11 @@ public final class EditorBench {
     RECORD
   }
 
-  /** What is asked of the thread that plays. */
-  private record Way(Demonstration demonstration, int step, Goal goal) {}
+  /** What is asked of the thread that plays; the number tells the same way twice apart. */
+  private record Way(Demonstration demonstration, int step, Goal goal, long number) {}
 
   /** What it answers: for the beginning a performance in which nothing happens yet. */
   private record There(Way way, Performance performance) {}
-
-  /**
-   * The bench as it was put somewhere.
-   *
-   * @param step of which step
-   * @param begun what came of the step up to there
-   * @param take what happens since
-   */
-  private record Placed(int step, Performance begun, Take take) {}
 
   private final Workbench workbench;
   private final Executor background;
@@ -55,6 +46,7 @@ public final class EditorBench {
   private @Nullable There arriving;
 
   private boolean recording;
+  private long asked;
 
   /** Whether a recording came to nothing because the bench was taken away. */
   private boolean lost;
@@ -151,7 +143,7 @@ public final class EditorBench {
   private void go(Demonstration demonstration, int step, Goal goal) {
     recording = false;
     arriving = null;
-    ways.ask(new Way(demonstration, step, goal));
+    ways.ask(new Way(demonstration, step, goal, ++asked));
     changed.run();
   }
 
@@ -205,13 +197,7 @@ public final class EditorBench {
     Placed here = placed;
     boolean known = here != null && here.step() == step && here.take().goesOn(state);
     Moment begin = known && here != null ? here.begun().before() : null;
-    List<Event> events = new ArrayList<>();
-    if (known && here != null) {
-      events.addAll(here.begun().events());
-      state.recording().events().stream()
-          .filter(e -> e.timeMillis() >= here.take().start().timeMillis())
-          .forEach(events::add);
-    }
+    List<Event> events = known && here != null ? here.events(state) : List.of();
     background.execute(
         () -> {
           Found found = Found.of(state.moment(), begin, events, further);

@@ -249,24 +249,9 @@ public final class EditorModel {
     return check;
   }
 
-  /** Claims of the chosen step, or of one of its answers. */
-  public List<Claim> claims(@Nullable Integer answer) {
-    var step = draft().steps().get(step());
-    var question = step.question();
-    return answer == null || question == null
-        ? step.claims()
-        : question.answers().get(answer).claims();
-  }
-
   /** With other claims of the chosen step, or of one of its answers. */
   public void changeClaims(@Nullable Integer answer, List<Claim> claims) {
-    var step = draft().steps().get(step());
-    var question = step.question();
-    var changed =
-        answer == null || question == null
-            ? step.with(claims)
-            : step.with(question.with(answer, question.answers().get(answer).with(claims)));
-    change(draft().with(step(), changed), step(), null);
+    change(draft().withClaims(step(), answer, claims), step(), null);
   }
 
   /**

@@ -14,7 +14,6 @@ import halfwave.sequence.Deed;
 import halfwave.sequence.Deeds;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 
 /** What an editor of demonstrations says of a draft. */
@@ -155,18 +154,15 @@ public final class EditorWords {
     return doubts.stream().filter(d -> d.step() == step).toList();
   }
 
-  /** How a recording goes. */
+  /** How a recording goes, and what was done so far. */
   public static String recording(Take.Taken taken, Wording words) {
     String time = words.sentences().quantities().time(taken.lengthMillis() / 100 * 100);
-    String line = words.text("editor.recording", time, taken.acts().size());
-    return taken.leftOut().isEmpty()
-        ? line
-        : line
-            + "\n"
-            + words.text(
-                "editor.left-out",
-                taken.leftOut().stream()
-                    .map(words.sentences()::sentence)
-                    .collect(Collectors.joining(" ")));
+    List<String> lines = new ArrayList<>();
+    lines.add(words.text("editor.recording", time));
+    taken.acts().forEach(act -> lines.add(act(act, words)));
+    taken
+        .leftOut()
+        .forEach(m -> lines.add(words.text("editor.left-out", words.sentences().sentence(m))));
+    return String.join("\n", lines);
   }
 }

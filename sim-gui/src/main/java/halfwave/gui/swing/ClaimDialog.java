@@ -132,7 +132,7 @@ final class ClaimDialog implements DocumentListener {
     row("claim.most-label", most);
     margins.setOpaque(false);
     for (double margin : MARGINS) {
-      String share = words.sentences().quantities().text(margin, DisplayUnit.PERCENT, 2);
+      String share = words.sentences().quantities().fixed(margin, DisplayUnit.PERCENT, 0);
       JButton button = new JButton(words.text("claim.margin", share));
       button.setName("claim.margin." + Math.round(100 * margin));
       button.addActionListener(e -> margin(margin));

@@ -30,7 +30,7 @@ final class ClaimsForm extends JPanel {
     this.answer = answer;
     setOpaque(false);
     String of = answer == null ? "step" : "answer" + answer;
-    List<Claim> claims = model.claims(answer);
+    List<Claim> claims = model.draft().claims(model.step(), answer);
     for (int k = 0; k < claims.size(); k++) {
       int index = k;
       String sentence = ClaimWords.sentence(claims.get(k), words);
@@ -58,19 +58,19 @@ final class ClaimsForm extends JPanel {
                 .ask(null)
                 .ifPresent(
                     claim -> {
-                      List<Claim> all = new ArrayList<>(model.claims(answer));
+                      List<Claim> all = new ArrayList<>(model.draft().claims(model.step(), answer));
                       all.add(claim);
                       model.changeClaims(answer, all);
                     }));
   }
 
   private void change(int index) {
-    Claim old = model.claims(answer).get(index);
+    Claim old = model.draft().claims(model.step(), answer).get(index);
     model.find(
         ClaimDialog.reading(old),
         found -> {
           Optional<Claim> other = new ClaimDialog(this, theme, words, found).ask(old);
-          List<Claim> all = new ArrayList<>(model.claims(answer));
+          List<Claim> all = new ArrayList<>(model.draft().claims(model.step(), answer));
           if (other.isPresent() && index < all.size()) {
             all.set(index, other.get());
             model.changeClaims(answer, all);
@@ -79,7 +79,7 @@ final class ClaimsForm extends JPanel {
   }
 
   private void drop(int index) {
-    List<Claim> all = new ArrayList<>(model.claims(answer));
+    List<Claim> all = new ArrayList<>(model.draft().claims(model.step(), answer));
     all.remove(index);
     model.changeClaims(answer, all);
   }

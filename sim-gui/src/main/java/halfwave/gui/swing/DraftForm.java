@@ -19,6 +19,7 @@ import javax.swing.JCheckBox;
 import javax.swing.JComponent;
 import javax.swing.JPanel;
 import javax.swing.JScrollPane;
+import javax.swing.ScrollPaneConstants;
 import javax.swing.SwingUtilities;
 import net.miginfocom.swing.MigLayout;
 import org.jspecify.annotations.Nullable;
@@ -54,6 +55,8 @@ final class DraftForm extends JPanel {
     setOpaque(false);
     column = new Column(theme);
     scroll = column.scrolled();
+    // the names of the languages stand above their columns, whether there is a bar or not
+    scroll.setVerticalScrollBarPolicy(ScrollPaneConstants.VERTICAL_SCROLLBAR_ALWAYS);
     add(scroll, BorderLayout.CENTER);
   }
 
@@ -139,7 +142,9 @@ final class DraftForm extends JPanel {
     section("editor.shows");
     record = new RecordForm(theme, words, model);
     put(record);
-    put(PlayForm.ofStep(theme, words, model));
+    if (!model.bench().recording()) {
+      put(PlayForm.ofStep(theme, words, model));
+    }
     section("editor.afterwards");
     put(texts.row(DraftPlace.of(step, Field.EXPLANATION), words.text("editor.explanation"), 3));
     section("editor.claims");

@@ -9,11 +9,7 @@ import halfwave.gui.presentation.Workbench;
 import halfwave.lesson.Demonstration;
 import halfwave.lesson.Draft;
 import java.awt.Component;
-import java.awt.Dimension;
-import java.awt.GraphicsEnvironment;
 import java.awt.Rectangle;
-import java.awt.event.WindowAdapter;
-import java.awt.event.WindowEvent;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.concurrent.Executor;
@@ -21,11 +17,9 @@ import java.util.function.BooleanSupplier;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
 import java.util.function.UnaryOperator;
-import javax.swing.JDialog;
 import javax.swing.JFrame;
 import javax.swing.JMenu;
 import javax.swing.SwingUtilities;
-import javax.swing.WindowConstants;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -40,7 +34,7 @@ final class Editing implements LessonDesk {
   private final EditorModel model;
   private final Supplier<Settings> settings;
   private final Consumer<UnaryOperator<Settings>> remember;
-  private final JDialog dialog;
+  private final EditorDialog dialog;
   private @Nullable Face face;
 
   /** Whether the draft is being shown in the player: the editor comes back after it. */
@@ -91,16 +85,7 @@ final class Editing implements LessonDesk {
     this.settings = settings;
     this.remember = remember;
     model = new EditorModel(workbench, lesson, background, SwingUtilities::invokeLater, failed);
-    dialog = new JDialog(over, false);
-    dialog.setName("editor");
-    dialog.setDefaultCloseOperation(WindowConstants.DO_NOTHING_ON_CLOSE);
-    dialog.addWindowListener(
-        new WindowAdapter() {
-          @Override
-          public void windowClosing(WindowEvent e) {
-            close();
-          }
-        });
+    dialog = new EditorDialog(over, this::close);
     model.subscribe(this::refresh);
     lesson.subscribe(this::played);
   }
@@ -112,32 +97,8 @@ final class Editing implements LessonDesk {
     EditorPanel panel = new EditorPanel(theme, words, model, this::save, this::tryIt);
     EditorMenus menus = new EditorMenus(words, model, this);
     face = new Face(panel, menus, files, words, player, toPlayer, mayBegin);
-    dialog.setJMenuBar(menus.bar(panel));
-    dialog.setContentPane(panel);
-    dialog.setMinimumSize(new Dimension(760, 480));
-    if (!dialog.isVisible()) {
-      dialog.setBounds(bounds(theme));
-    }
-    SwingUtilities.updateComponentTreeUI(dialog);
+    dialog.dress(theme, menus.bar(panel), panel, settings.get().lessons().frame());
     refresh();
-  }
-
-  private Rectangle bounds(Theme theme) {
-    Rectangle screen = GraphicsEnvironment.getLocalGraphicsEnvironment().getMaximumWindowBounds();
-    List<Integer> f = settings.get().lessons().frame();
-    if (f != null) {
-      Rectangle remembered = new Rectangle(f.get(0), f.get(1), f.get(2), f.get(3));
-      if (screen.intersects(remembered)) {
-        return remembered;
-      }
-    }
-    int width = Math.min(screen.width, theme.px(1000));
-    int height = Math.min(screen.height, theme.px(720));
-    return new Rectangle(
-        screen.x + (screen.width - width) / 2,
-        screen.y + (screen.height - height) / 2,
-        width,
-        height);
   }
 
   private Face face() {

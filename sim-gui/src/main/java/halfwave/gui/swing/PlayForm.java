@@ -40,7 +40,9 @@ final class PlayForm extends JPanel {
     if (lines.isEmpty()) {
       add(
           Lettering.paragraph(
-              words.text("editor.no-acts"), theme.body(), theme.palette().softInk()),
+              words.text(play.lasts() ? "editor.no-acts" : "editor.no-play"),
+              theme.body(),
+              theme.palette().softInk()),
           "span, wmin 0, growx, wrap");
     }
     for (int k = 0; k < lines.size(); k++) {

@@ -48,8 +48,8 @@ final class RecordForm extends JPanel {
     add(discard);
     add(begin);
     add(end);
-    add(stay, "wrap");
-    add(said, "span, growx, wmin 0");
+    add(stay);
+    add(said, "newline, span, growx, wmin 0");
     refresh();
   }
 
