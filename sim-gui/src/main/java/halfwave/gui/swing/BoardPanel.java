@@ -26,6 +26,7 @@ final class BoardPanel extends Plate {
 
   BoardPanel(Theme theme, Wording words) {
     super(theme, words.text("board.title"));
+    setName("board");
     this.words = words;
     var p = theme.palette();
     JPanel face =

@@ -1,41 +1,23 @@
 package halfwave.gui.swing;
 
+import halfwave.gui.presentation.HelpPages;
+import halfwave.gui.presentation.HelpTopics;
 import halfwave.gui.presentation.Wording;
-import java.util.List;
-import java.util.stream.Collectors;
+import java.awt.Component;
+import java.awt.KeyboardFocusManager;
 import javax.swing.JFrame;
 import javax.swing.JOptionPane;
+import javax.swing.JTabbedPane;
 import javax.swing.JTextArea;
+import org.jspecify.annotations.Nullable;
 
-/** Pages of help in a box. */
+/** Opens help: a window of pages, and the box of the first start. */
 final class Help {
-
-  private static final List<String> KEYS =
-      List.of(
-          "key.play",
-          "key.step",
-          "key.faster",
-          "key.call",
-          "key.power",
-          "key.meter",
-          "key.function",
-          "key.undo",
-          "key.files",
-          "key.panels",
-          "key.tabs",
-          "key.charts",
-          "key.drawing",
-          "key.why",
-          "key.lesson",
-          "key.seal",
-          "key.projector",
-          "key.editor",
-          "key.cursor",
-          "key.help");
 
   private final JFrame over;
   private final Theme theme;
   private final Wording words;
+  private @Nullable HelpWindow window;
 
   Help(JFrame over, Theme theme, Wording words) {
     this.over = over;
@@ -43,40 +25,56 @@ final class Help {
     this.words = words;
   }
 
-  void keys() {
-    box(
-        words.text("help.keys-title"),
-        KEYS.stream().map(words::text).collect(Collectors.joining("\n\n")),
-        words.text("help.close"));
+  /** In another language or look; what was open stays open. */
+  static Help anew(@Nullable Help before, JFrame over, Theme theme, Wording words) {
+    Help made = new Help(over, theme, words);
+    if (before != null && before.window != null) {
+      HelpWindow old = before.window;
+      boolean open = old.isShowing();
+      old.dispose();
+      if (open) {
+        made.open(old.topic());
+      }
+    }
+    return made;
   }
 
-  void cautions() {
-    box(words.text("help.cautions-title"), words.text("help.cautions"), words.text("help.close"));
+  /** About what has the keyboard. */
+  void here() {
+    open(topic(KeyboardFocusManager.getCurrentKeyboardFocusManager().getFocusOwner()));
+  }
+
+  private static String topic(@Nullable Component owner) {
+    for (Component c = owner; c != null; c = c.getParent()) {
+      int tab = c instanceof JTabbedPane tabs ? tabs.getSelectedIndex() : 0;
+      String topic = c.getName() == null ? "" : HelpTopics.of(c.getName(), tab);
+      if (!topic.isEmpty()) {
+        return topic;
+      }
+    }
+    return HelpTopics.FIRST;
+  }
+
+  void open(String topic) {
+    if (window == null) {
+      String version = Help.class.getPackage().getImplementationVersion();
+      window = new HelpWindow(over, theme, words, HelpPages.of(words, version));
+    }
+    window.open(topic);
   }
 
   /** On the first start. */
   void first() {
-    box(words.text("help.first"), words.text("help.cautions"), words.text("help.understood"));
-  }
-
-  void about() {
-    String version = Help.class.getPackage().getImplementationVersion();
-    box(
-        words.text("help.about-title"),
-        words.text("help.about", version == null ? "" : version),
-        words.text("help.close"));
-  }
-
-  private void box(String title, String text, String button) {
-    JTextArea area = Lettering.paragraph(text, theme.body(), theme.palette().ink());
+    JTextArea area =
+        Lettering.paragraph(words.text("help.cautions"), theme.body(), theme.palette().ink());
     area.setColumns(46);
     area.setSize(theme.px(460), Short.MAX_VALUE);
     area.setFocusable(true);
-    Object[] buttons = {button};
+    Object[] buttons = {words.text("help.understood")};
     JOptionPane.showOptionDialog(
         over,
         area,
-        title,
+        words.text("help.first"),
         JOptionPane.DEFAULT_OPTION,
         JOptionPane.PLAIN_MESSAGE,
         null,

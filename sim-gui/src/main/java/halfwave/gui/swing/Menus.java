@@ -281,9 +281,11 @@ final class Menus {
 
   private JMenu help() {
     JMenu menu = menu("menu.help", KeyEvent.VK_H);
-    menu.add(item("menu.keys", KeyEvent.VK_F1, 0, help::keys));
-    menu.add(item("menu.cautions", help::cautions));
-    menu.add(item("menu.about", help::about));
+    menu.add(item("menu.topics", KeyEvent.VK_F1, 0, help::here));
+    menu.add(item("menu.keys", () -> help.open("keyboard")));
+    menu.add(item("menu.glossary", () -> help.open("glossary")));
+    menu.add(item("menu.cautions", () -> help.open("cautions")));
+    menu.add(item("menu.about", () -> help.open("about")));
     return menu;
   }
 }

@@ -50,6 +50,7 @@ final class MeterPanel extends Plate {
 
   MeterPanel(Theme theme, Wording words, Workbench workbench) {
     super(theme, words.text("meter.title"));
+    setName("meter");
     this.words = words;
     this.workbench = workbench;
     var p = theme.palette();

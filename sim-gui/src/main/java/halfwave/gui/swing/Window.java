@@ -82,6 +82,9 @@ public final class Window {
 
   private @Nullable Projector projector;
 
+  /** Its window stays open in another language or look. */
+  private @Nullable Help help;
+
   private Panels panels;
   private DrawnView view = DrawnView.ABOVE;
   private int tab;
@@ -333,6 +336,7 @@ public final class Window {
             desk, covered, tabs, notice);
     lay(made);
     panels = made;
+    help = Help.anew(help, frame, theme, words);
     JMenuBar menus =
         new Menus(
                 words,
@@ -343,7 +347,7 @@ public final class Window {
                 this::change,
                 this::view,
                 this::project,
-                new Help(frame, theme, words),
+                help,
                 this::quit)
             .bar();
     menus.add(paperMenu(made), 1);

@@ -1,0 +1,57 @@
+package halfwave.gui.presentation;
+
+import java.text.Normalizer;
+import java.util.Locale;
+
+/**
+ * A page of help.
+ *
+ * @param topic by which it is asked for
+ * @param group what the list of pages puts it under
+ * @param title its heading
+ * @param markup all of it, in the form that {@link HelpMarkup} reads
+ */
+public record HelpPage(String topic, String group, String title, String markup) {
+
+  static HelpPage of(String topic, String group, String markup) {
+    String first = markup.lines().findFirst().orElse("");
+    return new HelpPage(topic, group, first.replaceFirst("^# *", ""), markup);
+  }
+
+  /** The page for a viewer of HTML, without styles. */
+  public String html() {
+    return HelpMarkup.html(markup);
+  }
+
+  /** What a reader reads, without signs of form. */
+  public String text() {
+    return HelpMarkup.text(markup);
+  }
+
+  /** Whether all words that were typed stand in it, whatever their accents and capitals. */
+  public boolean holds(String typed) {
+    String all = plain(text());
+    for (String word : words(typed)) {
+      if (!all.contains(word)) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  /** The words that were typed, plain. */
+  public static String[] words(String typed) {
+    String sought = plain(typed.strip());
+    return sought.isEmpty() ? new String[0] : sought.split("\\s+");
+  }
+
+  /** Without accents and capitals, sign for sign: a place in it is the place in the text. */
+  public static String plain(String text) {
+    StringBuilder made = new StringBuilder(text.length());
+    for (int k = 0; k < text.length(); k++) {
+      String sign = Normalizer.normalize(text.substring(k, k + 1), Normalizer.Form.NFD);
+      made.append(sign.substring(0, 1).toLowerCase(Locale.ROOT).charAt(0));
+    }
+    return made.toString();
+  }
+}

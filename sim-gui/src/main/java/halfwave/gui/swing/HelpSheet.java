@@ -1,0 +1,144 @@
+package halfwave.gui.swing;
+
+import com.formdev.flatlaf.fonts.inter.FlatInterFont;
+import halfwave.gui.presentation.HelpPage;
+import halfwave.picture.Palette;
+import java.awt.Color;
+import java.awt.Rectangle;
+import java.awt.event.KeyEvent;
+import java.awt.geom.Rectangle2D;
+import javax.swing.JEditorPane;
+import javax.swing.KeyStroke;
+import javax.swing.SwingUtilities;
+import javax.swing.text.BadLocationException;
+import javax.swing.text.DefaultCaret;
+import javax.swing.text.DefaultHighlighter;
+import javax.swing.text.Document;
+import javax.swing.text.html.HTMLEditorKit;
+import javax.swing.text.html.StyleSheet;
+import org.jspecify.annotations.Nullable;
+
+/** A page of help in the type and colours of the window; what was searched for is marked. */
+final class HelpSheet extends JEditorPane {
+
+  private static final long serialVersionUID = 1L;
+
+  private final transient Theme theme;
+
+  HelpSheet(Theme theme) {
+    this.theme = theme;
+    setName("help.page");
+    setEditorKit(new Kit(styles(theme)));
+    putClientProperty(JEditorPane.W3C_LENGTH_UNITS, true);
+    setEditable(false);
+    setBackground(theme.palette().sheet());
+    DefaultCaret caret = new DefaultCaret();
+    caret.setUpdatePolicy(DefaultCaret.NEVER_UPDATE);
+    setCaret(caret);
+    // a page scrolls: there is no cursor to move, so these keys are left to the pane around it
+    for (int code :
+        new int[] {
+          KeyEvent.VK_UP,
+          KeyEvent.VK_DOWN,
+          KeyEvent.VK_PAGE_UP,
+          KeyEvent.VK_PAGE_DOWN,
+          KeyEvent.VK_HOME,
+          KeyEvent.VK_END
+        }) {
+      getInputMap().put(KeyStroke.getKeyStroke(code, 0), "none");
+    }
+  }
+
+  /** With styles of its own: those of the look and feel's kit are shared by all. */
+  private static final class Kit extends HTMLEditorKit {
+    private static final long serialVersionUID = 1L;
+
+    private final transient StyleSheet styles;
+
+    Kit(StyleSheet styles) {
+      this.styles = styles;
+    }
+
+    @Override
+    public StyleSheet getStyleSheet() {
+      return styles;
+    }
+  }
+
+  private static StyleSheet styles(Theme theme) {
+    Palette p = theme.palette();
+    StyleSheet made = new StyleSheet();
+    made.addStyleSheet(new HTMLEditorKit().getStyleSheet());
+    String ink = "color: " + css(p.ink());
+    made.addRule(
+        "body { font-family: \"%s\"; font-size: %dpx; %s; margin: %dpx %dpx; }"
+            .formatted(FlatInterFont.FAMILY, theme.px(14), ink, theme.px(14), theme.px(20)));
+    made.addRule(
+        "h1 { font-size: %dpx; font-weight: bold; %s; margin: 0 0 %dpx 0; }"
+            .formatted(theme.px(20), ink, theme.px(10)));
+    made.addRule(
+        "h2 { font-size: %dpx; font-weight: bold; color: %s; margin: %dpx 0 %dpx 0; }"
+            .formatted(theme.px(15), css(p.accent()), theme.px(14), theme.px(6)));
+    made.addRule("p { margin: 0 0 %dpx 0; }".formatted(theme.px(9)));
+    made.addRule("ul { margin: 0 0 %dpx %dpx; }".formatted(theme.px(9), theme.px(18)));
+    made.addRule("li { margin: 0 0 %dpx 0; }".formatted(theme.px(5)));
+    return made;
+  }
+
+  private static String css(Color c) {
+    return "#%02X%02X%02X".formatted(c.getRed(), c.getGreen(), c.getBlue());
+  }
+
+  /**
+   * Shows a page from its beginning, or from where one of the words stands.
+   *
+   * @param page which, or null for none
+   * @param words what was searched for, plain
+   */
+  void show(@Nullable HelpPage page, String[] words) {
+    setText(page == null ? "" : page.html());
+    getAccessibleContext().setAccessibleName(page == null ? "" : page.title());
+    int first = mark(words);
+    SwingUtilities.invokeLater(() -> reveal(first));
+  }
+
+  /** Where the first one stands, or the beginning. */
+  private int mark(String[] words) {
+    getHighlighter().removeAllHighlights();
+    Color a = theme.palette().accent();
+    var painter =
+        new DefaultHighlighter.DefaultHighlightPainter(
+            new Color(a.getRed(), a.getGreen(), a.getBlue(), 60));
+    int first = Integer.MAX_VALUE;
+    try {
+      Document shown = getDocument();
+      String text = HelpPage.plain(shown.getText(0, shown.getLength()));
+      for (String word : words) {
+        for (int at = text.indexOf(word); at >= 0; at = text.indexOf(word, at + 1)) {
+          getHighlighter().addHighlight(at, at + word.length(), painter);
+          first = Math.min(first, at);
+        }
+      }
+    } catch (BadLocationException e) {
+      throw new IllegalStateException(e);
+    }
+    return first == Integer.MAX_VALUE ? 0 : first;
+  }
+
+  private void reveal(int place) {
+    Rectangle top = new Rectangle(0, 0, 1, 1);
+    try {
+      Rectangle2D there =
+          place == 0 || place > getDocument().getLength() ? null : modelToView2D(place);
+      if (there != null) {
+        top = there.getBounds();
+        // with the lines around it
+        top.grow(0, theme.px(60));
+      }
+    } catch (BadLocationException e) {
+      // the page was changed meanwhile: its beginning will do
+    }
+    scrollRectToVisible(new Rectangle(0, 0, 1, 1));
+    scrollRectToVisible(top);
+  }
+}

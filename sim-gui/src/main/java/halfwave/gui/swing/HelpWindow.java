@@ -1,0 +1,187 @@
+package halfwave.gui.swing;
+
+import com.formdev.flatlaf.FlatClientProperties;
+import halfwave.gui.presentation.HelpPage;
+import halfwave.gui.presentation.HelpPages;
+import halfwave.gui.presentation.Wording;
+import java.awt.Dimension;
+import java.awt.Rectangle;
+import java.awt.event.ActionEvent;
+import java.awt.event.KeyEvent;
+import javax.swing.AbstractAction;
+import javax.swing.BorderFactory;
+import javax.swing.DefaultListModel;
+import javax.swing.JComponent;
+import javax.swing.JDialog;
+import javax.swing.JFrame;
+import javax.swing.JLabel;
+import javax.swing.JList;
+import javax.swing.JPanel;
+import javax.swing.JScrollPane;
+import javax.swing.JTextField;
+import javax.swing.KeyStroke;
+import javax.swing.ListSelectionModel;
+import javax.swing.ScrollPaneConstants;
+import javax.swing.event.DocumentEvent;
+import javax.swing.event.DocumentListener;
+import net.miginfocom.swing.MigLayout;
+
+/** Help: a field to search, a list of pages, the page. Stays open beside the work. */
+final class HelpWindow extends JDialog {
+
+  private static final long serialVersionUID = 1L;
+
+  private final transient Theme theme;
+  private final transient Wording words;
+  private final transient HelpPages pages;
+  private final JTextField search = new JTextField();
+  private final DefaultListModel<HelpPage> model = new DefaultListModel<>();
+  private final JList<HelpPage> list = new JList<>(model);
+  private final JLabel count;
+  private final HelpSheet sheet;
+  private boolean filling;
+
+  HelpWindow(JFrame over, Theme theme, Wording words, HelpPages pages) {
+    super(over, words.text("help.title"), false);
+    this.theme = theme;
+    this.words = words;
+    this.pages = pages;
+    count = Lettering.label(" ", theme.note(), theme.palette().softInk());
+    sheet = new HelpSheet(theme);
+    setName("help");
+    setDefaultCloseOperation(HIDE_ON_CLOSE);
+    setContentPane(content());
+    key(getRootPane(), JComponent.WHEN_IN_FOCUSED_WINDOW, KeyEvent.VK_ESCAPE, this::closed);
+    size(over);
+  }
+
+  private void size(JFrame over) {
+    Rectangle screen = over.getGraphicsConfiguration().getBounds();
+    setSize(
+        Math.min(theme.px(860), screen.width - 40), Math.min(theme.px(620), screen.height - 40));
+    setMinimumSize(new Dimension(480, 320));
+    setLocationRelativeTo(over);
+  }
+
+  private JPanel content() {
+    search.setName("help.search");
+    search.putClientProperty(FlatClientProperties.PLACEHOLDER_TEXT, words.text("help.search-hint"));
+    search.getAccessibleContext().setAccessibleName(words.text("help.search"));
+    search.getDocument().addDocumentListener(new Typed());
+    key(search, JComponent.WHEN_FOCUSED, KeyEvent.VK_DOWN, () -> step(1));
+    key(search, JComponent.WHEN_FOCUSED, KeyEvent.VK_UP, () -> step(-1));
+    key(search, JComponent.WHEN_FOCUSED, KeyEvent.VK_ENTER, sheet::requestFocusInWindow);
+    list.setName("help.topics");
+    list.getAccessibleContext().setAccessibleName(words.text("help.topics"));
+    list.setSelectionMode(ListSelectionModel.SINGLE_SELECTION);
+    list.setCellRenderer(new HelpTopicCell(theme));
+    list.addListSelectionListener(
+        e -> {
+          if (!filling) {
+            show(list.getSelectedValue());
+          }
+        });
+    key(list, JComponent.WHEN_FOCUSED, KeyEvent.VK_ENTER, sheet::requestFocusInWindow);
+    JScrollPane topics = scrolled(list);
+    JPanel all =
+        new JPanel(
+            new MigLayout(
+                "insets 12, gap 8 6, fill, novisualpadding",
+                "[" + theme.px(230) + "!,fill][grow,fill]",
+                "[][grow,fill][]"));
+    all.setBackground(theme.palette().ground());
+    all.add(search);
+    all.add(scrolled(sheet), "spany 3, grow, wmin 0, hmin 0, wrap");
+    all.add(topics, "wmin 0, hmin 0, wrap");
+    all.add(count, "wmin 0");
+    return all;
+  }
+
+  private JScrollPane scrolled(JComponent inside) {
+    JScrollPane pane = new JScrollPane(inside);
+    pane.setHorizontalScrollBarPolicy(ScrollPaneConstants.HORIZONTAL_SCROLLBAR_NEVER);
+    pane.setBorder(BorderFactory.createLineBorder(theme.palette().hairline()));
+    pane.getVerticalScrollBar().setUnitIncrement(theme.px(24));
+    pane.getVerticalScrollBar().setFocusable(false);
+    return pane;
+  }
+
+  /** Shows a page, among all of them. */
+  void open(String topic) {
+    search.setText("");
+    fill();
+    list.setSelectedValue(pages.page(topic), true);
+    setVisible(true);
+    toFront();
+    search.requestFocusInWindow();
+  }
+
+  /** What is being read. */
+  String topic() {
+    HelpPage page = list.getSelectedValue();
+    return page == null ? "" : page.topic();
+  }
+
+  /** The page stays while it is among those found; otherwise the first of them comes. */
+  private void fill() {
+    HelpPage before = list.getSelectedValue();
+    filling = true;
+    model.clear();
+    model.addAll(pages.found(search.getText()));
+    filling = false;
+    boolean none = model.isEmpty();
+    count.setText(none ? words.text("help.none-found") : words.text("help.count", model.getSize()));
+    if (!none) {
+      HelpPage next = before != null && model.contains(before) ? before : model.get(0);
+      list.setSelectedValue(next, true);
+    }
+    show(list.getSelectedValue());
+  }
+
+  private void show(HelpPage page) {
+    sheet.show(page, HelpPage.words(search.getText()));
+  }
+
+  private void step(int by) {
+    int to = Math.max(0, Math.min(model.getSize() - 1, list.getSelectedIndex() + by));
+    list.setSelectedIndex(to);
+    list.ensureIndexIsVisible(to);
+  }
+
+  private void closed() {
+    setVisible(false);
+  }
+
+  private static void key(JComponent on, int when, int code, Runnable action) {
+    KeyStroke stroke = KeyStroke.getKeyStroke(code, 0);
+    on.getInputMap(when).put(stroke, stroke);
+    on.getActionMap()
+        .put(
+            stroke,
+            new AbstractAction() {
+              private static final long serialVersionUID = 1L;
+
+              @Override
+              public void actionPerformed(ActionEvent e) {
+                action.run();
+              }
+            });
+  }
+
+  private final class Typed implements DocumentListener {
+    @Override
+    public void insertUpdate(DocumentEvent e) {
+      fill();
+    }
+
+    @Override
+    public void removeUpdate(DocumentEvent e) {
+      fill();
+    }
+
+    @Override
+    public void changedUpdate(DocumentEvent e) {
+      // a change of style finds nothing new
+    }
+  }
+}

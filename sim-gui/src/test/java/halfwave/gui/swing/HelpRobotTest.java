@@ -1,0 +1,136 @@
+package halfwave.gui.swing;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.awt.event.KeyEvent;
+import java.nio.file.Path;
+import javax.swing.JDialog;
+import javax.swing.JEditorPane;
+import javax.swing.JList;
+import javax.swing.JScrollPane;
+import javax.swing.JTextField;
+import javax.swing.SwingUtilities;
+import javax.swing.text.Document;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** Help opens about what is in use, finds words, and goes away; all of it by keys. */
+class HelpRobotTest {
+
+  @TempDir private Path folder;
+  private OpenWindow open;
+  private Hand hand;
+
+  @BeforeEach
+  void open() {
+    open = OpenWindow.plain(folder);
+    hand = new Hand(open);
+    hand.takeKeyboard();
+  }
+
+  @AfterEach
+  void close() throws Exception {
+    if (open != null) {
+      open.close();
+    }
+  }
+
+  private JDialog help() {
+    JDialog help = hand.dialog();
+    open.await(
+        "the keyboard in help", () -> SwingUtilities.isDescendingFrom(hand.focusOwner(), help));
+    return help;
+  }
+
+  private String shown() {
+    JEditorPane page = hand.find(JEditorPane.class, "help.page");
+    return OpenWindow.onScreen(
+        () -> {
+          Document text = page.getDocument();
+          return text.getText(0, text.getLength());
+        });
+  }
+
+  private int pages() {
+    JList<?> list = hand.find(JList.class, "help.topics");
+    return OpenWindow.onScreen(() -> list.getModel().getSize());
+  }
+
+  private void focus(String name) {
+    OpenWindow.onScreen(() -> hand.find(javax.swing.JComponent.class, name).requestFocusInWindow());
+    open.await("the keyboard at " + name, () -> name.equals(hand.focusOwner().getName()));
+  }
+
+  @Test
+  void f1OpensSearchFindsEscapeCloses() {
+    focus("drawing");
+    hand.key(KeyEvent.VK_F1);
+    JDialog help = help();
+    assertThat(OpenWindow.onScreen(help::isModal)).isFalse();
+    assertThat(shown()).contains("sense circuit with the flame zone");
+    int all = pages();
+    hand.type("ground");
+    assertThat(pages()).isBetween(1, all - 1);
+    assertThat(shown().toLowerCase(java.util.Locale.ROOT)).contains("ground");
+    hand.type(" zzz");
+    assertThat(pages()).isZero();
+    hand.key(KeyEvent.VK_ESCAPE);
+    open.await("help's end", () -> !help.isShowing());
+  }
+
+  @Test
+  void theKeyboardGoesThroughThePages() {
+    focus("drawing");
+    hand.key(KeyEvent.VK_F1);
+    help();
+    String first = shown();
+    hand.key(KeyEvent.VK_DOWN);
+    assertThat(shown()).isNotEqualTo(first);
+    hand.tabTo("help.page");
+    hand.tabTo("help.topics");
+    hand.key(KeyEvent.VK_END);
+    assertThat(shown()).contains("certifies nothing");
+    hand.key(KeyEvent.VK_UP);
+    hand.key(KeyEvent.VK_UP);
+    hand.key(KeyEvent.VK_ENTER);
+    assertThat(hand.focusOwner().getName()).isEqualTo("help.page");
+    JScrollPane around =
+        (JScrollPane) SwingUtilities.getAncestorOfClass(JScrollPane.class, hand.focusOwner());
+    hand.key(KeyEvent.VK_PAGE_DOWN);
+    assertThat(OpenWindow.onScreen(() -> around.getVerticalScrollBar().getValue())).isPositive();
+  }
+
+  @Test
+  void tabsAndMeterHaveTheirPages() {
+    focus("tabs");
+    hand.key(KeyEvent.VK_F1);
+    JDialog help = help();
+    assertThat(shown()).contains("How worn, dirty, misplaced");
+    hand.key(KeyEvent.VK_ESCAPE);
+    open.await("help's end", () -> !help.isShowing());
+    hand.takeKeyboard();
+    focus("meter.leads");
+    hand.key(KeyEvent.VK_F1);
+    help();
+    assertThat(shown()).contains("multimeter");
+  }
+
+  @Test
+  void anotherLanguageKeepsThePage() {
+    hand.menu("menu.glossary");
+    JDialog english = help();
+    hand.menu("language.es");
+    open.await("the English help's end", () -> !english.isShowing());
+    assertThat(shown()).contains("Glosario");
+    JTextField search = hand.find(JTextField.class, "help.search");
+    OpenWindow.onScreen(
+        () -> {
+          search.setText("CERAMICA");
+          return null;
+        });
+    assertThat(shown()).contains("erámica");
+    assertThat(pages()).isPositive();
+  }
+}
