@@ -65,7 +65,8 @@ class KeyboardRobotTest {
       hand.key(KeyEvent.VK_DOWN);
     }
     hand.key(KeyEvent.VK_ENTER);
-    assertThat(hooked().function()).isEqualTo(MeterFunction.AC_VOLTS);
+    assertThat(Spot.TERMINAL_TO_COMMON.holds(hooked().hookUp())).isTrue();
+    assertThat(hooked().function()).as("the dial stays").isEqualTo(MeterFunction.DC_MICROAMPS);
     hand.key(KeyEvent.VK_2, InputEvent.CTRL_DOWN_MASK);
     assertThat(hooked().function()).isEqualTo(MeterFunction.DC_VOLTS);
   }
