@@ -128,7 +128,8 @@ public record BoardView(
     }
     return words.text(
         "board.clock",
-        tenths(passed, words),
+        // what is done at the end of a stage takes its instant: that is no time above the limit
+        tenths(Math.min(passed, limit.getAsLong()), words),
         words.sentences().quantities().time(limit.getAsLong()));
   }
 
