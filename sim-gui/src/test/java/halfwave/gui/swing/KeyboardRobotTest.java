@@ -122,6 +122,30 @@ class KeyboardRobotTest {
   }
 
   @Test
+  void aFaultIsRemovedAndARefusedSeverityAddsNothing() {
+    hand.key(KeyEvent.VK_3, InputEvent.ALT_DOWN_MASK);
+    hand.tabTo("fault.search");
+    hand.type("ground");
+    hand.tabTo("fault.add");
+    hand.key(KeyEvent.VK_SPACE);
+    assertThat(open.shown().unsaved()).isTrue();
+    assertThat(hand.there("fault.again")).isTrue();
+    hand.tabTo("fault.remove.ground");
+    hand.key(KeyEvent.VK_SPACE);
+    assertThat(open.shown().unsaved()).isFalse();
+    assertThat(hand.there("fault.again")).isFalse();
+    hand.tabTo("fault.search");
+    hand.key(KeyEvent.VK_A, InputEvent.CTRL_DOWN_MASK);
+    hand.type("corroded");
+    hand.tabTo("fault.severity");
+    hand.key(KeyEvent.VK_A, InputEvent.CTRL_DOWN_MASK);
+    hand.type("much");
+    hand.tabTo("fault.add");
+    hand.key(KeyEvent.VK_SPACE);
+    assertThat(open.shown().unsaved()).isFalse();
+  }
+
+  @Test
   void theRodMovesByArrowsAndItsPartOpens() {
     for (int k = 0; k < 60 && !"drawing".equals(hand.focusOwner().getName()); k++) {
       hand.key(KeyEvent.VK_TAB);
