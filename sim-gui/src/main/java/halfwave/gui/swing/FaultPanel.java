@@ -55,7 +55,8 @@ final class FaultPanel extends JPanel {
   private final JTextArea again;
   private final JTextArea summary;
   private final JPanel present =
-      new JPanel(new MigLayout("insets 0, gap 4 2, fillx, wrap 2, hidemode 3", "[grow][]"));
+      new JPanel(
+          new MigLayout("insets 0, gap 4 2, fillx, wrap 2, novisualpadding", "[grow,fill,0::][]"));
   private @Nullable transient Bench shown;
   private double chosenSeverity;
 
@@ -297,9 +298,10 @@ final class FaultPanel extends JPanel {
           .setAccessibleName(words.text("fault.remove-named", fault.name()));
       remove.addActionListener(e -> workbench.want(new Intent.Act(fault.removal(), 0)));
       present.add(
-          Lettering.paragraph(fault.name(), theme.body(), theme.palette().ink()), "growx, wmin 0");
+          Lettering.label(fault.name(), theme.body(), theme.palette().ink()), "growx, wmin 0");
       present.add(remove);
     }
+    present.revalidate();
     summary.setText(words.text(faults.isEmpty() ? "condition.healthy" : "fault.wrong-now"));
   }
 

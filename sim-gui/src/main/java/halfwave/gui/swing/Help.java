@@ -61,7 +61,7 @@ final class Help {
     String version = Help.class.getPackage().getImplementationVersion();
     box(
         words.text("help.about-title"),
-        words.text("help.about", version == null ? "" : version),
+        version == null ? words.text("help.about-unversioned") : words.text("help.about", version),
         words.text("help.close"));
   }
 
