@@ -58,6 +58,8 @@ public enum DisplayUnit {
   MILLIMETER(LENGTH, "mm", 1e-3),
   /** Meters. */
   METER(LENGTH, "m", 1),
+  /** Thousandths of an inch: films and bends too small for inches. */
+  MIL(LENGTH, "mil", 0.0254e-3),
   /** Inches; 25.4 mm by definition. */
   INCH(LENGTH, "in", 0.0254),
   /** Degrees of arc. */
@@ -149,7 +151,7 @@ public enum DisplayUnit {
       case CURRENT -> List.of(NANOAMP, MICROAMP, MILLIAMP, AMP);
       case RESISTANCE -> List.of(OHM, KILOHM, MEGOHM, GIGOHM);
       case CAPACITANCE -> List.of(PICOFARAD, NANOFARAD, MICROFARAD);
-      case LENGTH -> inch ? List.of(INCH) : List.of(MICROMETER, MILLIMETER, METER);
+      case LENGTH -> inch ? List.of(MIL, INCH) : List.of(MICROMETER, MILLIMETER, METER);
       case ANGLE -> List.of(DEGREE);
       case AREA -> List.of(SQUARE_MILLIMETER, SQUARE_CENTIMETER);
       case PRESSURE -> List.of(inch ? INCH_WATER_COLUMN : PASCAL);

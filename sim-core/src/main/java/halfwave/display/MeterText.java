@@ -17,6 +17,13 @@ public final class MeterText {
     return sentences.text(message(shown, sentences.quantities()));
   }
 
+  /** One figure of a display, with its last digit and its unit. */
+  public static String text(Figure figure, Sentences sentences) {
+    return figure instanceof Figure.Value value
+        ? number(value, sentences.quantities())
+        : sentences.text(Message.of(MessageKey.METER_OVER_RANGE));
+  }
+
   private static Message message(Shown shown, QuantityText numbers) {
     if (shown instanceof Shown.Alternating alternating) {
       return Message.of(MessageKey.METER_ALTERNATING, argument(alternating.figure(), numbers));

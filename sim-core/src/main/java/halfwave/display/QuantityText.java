@@ -18,6 +18,9 @@ public final class QuantityText {
   /** The minus sign of typography, as wide as a digit. */
   public static final char MINUS = '−';
 
+  /** Parts thousands where the comma is the decimal sign. */
+  private static final char NARROW_SPACE = '\u202f';
+
   /** Enough to tell readings apart, not so many that they look exact. */
   private static final int USUAL_DIGITS = 3;
 
@@ -55,7 +58,19 @@ public final class QuantityText {
    * @param digits how many significant digits; one or more
    */
   public String text(double si, DisplayUnit unit, int digits) {
-    return withUnit(significant(unit.fromSi(si), digits), unit);
+    String number = significant(unit.fromSi(si), digits);
+    return withUnit(unit == DisplayUnit.BTU_PER_HOUR ? grouped(number) : number, unit);
+  }
+
+  /** Long numbers of a unit that is never typed: 22,921 is read at once, 22921 is not. */
+  private String grouped(String number) {
+    int end = number.indexOf(decimalSign);
+    StringBuilder text = new StringBuilder(number);
+    int first = number.charAt(0) == MINUS ? 1 : 0;
+    for (int k = (end < 0 ? number.length() : end) - 3; k > first; k -= 3) {
+      text.insert(k, decimalSign == ',' ? NARROW_SPACE : ',');
+    }
+    return text.toString();
   }
 
   /**
@@ -147,12 +162,14 @@ public final class QuantityText {
       // what rounds to one of the larger unit is shown in it: 1 kΩ, never 1000 Ω
       // but 90 s is what the trade calls it, not 1.5 min
       double least = unit == DisplayUnit.MINUTE ? 2 : 0.9995;
+      // a hundredth of an inch is still read as one
+      least = unit == DisplayUnit.INCH ? 0.00995 : least;
       if (Math.abs(unit.fromSi(si)) >= least) {
         best = unit;
       }
     }
-    if (dimension == Dimension.LENGTH && si == 0 && system == UnitSystem.METRIC) {
-      return DisplayUnit.MILLIMETER;
+    if (dimension == Dimension.LENGTH && si == 0) {
+      return system == UnitSystem.METRIC ? DisplayUnit.MILLIMETER : DisplayUnit.INCH;
     }
     // volts and microamps are how the trade speaks, down to what a meter can show
     if (dimension == Dimension.CURRENT && Math.abs(si) < 0.9995e-6) {

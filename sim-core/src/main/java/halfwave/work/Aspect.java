@@ -163,7 +163,7 @@ public enum Aspect {
   }
 
   /** The condition with this put right, and without what came and went of it. */
-  Condition righted(Condition condition) {
+  public Condition righted(Condition condition) {
     ApplianceCondition a = condition.appliance();
     if (a.intermittents().stream().noneMatch(own)) {
       return righted.apply(condition);

@@ -61,9 +61,12 @@ class QuantityTextTest {
       delimiter = '|',
       value = {
         "0.0127|LENGTH|0.500 in",
+        "0.0003|LENGTH|0.0118 in",
+        "0.000005|LENGTH|0.197 mil",
+        "0|LENGTH|0 in",
         "872|PRESSURE|3.50 in w.c.",
         "373.15|TEMPERATURE|212 °F",
-        "23400|POWER|79844 Btu/h"
+        "23400|POWER|79,844 Btu/h"
       })
   void inchUnitsAreReadable(double si, Dimension dimension, String text) {
     assertThat(INCH.text(si, dimension)).isEqualTo(text);

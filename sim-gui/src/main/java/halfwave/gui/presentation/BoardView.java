@@ -62,6 +62,14 @@ public record BoardView(
    */
   public record Mark(double share, String words) {}
 
+  /** How the light flashes; one flash has a word of its own. */
+  public String flashes(Wording words) {
+    return words.text(
+        "board.flashes",
+        words.text(longFlashes == 1 ? "board.long-one" : "board.long-many", longFlashes),
+        words.text(shortFlashes == 1 ? "board.short-one" : "board.short-many", shortFlashes));
+  }
+
   /** The view of a state. */
   public static BoardView of(State state, Wording words) {
     BoardState board = state.moment().board();
@@ -128,7 +136,8 @@ public record BoardView(
     }
     return words.text(
         "board.clock",
-        tenths(passed, words),
+        // what is done at the end of a stage takes its instant: that is no time above the limit
+        tenths(Math.min(passed, limit.getAsLong()), words),
         words.sentences().quantities().time(limit.getAsLong()));
   }
 

@@ -73,7 +73,8 @@ final class Effects {
     acts.add(new Act(CALL_MILLIS, new Deed.Call(true)));
     Segment start = sequence.advance(cold, UP_MILLIS, acts);
     Standing standing =
-        new Standing(start.end(), meter, Recording.EMPTY.then(start), List.of()).at(start.end());
+        new Standing(start.end(), meter, null, Recording.EMPTY.then(start), List.of())
+            .at(start.end());
     return new State(
         standing,
         Readout.of(stages, start.end()),
@@ -102,7 +103,12 @@ final class Effects {
     } else if (intent instanceof Intent.Act act) {
       return acted(state, act.deeds(), act.gesture());
     } else if (intent instanceof Intent.Measure measure) {
-      return measured(state, measure);
+      return measured(state, measure.function(), measure.placing());
+    } else if (intent instanceof Intent.Turn turn) {
+      return turned(state, turn.function());
+    } else if (intent instanceof Intent.Lead lead) {
+      MeterFunction dial = state.standing().dial();
+      return measured(state, dial == null ? lead.usual() : dial, lead.placing());
     } else if (intent instanceof Intent.Labor labor) {
       return worked(state, labor.work());
     } else if (intent instanceof Intent.Undo) {
@@ -154,7 +160,8 @@ final class Effects {
         moment.timeMillis() >= state.moment().timeMillis()
             && moment.bench().name().equals(state.moment().bench().name());
     Recording told = goesOn ? state.recording() : Recording.EMPTY;
-    Standing there = new Standing(moment, state.standing().meter(), told, List.of());
+    Standing there =
+        new Standing(moment, state.standing().meter(), state.standing().dial(), told, List.of());
     return at(state, there.at(moment))
         .with(History.EMPTY)
         .with(new State.Clock(false, 1))
@@ -245,13 +252,21 @@ final class Effects {
         .orElse(Message.of(MessageKey.ACT_BECOMES));
   }
 
-  private State measured(State state, Intent.Measure measure) {
+  private State measured(State state, MeterFunction function, Placing placing) {
     HookUp hookUp =
-        measure.placing() instanceof Placing.InFlame wire
+        placing instanceof Placing.InFlame wire
             ? Subjects.wire(state.moment(), ProbeWire.IN_ROOT, wire.other())
-            : ((Placing.At) measure.placing()).hookUp();
-    Deed hook = new Deed.HookOn(state.standing().meter(), measure.function(), hookUp);
+            : ((Placing.At) placing).hookUp();
+    Deed hook = new Deed.HookOn(state.standing().meter(), function, hookUp);
     return acted(state, List.of(hook), 0);
+  }
+
+  /** Beside the bench a dial turns and nothing else happens. */
+  private State turned(State state, MeterFunction function) {
+    Hooked on = state.moment().hooked();
+    return on == null
+        ? state.with(state.standing().with(function), state.readout())
+        : measured(state, function, new Placing.At(on.hookUp()));
   }
 
   private State worked(State state, Work work) {

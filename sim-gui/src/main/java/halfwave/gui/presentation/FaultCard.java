@@ -1,12 +1,17 @@
 package halfwave.gui.presentation;
 
+import halfwave.bench.Bench;
+import halfwave.bench.Condition;
 import halfwave.bench.Intermittent;
 import halfwave.bench.Trigger;
+import halfwave.display.DisplayUnit;
 import halfwave.fault.Fault;
 import halfwave.fault.FaultKind;
 import halfwave.message.Quantity;
 import halfwave.quantity.Dimension;
+import halfwave.quantity.RejectedValueException;
 import halfwave.sequence.Deed;
+import halfwave.work.Aspect;
 import halfwave.work.Repair;
 import java.text.Collator;
 import java.text.Normalizer;
@@ -75,16 +80,61 @@ public record FaultCard(
     return kind.dimension().map(d -> words.sentences().text(new Quantity(si, d))).orElse("");
   }
 
-  /** The severity that was typed, if it can be read and is in the range. */
-  public OptionalDouble typed(String text, Wording words) {
+  /**
+   * The severity that was typed, if it can be read and is in the range. A bare number is in the
+   * unit that stands in the field.
+   *
+   * @param text what was typed
+   * @param shown the severity that stood in the field (SI)
+   * @param words the words
+   */
+  public OptionalDouble typed(String text, double shown, Wording words) {
     Optional<Dimension> dimension = kind.dimension();
     if (dimension.isEmpty()) {
       return OptionalDouble.empty();
     }
-    OptionalDouble si = Knob.read(text, dimension.get(), words);
+    OptionalDouble bare = bare(text, shown, words);
+    OptionalDouble si = bare.isPresent() ? bare : Knob.read(text, dimension.get(), words);
     boolean fits =
         si.isPresent() && si.getAsDouble() >= kind.least() && si.getAsDouble() <= kind.most();
     return fits ? si : OptionalDouble.empty();
+  }
+
+  private OptionalDouble bare(String text, double shown, Wording words) {
+    Optional<Dimension> dimension = kind.dimension();
+    // an open circuit has no unit: what is usual has
+    double si = Double.isInfinite(shown) ? kind.typical() : shown;
+    if (dimension.isEmpty() || Double.isInfinite(si)) {
+      return OptionalDouble.empty();
+    }
+    DisplayUnit unit = words.sentences().quantities().unit(si, dimension.get());
+    OptionalDouble number = Knob.read(text, Dimension.NUMBER, words);
+    return number.isPresent() && !text.contains(DisplayUnit.PERCENT.symbol())
+        ? Knob.read(text + unit.symbol(), dimension.get(), words)
+        : OptionalDouble.empty();
+  }
+
+  /**
+   * What to know before it is put on a bench that has something of the kind already, or empty.
+   *
+   * @param bench the bench as it is
+   * @param words the words
+   */
+  public String again(Bench bench, Wording words) {
+    Bench sound = bench.with(Condition.HEALTHY);
+    Fault fault = Fault.typical(kind);
+    try {
+      Bench faulty = fault.on(sound);
+      boolean there =
+          Stream.of(Aspect.values())
+              .anyMatch(
+                  a -> a.wrongOrLurks(faulty.condition()) && a.wrongOrLurks(bench.condition()));
+      boolean most = fault.on(bench).equals(bench);
+      return there ? words.text(most ? "fault.there" : "fault.again") : "";
+    } catch (RejectedValueException e) {
+      // it does not fit on this bench; who adds it is told why
+      return "";
+    }
   }
 
   /** What it may be. */

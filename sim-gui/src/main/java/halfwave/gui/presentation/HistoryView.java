@@ -4,6 +4,8 @@ import halfwave.circuit.Part;
 import halfwave.circuit.Solved;
 import halfwave.display.DisplayUnit;
 import halfwave.display.QuantityText;
+import halfwave.message.MessageKey;
+import halfwave.sequence.Hooked;
 import halfwave.sequence.Sample;
 import halfwave.work.Look;
 import java.util.ArrayList;
@@ -129,13 +131,25 @@ public record HistoryView(
         : Double.NaN;
   }
 
+  /** Of a meter the function and the place matter, and both have to fit in the line. */
+  private static String said(History.Entry entry, Standing after, Wording words) {
+    Hooked hooked = after.moment().hooked();
+    return entry.said().key() == MessageKey.ACT_HOOKS_ON && hooked != null
+        ? words.text(
+            "history.meter",
+            words.text(MeterView.key(hooked.function())),
+            MeterView.place(hooked.hookUp(), words))
+        : words.sentences().sentence(entry.said());
+  }
+
   /** Acts that can be undone, and looks, which change nothing; the latest first. */
   private static List<Done> done(State state, Wording words) {
     List<Done> all = new ArrayList<>();
-    for (History.Entry entry : state.history().done()) {
-      all.add(
-          new Done(
-              entry.standing().moment().timeMillis(), words.sentences().sentence(entry.said())));
+    List<History.Entry> acts = state.history().done();
+    for (int k = 0; k < acts.size(); k++) {
+      History.Entry entry = acts.get(k);
+      Standing after = k + 1 < acts.size() ? acts.get(k + 1).standing() : state.standing();
+      all.add(new Done(entry.standing().moment().timeMillis(), said(entry, after, words)));
     }
     for (WorkDone work : state.standing().work()) {
       // repairs and mishaps are acts as well

@@ -17,8 +17,8 @@ import org.jspecify.annotations.Nullable;
  * What a hand at the window wants.
  *
  * <pre>
- * Intent = Pass | Play | Speed | StepOn | Act | Measure | Labor | Undo | Redo | Open | BringBack
- *        | Enter | Show | Saved | HandOver | Sealing
+ * Intent = Pass | Play | Speed | StepOn | Act | Measure | Turn | Lead | Labor | Undo | Redo | Open
+ *        | BringBack | Enter | Show | Saved | HandOver | Sealing
  * </pre>
  */
 public sealed interface Intent {
@@ -66,12 +66,27 @@ public sealed interface Intent {
   }
 
   /**
-   * The meter is put somewhere, or its dial is turned.
+   * The meter is put somewhere with its dial set.
    *
    * @param function what the dial is set to
    * @param placing where the leads go
    */
   record Measure(MeterFunction function, Placing placing) implements Intent {}
+
+  /**
+   * The dial of the meter is turned; the leads stay where they are.
+   *
+   * @param function what to
+   */
+  record Turn(MeterFunction function) implements Intent {}
+
+  /**
+   * The leads go somewhere; the dial stays as it is.
+   *
+   * @param placing where they go
+   * @param usual what the dial is set to if nobody has turned it yet
+   */
+  record Lead(Placing placing, MeterFunction usual) implements Intent {}
 
   /**
    * Someone looks at something, repairs or mishandles it.

@@ -123,7 +123,7 @@ public record MapView(
     Spot fitted = spot(RodPosition.FITTED, along, across, unit, words.text("map.fitted"));
     MapView view = new MapView(along, across, grid, most, contours, here, fitted, "", "");
     String now = here.inside ? view.probe(here.at, here.level, words).words() : here.words;
-    String summary = words.text("map.summary", now);
+    String summary = here.inside ? words.text("map.summary", now) : words.text("map.outside");
     return new MapView(
         along,
         across,

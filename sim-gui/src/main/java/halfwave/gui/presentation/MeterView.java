@@ -10,8 +10,10 @@ import halfwave.instrument.MeterFunction;
 import halfwave.instrument.Shown;
 import halfwave.instrument.SupplyPoint;
 import halfwave.sequence.Hooked;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Objects;
 import java.util.Optional;
 
 /**
@@ -24,6 +26,7 @@ import java.util.Optional;
  * @param details what kind of meter it is and how its fuse is
  * @param cautions what is wrong or dangerous about this use
  * @param on whether it is on the bench
+ * @param alarm what is wrong with the meter itself, or empty
  * @param fuseIntact whether its current inputs conduct
  * @param alive whether it works at all
  * @param function what the dial is set to
@@ -37,10 +40,14 @@ public record MeterView(
     String details,
     List<String> cautions,
     boolean on,
+    String alarm,
     boolean fuseIntact,
     boolean alive,
     MeterFunction function,
     String spoken) {
+
+  /** How a meter lies in the bag: set to what flame current is measured with. */
+  private static final MeterFunction UNTURNED = MeterFunction.DC_MICROAMPS;
 
   /** The view of a state. */
   public static MeterView of(State state, Wording words) {
@@ -50,17 +57,19 @@ public record MeterView(
     String details = details(meter, words);
     if (hooked == null || measured.isEmpty()) {
       String off = words.text("meter.off");
+      MeterFunction dial = Objects.requireNonNullElse(state.standing().dial(), UNTURNED);
       return new MeterView(
           "– – –",
-          "",
+          words.text(key(dial)),
           "",
           off,
           details,
           List.of(),
           false,
+          alarm(meter, words),
           meter.fuseIntact(),
           meter.alive(),
-          MeterFunction.DC_MICROAMPS,
+          dial,
           off);
     }
     Shown shown = measured.get().shown();
@@ -77,12 +86,34 @@ public record MeterView(
         beside,
         place,
         details,
-        measured.get().cautions().stream().map(words.sentences()::sentence).distinct().toList(),
+        cautions(state, measured.get(), words),
         true,
+        alarm(meter, words),
         meter.fuseIntact(),
         meter.alive(),
         hooked.function(),
         words.text("meter.spoken", text, words.sentences().name(hooked.function()), place));
+  }
+
+  /** What is printed beside a position of the dial, in the bundle. */
+  public static String key(MeterFunction function) {
+    return "function." + function.name().toLowerCase(Locale.ROOT).replace('_', '-');
+  }
+
+  private static List<String> cautions(State state, Measurement measured, Wording words) {
+    List<String> cautions = new ArrayList<>();
+    measured.cautions().stream().map(words.sentences()::sentence).forEach(cautions::add);
+    if (SenseLead.openedWhileBurning(state)) {
+      cautions.add(words.text("meter.lead-opened"));
+    }
+    return cautions.stream().distinct().toList();
+  }
+
+  private static String alarm(Meter meter, Wording words) {
+    if (!meter.alive()) {
+      return words.text("meter.alarm-destroyed");
+    }
+    return meter.fuseIntact() ? "" : words.text("meter.alarm-fuse");
   }
 
   private static Shown large(Shown shown) {

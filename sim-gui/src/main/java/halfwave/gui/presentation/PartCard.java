@@ -135,7 +135,7 @@ public record PartCard(
         Spot series = Spot.SERIES_AT_BOARD;
         actions.add(
             new Action(
-                words.text(series.key()), new Intent.Measure(series.function(), series.placing())));
+                words.text(series.key()), new Intent.Lead(series.placing(), series.function())));
         yield actions;
       }
       case GROUND_STRAP, CHASSIS, COMMON_TERMINAL ->

@@ -52,7 +52,8 @@ final class SealEffects {
   /** Nothing is told of what was done before, and undo does not lead there. */
   private static State fresh(State state, Moment moment, Seal seal) {
     Standing standing = state.standing();
-    Standing untold = new Standing(moment, standing.meter(), Recording.EMPTY, List.of());
+    Standing untold =
+        new Standing(moment, standing.meter(), standing.dial(), Recording.EMPTY, List.of());
     return state
         .with(untold.at(moment), state.readout())
         .with(History.EMPTY)

@@ -73,6 +73,11 @@ public record Settings(
     recent = List.copyOf(recent);
   }
 
+  /** The folder that a file was last opened in or saved to, or null: none was yet. */
+  public @Nullable Path lastFolder() {
+    return recent.isEmpty() ? null : recent.get(0).getParent();
+  }
+
   /** In another language. */
   public Settings withLanguage(String other) {
     return new Settings(

@@ -1,15 +1,17 @@
 package halfwave.gui.presentation;
 
 import halfwave.circuit.Point;
+import halfwave.instrument.HookUp;
 import halfwave.instrument.HookUp.Across;
 import halfwave.instrument.HookUp.AcrossSupply;
 import halfwave.instrument.HookUp.InSenseLead;
+import halfwave.instrument.HookUp.WireInFlame;
 import halfwave.instrument.LeadEnd;
 import halfwave.instrument.MeterFunction;
 import halfwave.instrument.SupplyPoint;
 import java.util.Locale;
 
-/** The usual places for the two leads of a meter, each with the function that belongs there. */
+/** The usual places for the two leads of a meter, each with the function that is usual there. */
 public enum Spot {
   /** Microammeter in the opened lead, at the board. */
   SERIES_AT_BOARD(MeterFunction.DC_MICROAMPS, new Placing.At(new InSenseLead(LeadEnd.BOARD, true))),
@@ -49,7 +51,7 @@ public enum Spot {
     this.placing = placing;
   }
 
-  /** The function that belongs there. */
+  /** What the dial is set to there if nobody has turned it yet. */
   public MeterFunction function() {
     return function;
   }
@@ -57,6 +59,15 @@ public enum Spot {
   /** Where the leads go. */
   public Placing placing() {
     return placing;
+  }
+
+  /** Whether the leads of a meter are there, whichever is the red one. */
+  public boolean holds(HookUp hookUp) {
+    if (placing instanceof Placing.InFlame wire) {
+      return hookUp instanceof WireInFlame there && there.other() == wire.other();
+    }
+    HookUp own = ((Placing.At) placing).hookUp();
+    return own.equals(hookUp) || own.equals(hookUp.swapped());
   }
 
   /** Its name in the bundle. */

@@ -2,6 +2,7 @@ package halfwave.gui.presentation;
 
 import halfwave.explain.MomentAccount;
 import halfwave.instrument.Measurement;
+import halfwave.instrument.Shown;
 import java.util.Optional;
 
 /**
@@ -12,4 +13,26 @@ import java.util.Optional;
  * @param account the explanation
  */
 public record WhyAnswer(
-    WhyQuestion question, Optional<Measurement> measured, MomentAccount account) {}
+    WhyQuestion question, Optional<Measurement> measured, MomentAccount account) {
+
+  /** A board's signal is read to this (A). */
+  private static final double DIGIT_AMPS = 1e-8;
+
+  /** Whether the same numbers are to be read. */
+  boolean reads(WhyAnswer other) {
+    return shown().equals(other.shown()) && digits() == other.digits();
+  }
+
+  /** The same explanation with what is read now: the headline is the number on the meter. */
+  WhyAnswer as(WhyAnswer other) {
+    return new WhyAnswer(other.question, other.measured, account);
+  }
+
+  private Optional<Shown> shown() {
+    return measured.map(Measurement::shown);
+  }
+
+  private long digits() {
+    return Math.round(question.moment().filter().meanAmps() / DIGIT_AMPS);
+  }
+}

@@ -1,5 +1,6 @@
 package halfwave.gui.presentation;
 
+import halfwave.explain.MomentAccount;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.Executor;
@@ -19,6 +20,9 @@ public final class WhyModel {
   /** Who waits longer than this is told so (ms). */
   static final long PATIENCE_MILLIS = 500;
 
+  private static final MomentAccount NOTHING =
+      new MomentAccount(List.of(), List.of(), List.of(), List.of(), List.of(), List.of());
+
   private final Executor background;
   private final Executor screen;
   private final Function<WhyQuestion, WhyAnswer> explain;
@@ -26,6 +30,10 @@ public final class WhyModel {
   private @Nullable WhyQuestion waiting;
   private @Nullable WhyQuestion asked;
   private @Nullable WhyAnswer answer;
+
+  /** What the instruments show just now, without an explanation. */
+  private @Nullable WhyAnswer newest;
+
   private boolean computing;
   private boolean slow;
   private boolean failed;
@@ -72,6 +80,11 @@ public final class WhyModel {
   /** Somebody looks, and the bench is so. */
   public void want(State state) {
     WhyQuestion question = WhyQuestion.of(state);
+    newest = new WhyAnswer(question, state.readout().measured(), NOTHING);
+    if (answer != null && !answer.reads(newest) && answer.question().sameAs(question)) {
+      answer = answer.as(newest);
+      tell();
+    }
     waiting = question.sameAs(asked) ? null : question;
   }
 
@@ -118,7 +131,8 @@ public final class WhyModel {
     slow = false;
     failed = made == null;
     if (made != null) {
-      answer = made;
+      var last = newest;
+      answer = last != null && last.question().sameAs(made.question()) ? made.as(last) : made;
     }
     tell();
   }

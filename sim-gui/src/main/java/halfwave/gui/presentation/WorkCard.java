@@ -36,6 +36,11 @@ public record WorkCard(
     String hazards,
     List<String> cautions) {
 
+  /** Whether it is a question to people, and no look at a part. */
+  public boolean asks() {
+    return work == Look.ASK_WHAT_HAPPENS || work == Look.ASK_SINCE_WHEN;
+  }
+
   /** Sorts of work. */
   public enum Sort {
     /** Finds something out. */

@@ -14,13 +14,16 @@ import halfwave.io.AtomicFile;
 import halfwave.io.BadInputException;
 import halfwave.io.BenchFile;
 import halfwave.io.BenchText;
+import java.io.File;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.function.Consumer;
+import java.util.function.Supplier;
 import javax.swing.JFileChooser;
 import javax.swing.JFrame;
 import javax.swing.JOptionPane;
 import javax.swing.filechooser.FileNameExtensionFilter;
+import org.jspecify.annotations.Nullable;
 
 /** Opens and saves benches, and asks before anything is lost. */
 final class BenchFiles {
@@ -29,12 +32,19 @@ final class BenchFiles {
   private final Wording words;
   private final Workbench workbench;
   private final Consumer<Path> used;
+  private final Supplier<@Nullable Path> lastFolder;
 
-  BenchFiles(JFrame over, Wording words, Workbench workbench, Consumer<Path> used) {
+  BenchFiles(
+      JFrame over,
+      Wording words,
+      Workbench workbench,
+      Consumer<Path> used,
+      Supplier<@Nullable Path> lastFolder) {
     this.over = over;
     this.words = words;
     this.workbench = workbench;
     this.used = used;
+    this.lastFolder = lastFolder;
   }
 
   /** Whether the bench may be left: it was saved, or nobody minds. */
@@ -81,7 +91,7 @@ final class BenchFiles {
           new Intent.Open(bench, ShippedBoards.standard(bench.design().ignition()), file));
       used.accept(file);
     } catch (BadInputException e) {
-      refuse(e.line(words.sentences()));
+      refuse(words.text("file.no-bench", e.line(words.sentences())));
     }
   }
 
@@ -143,6 +153,10 @@ final class BenchFiles {
       return false;
     }
     JFileChooser chooser = chooser(words.text("file.save"));
+    if (workbench.shown().paper().file() == null) {
+      String name = workbench.shown().moment().bench().name() + ".json";
+      chooser.setSelectedFile(new File(chooser.getCurrentDirectory(), name));
+    }
     if (chooser.showSaveDialog(over) != JFileChooser.APPROVE_OPTION) {
       return false;
     }
@@ -186,6 +200,10 @@ final class BenchFiles {
     JFileChooser chooser = new JFileChooser();
     chooser.setDialogTitle(title);
     chooser.setFileFilter(new FileNameExtensionFilter(words.text("file.benches"), "json"));
+    Path folder = lastFolder.get();
+    if (folder != null) {
+      chooser.setCurrentDirectory(folder.toFile());
+    }
     Path file = workbench.ready() ? workbench.shown().paper().file() : null;
     if (file != null) {
       chooser.setSelectedFile(file.toFile());

@@ -73,9 +73,7 @@ final class BoardPanel extends Plate {
     set(signal, view.signal());
     gauge.show(view.gauge());
     String flashes =
-        view.longFlashes() + view.shortFlashes() == 0
-            ? ""
-            : " (" + words.text("board.flashes", view.longFlashes(), view.shortFlashes()) + ")";
+        view.longFlashes() + view.shortFlashes() == 0 ? "" : " (" + view.flashes(words) + ")";
     set(light, view.light() + flashes);
     set(counts, view.counts());
     set(next, view.next());

@@ -352,10 +352,8 @@ final class DrawingPanel extends Painted {
     } else if (before instanceof WireInFlame wire) {
       other = wire.other();
     }
-    boolean across = before instanceof Across || before instanceof WireInFlame;
-    MeterFunction function = hooked != null && across ? hooked.function() : MeterFunction.AC_VOLTS;
     Across to = red ? new Across(point, other) : new Across(other, point);
-    workbench.want(new Intent.Measure(function, new Placing.At(to)));
+    workbench.want(new Intent.Lead(new Placing.At(to), MeterFunction.AC_VOLTS));
   }
 
   private final class Keys extends KeyAdapter {

@@ -2,16 +2,16 @@ package halfwave.gui.swing;
 
 import halfwave.bench.Bench;
 import halfwave.bench.Trigger;
-import halfwave.gui.presentation.ConditionView;
 import halfwave.gui.presentation.FaultCard;
 import halfwave.gui.presentation.Intent;
+import halfwave.gui.presentation.PresentFault;
 import halfwave.gui.presentation.State;
 import halfwave.gui.presentation.Wording;
 import halfwave.gui.presentation.Workbench;
-import java.awt.BorderLayout;
 import java.awt.Component;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.OptionalDouble;
 import javax.swing.DefaultListCellRenderer;
 import javax.swing.DefaultListModel;
@@ -34,6 +34,11 @@ final class FaultPanel extends JPanel {
 
   private static final long serialVersionUID = 1L;
 
+  private static final int ROW_PX = 25;
+
+  /** So many kinds are in sight wherever the panel is not squeezed more than that. */
+  private static final int LEAST_KINDS = 6;
+
   private final transient Theme theme;
   private final transient Wording words;
   private final transient Workbench workbench;
@@ -47,12 +52,16 @@ final class FaultPanel extends JPanel {
   private final JComboBox<String> trigger = new JComboBox<>();
   private final JTextArea repairs;
   private final JButton add;
-  private final JTextArea present;
+  private final JTextArea again;
+  private final JTextArea summary;
+  private final JPanel present =
+      new JPanel(
+          new MigLayout("insets 0, gap 4 2, fillx, wrap 2, novisualpadding", "[grow,fill,0::][]"));
   private @Nullable transient Bench shown;
   private double chosenSeverity;
 
   FaultPanel(Theme theme, Wording words, Workbench workbench) {
-    super(new BorderLayout());
+    super(new MigLayout("insets 0, gap 0, fill", "[grow,fill]", "[][grow][shrinkprio 200]"));
     this.theme = theme;
     this.words = words;
     this.workbench = workbench;
@@ -63,10 +72,13 @@ final class FaultPanel extends JPanel {
     range = Lettering.paragraph(" ", theme.note(), theme.palette().softInk());
     repairs = Lettering.paragraph(" ", theme.note(), theme.palette().softInk());
     add = new JButton(words.text("fault.add"));
-    present = Lettering.paragraph(" ", theme.note(), theme.palette().ink());
-    add(head(), BorderLayout.NORTH);
-    add(kinds(), BorderLayout.CENTER);
-    add(foot(), BorderLayout.SOUTH);
+    again = Lettering.paragraph("", theme.note(), theme.palette().ink());
+    summary = Lettering.paragraph(" ", theme.note(), theme.palette().ink());
+    add(head(), "growx, wrap");
+    add(kinds(), "grow, push, hmin " + theme.px(LEAST_KINDS * ROW_PX + 4) + ", wrap");
+    Column below = new Column(theme);
+    below.add(foot(), "growx, wmin 0, wrap");
+    add(below.scrolled(), "grow, hmin " + theme.px(90));
   }
 
   private JPanel head() {
@@ -108,9 +120,10 @@ final class FaultPanel extends JPanel {
     list.getAccessibleContext().setAccessibleName(words.text("fault.kinds"));
     list.setCellRenderer(new Kind());
     list.addListSelectionListener(e -> choose());
-    list.setFixedCellHeight(theme.px(25));
+    list.setFixedCellHeight(theme.px(ROW_PX));
+    list.setVisibleRowCount(LEAST_KINDS);
     JScrollPane pane = new JScrollPane(list);
-    pane.getVerticalScrollBar().setUnitIncrement(theme.px(25));
+    pane.getVerticalScrollBar().setUnitIncrement(theme.px(ROW_PX));
     return pane;
   }
 
@@ -137,7 +150,12 @@ final class FaultPanel extends JPanel {
     foot.add(repairs, "span, growx, wmin 0, wrap");
     add.setName("fault.add");
     add.addActionListener(e -> add());
+    again.setName("fault.again");
+    again.setVisible(false);
+    foot.add(again, "span, growx, wmin 0, wrap");
     foot.add(add, "span, growx, wrap");
+    present.setOpaque(false);
+    foot.add(summary, "span, growx, wmin 0, wrap");
     foot.add(present, "span, growx, wmin 0");
     return foot;
   }
@@ -178,7 +196,15 @@ final class FaultPanel extends JPanel {
     }
     trigger.setSelectedIndex(0);
     repairs.setText(words.text("fault.repairs", card.repairs()));
+    sayAgain();
     revalidate();
+  }
+
+  private void sayAgain() {
+    FaultCard card = list.getSelectedValue();
+    String said = card == null || shown == null ? "" : card.again(shown, words);
+    again.setVisible(!said.isEmpty());
+    again.setText(said);
   }
 
   /** Its own trigger first, where it has one. */
@@ -217,7 +243,7 @@ final class FaultPanel extends JPanel {
     if (severityField.getText().equals(card.severity(chosenSeverity, words))) {
       return true;
     }
-    OptionalDouble typed = card.typed(severityField.getText(), words);
+    OptionalDouble typed = card.typed(severityField.getText(), chosenSeverity, words);
     if (typed.isPresent()) {
       severe(card, typed.getAsDouble());
       return true;
@@ -229,7 +255,11 @@ final class FaultPanel extends JPanel {
 
   private void add() {
     FaultCard card = list.getSelectedValue();
-    if (card == null || !type()) {
+    if (card == null) {
+      return;
+    }
+    if (!type()) {
+      Says.beside(add, theme, words.text("fault.not-added", card.name(), card.range(words)));
       return;
     }
     workbench.want(new Intent.Act(card.deeds(chosenSeverity, chosenTrigger(card)), 0));
@@ -257,14 +287,33 @@ final class FaultPanel extends JPanel {
     }
   }
 
-  /** Says what is wrong on the bench now: repairs put it right, undo takes it back. */
+  /** Fills in what is wrong now, each with a button that takes it away. */
+  private void list(List<PresentFault> faults) {
+    present.removeAll();
+    for (PresentFault fault : faults) {
+      JButton remove = new JButton(words.text("fault.remove"));
+      remove.setName("fault.remove." + fault.aspect().name().toLowerCase(Locale.ROOT));
+      remove
+          .getAccessibleContext()
+          .setAccessibleName(words.text("fault.remove-named", fault.name()));
+      remove.addActionListener(e -> workbench.want(new Intent.Act(fault.removal(), 0)));
+      present.add(
+          Lettering.label(fault.name(), theme.body(), theme.palette().ink()), "growx, wmin 0");
+      present.add(remove);
+    }
+    present.revalidate();
+    summary.setText(words.text(faults.isEmpty() ? "condition.healthy" : "fault.wrong-now"));
+  }
+
+  /** Lists what is wrong on the bench now. */
   void show(State state) {
     if (shown == null) {
       refill();
     }
     if (shown == null || !shown.equals(state.moment().bench())) {
       shown = state.moment().bench();
-      present.setText(ConditionView.of(state, words).summary());
+      list(PresentFault.of(shown, words));
+      sayAgain();
       revalidate();
     }
   }

@@ -29,6 +29,7 @@ final class KnobSlider extends JComponent {
   /** Numbers gestures, for all controls of the window. */
   private static final AtomicLong GESTURES = new AtomicLong(1);
 
+  private static final double THUMB_PX = 6.5;
   private static final double FINE = 0.002;
   private static final double STEP = 0.01;
   private static final double LEAP = 0.1;
@@ -43,6 +44,10 @@ final class KnobSlider extends JComponent {
   private double place;
   private double healthy;
   private boolean dragging;
+
+  /** From where a hand took the thumb to the middle of it. */
+  private double grip;
+
   private long gesture;
 
   KnobSlider(Theme theme, Turned turned) {
@@ -100,12 +105,21 @@ final class KnobSlider extends JComponent {
       requestFocusInWindow();
       gesture = GESTURES.incrementAndGet();
       dragging = true;
-      turn(at(e));
+      double pointed = pointed(e);
+      boolean onThumb = Math.abs(pointed - place) * way() <= theme.px(THUMB_PX);
+      grip = onThumb ? place - pointed : 0;
+      if (!onThumb) {
+        turn(held(pointed));
+      }
     }
 
     @Override
     public void mouseDragged(MouseEvent e) {
-      turn(at(e));
+      double to = held(pointed(e) + grip);
+      // a hand that only rests on the thumb does nothing that could be undone
+      if (to != place) {
+        turn(to);
+      }
     }
 
     @Override
@@ -113,9 +127,16 @@ final class KnobSlider extends JComponent {
       dragging = false;
     }
 
+    private double pointed(MouseEvent e) {
+      return (e.getX() - pad()) / way();
+    }
+
+    private double way() {
+      return Math.max(1, getWidth() - 2 * pad());
+    }
+
     /** The healthy value holds the hand a little. */
-    private double at(MouseEvent e) {
-      double p = (e.getX() - pad()) / Math.max(1, getWidth() - 2 * pad());
+    private double held(double p) {
       return Math.abs(p - healthy) < 0.012 ? healthy : p;
     }
   }
@@ -161,7 +182,7 @@ final class KnobSlider extends JComponent {
     mark.closePath();
     g.setColor(p.ink());
     g.fill(mark);
-    double r = theme.px(6.5);
+    double r = theme.px(THUMB_PX);
     Ellipse2D thumb = new Ellipse2D.Double(x - r, y - r, 2 * r, 2 * r);
     g.setColor(p.sheet());
     g.fill(thumb);

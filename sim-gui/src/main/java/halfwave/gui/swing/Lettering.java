@@ -4,6 +4,7 @@ import java.awt.Color;
 import java.awt.Dimension;
 import java.awt.Font;
 import java.awt.Rectangle;
+import javax.swing.BorderFactory;
 import javax.swing.JLabel;
 import javax.swing.JTextArea;
 import javax.swing.text.DefaultCaret;
@@ -31,7 +32,8 @@ final class Lettering {
     area.setEditable(false);
     area.setFocusable(false);
     area.setOpaque(false);
-    area.setBorder(null);
+    // none at all would be taken for one that the look may put there
+    area.setBorder(BorderFactory.createEmptyBorder());
     return area;
   }
 

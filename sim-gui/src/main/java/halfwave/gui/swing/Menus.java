@@ -188,6 +188,7 @@ final class Menus {
 
   private JMenu edit() {
     JMenu menu = menu("menu.edit", KeyEvent.VK_E);
+    menu.addMenuListener(new Opened(() -> EditWords.tell(menu, words, workbench)));
     menu.add(
         item(
             "bar.undo",

@@ -14,10 +14,10 @@ import halfwave.instrument.MeterFunction;
 import halfwave.instrument.MeterModel;
 import halfwave.instrument.ShippedMeters;
 import halfwave.sequence.Deed;
+import halfwave.sequence.Hooked;
 import java.awt.Insets;
 import java.util.EnumMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.stream.Stream;
 import javax.swing.JButton;
@@ -25,6 +25,7 @@ import javax.swing.JLabel;
 import javax.swing.JMenuItem;
 import javax.swing.JPanel;
 import javax.swing.JPopupMenu;
+import javax.swing.JRadioButtonMenuItem;
 import javax.swing.JTextArea;
 import javax.swing.JToggleButton;
 import net.miginfocom.swing.MigLayout;
@@ -40,6 +41,7 @@ final class MeterPanel extends Plate {
   private final JLabel number;
   private final JLabel unit;
   private final JLabel beside;
+  private final JTextArea alarm;
   private final JTextArea place;
   private final JTextArea details;
   private final JButton leads;
@@ -61,10 +63,13 @@ final class MeterPanel extends Plate {
     number = Lettering.label("– – –", theme.reading(), p.ink());
     unit = Lettering.label(" ", theme.second(), p.softInk());
     beside = Lettering.label(" ", theme.body(), p.softInk());
+    alarm = Lettering.paragraph("", theme.heading(), p.danger());
     place = Lettering.paragraph(" ", theme.body(), p.ink());
     details = Lettering.paragraph(" ", theme.note(), p.softInk());
     number.setName("meter.number");
     unit.setName("meter.unit");
+    alarm.setName("meter.alarm");
+    alarm.setVisible(false);
     place.setName("meter.place");
     face.add(Lettering.label(words.text("meter.title"), theme.heading(), p.ink()), "top");
     JPanel shown = new JPanel(new MigLayout("insets 0, gap 6 0, novisualpadding", "[][]"));
@@ -75,6 +80,7 @@ final class MeterPanel extends Plate {
     shown.setToolTipText(words.text("meter.healthy"));
     number.setToolTipText(words.text("meter.healthy"));
     face.add(shown, "alignx right, top, hmin " + theme.px(62) + ", wrap");
+    face.add(alarm, "span, growx, wmin 0, wrap");
     face.add(place, "span, growx, wmin 0, wrap");
     face.add(details, "span, growx, wmin 0, wrap");
     face.add(dial(), "span, growx, wmin 0, gaptop 4, wrap");
@@ -113,9 +119,9 @@ final class MeterPanel extends Plate {
             new MigLayout("insets 0, gap 4, wrap 5, fillx, novisualpadding", "[grow,fill,sg,0::]"));
     row.setOpaque(false);
     for (MeterFunction function : MeterFunction.values()) {
-      String key = function.name().toLowerCase(Locale.ROOT).replace('_', '-');
-      JToggleButton button = new JToggleButton(words.text("function." + key));
-      button.setName("function." + key);
+      String key = MeterView.key(function);
+      JToggleButton button = new JToggleButton(words.text(key));
+      button.setName(key);
       button.setToolTipText(words.heading(function));
       button.getAccessibleContext().setAccessibleName(words.heading(function));
       button.setMargin(new Insets(2, 2, 2, 2));
@@ -126,15 +132,9 @@ final class MeterPanel extends Plate {
     return row;
   }
 
-  /** Turns the dial; the leads stay, or go in series where they lay beside the bench. */
+  /** Turns the dial; the leads stay where they are. */
   void turn(MeterFunction function) {
-    if (state == null) {
-      return;
-    }
-    var hooked = state.moment().hooked();
-    Placing placing =
-        hooked == null ? Spot.SERIES_AT_BOARD.placing() : new Placing.At(hooked.hookUp());
-    workbench.want(new Intent.Measure(function, placing));
+    workbench.want(new Intent.Turn(function));
   }
 
   private void swap() {
@@ -164,23 +164,27 @@ final class MeterPanel extends Plate {
 
   private JPopupMenu spots() {
     JPopupMenu menu = new JPopupMenu(words.text("meter.choose-place"));
+    Hooked on = state == null ? null : state.moment().hooked();
+    JMenuItem custom = new JRadioButtonMenuItem(words.text("meter.custom"), on != null);
     for (Spot spot : Spot.values()) {
-      JMenuItem item = new JMenuItem(words.text(spot.key()));
+      boolean there = on != null && spot.holds(on.hookUp());
+      custom.setSelected(custom.isSelected() && !there);
+      JMenuItem item = new JRadioButtonMenuItem(words.text(spot.key()), there);
       item.setName(spot.key());
-      item.addActionListener(
-          e -> workbench.want(new Intent.Measure(spot.function(), spot.placing())));
+      item.addActionListener(e -> workbench.want(new Intent.Lead(spot.placing(), spot.function())));
       menu.add(item);
     }
     menu.addSeparator();
-    JMenuItem custom = new JMenuItem(words.text("meter.custom"));
     custom.setName("meter.custom");
     custom.addActionListener(e -> askPoints());
     menu.add(custom);
     menu.addSeparator();
     for (MeterModel model : ShippedMeters.all()) {
+      boolean inHand = state != null && state.standing().meter().model().equals(model);
       JMenuItem item =
-          new JMenuItem(
-              Wording.capital(words.sentences().meter(model.name()).orElse(model.name())));
+          new JRadioButtonMenuItem(
+              Wording.capital(words.sentences().meter(model.name()).orElse(model.name())), inHand);
+      item.setName("meter." + model.name());
       item.addActionListener(e -> workbench.want(new Intent.HandOver(Meter.fresh(model))));
       menu.add(item);
     }
@@ -197,13 +201,17 @@ final class MeterPanel extends Plate {
             .filter(HookUp.REACHABLE::contains)
             .filter(p -> p != Point.PROBE || now.moment().bench().design().spark() != null)
             .toList();
-    new PointsDialog(this, theme(), words, points)
+    Hooked on = now.moment().hooked();
+    HookUp.Across first =
+        on != null && on.hookUp() instanceof HookUp.Across across
+            ? across
+            : new HookUp.Across(Point.ROD, Point.CHASSIS);
+    new PointsDialog(this, theme(), words, points, first)
         .ask()
         .ifPresent(
             across ->
                 workbench.want(
-                    new Intent.Measure(
-                        MeterView.of(now, words).function(), new Placing.At(across))));
+                    new Intent.Lead(new Placing.At(across), MeterView.of(now, words).function())));
   }
 
   void show(State newState) {
@@ -216,6 +224,9 @@ final class MeterPanel extends Plate {
     if (!place.getText().equals(view.place())) {
       place.setText(view.place());
     }
+    alarm.setVisible(!view.alarm().isEmpty());
+    // never by colour alone
+    alarm.setText("⚠ " + view.alarm());
     if (!details.getText().equals(view.details())) {
       details.setText(view.details());
     }

@@ -23,11 +23,11 @@ final class PointsDialog {
   private final JComboBox<Point> red;
   private final JComboBox<Point> black;
 
-  PointsDialog(Component over, Theme theme, Wording words, List<Point> points) {
+  PointsDialog(Component over, Theme theme, Wording words, List<Point> points, Across first) {
     this.over = over;
     this.words = words;
-    red = choice(points, Point.ROD);
-    black = choice(points, Point.CHASSIS);
+    red = choice(points, first.red());
+    black = choice(points, first.black());
     red.setFont(theme.body());
     black.setFont(theme.body());
   }

@@ -2,6 +2,8 @@ package halfwave.gui.swing;
 
 import java.awt.Dimension;
 import java.awt.Point;
+import java.awt.event.FocusAdapter;
+import java.awt.event.FocusEvent;
 import javax.swing.BorderFactory;
 import javax.swing.JComponent;
 import javax.swing.JTextArea;
@@ -39,6 +41,16 @@ final class Says {
     Timer timer = new Timer(SHOWN_MILLIS, e -> popup.hide());
     timer.setRepeats(false);
     timer.start();
+    // who leaves the control has done with its complaint
+    control.addFocusListener(
+        new FocusAdapter() {
+          @Override
+          public void focusLost(FocusEvent e) {
+            timer.stop();
+            popup.hide();
+            control.removeFocusListener(this);
+          }
+        });
     control.getAccessibleContext().setAccessibleDescription(text);
   }
 }

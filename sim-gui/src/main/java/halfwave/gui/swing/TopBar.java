@@ -38,8 +38,8 @@ final class TopBar extends JPanel {
   TopBar(Theme theme, Wording words, Workbench workbench) {
     super(
         new MigLayout(
-            "insets 8 14 8 14, gap 8, fillx, novisualpadding",
-            "[grow,fill][][]16[][][][][]16[][]"));
+            "insets 8 12 8 12, gap 6, fillx, novisualpadding",
+            "[grow,fill][][]12[][][][][]12[][]"));
     this.words = words;
     this.workbench = workbench;
     setOpaque(false);

@@ -168,7 +168,7 @@ public final class Window {
     autosave =
         new Autosave(new RecoveryFolder(file.folder()), background, SwingUtilities::invokeLater);
     theme = theme();
-    files = new BenchFiles(frame, words, workbench, this::used);
+    files = new BenchFiles(frame, words, workbench, this::used, () -> settings.lastFolder());
     panels = build();
     KeyboardFocusManager.getCurrentKeyboardFocusManager().addKeyEventDispatcher(lessonKeys);
     ticker = new Timer(TICK_MILLIS, e -> tick());
@@ -516,20 +516,24 @@ public final class Window {
   /** Another language, look or size: the panels are made anew around the same bench. */
   private void change(UnaryOperator<Settings> how) {
     Settings other = how.apply(settings);
+    if (other.equals(settings)) {
+      return;
+    }
     remember(other);
     String tag = other.language();
     words = Wording.of(tag == null ? words.locale() : Locale.forLanguageTag(tag), other.units());
     theme = theme();
-    files = new BenchFiles(frame, words, workbench, this::used);
+    files = new BenchFiles(frame, words, workbench, this::used, () -> settings.lastFolder());
     boolean projected = projector != null;
     if (projected) {
       project();
     }
+    // before the panels are made: theirs are of the new look already, and set as they should be
+    SwingUtilities.updateComponentTreeUI(frame);
     build();
     if (projected) {
       project();
     }
-    SwingUtilities.updateComponentTreeUI(frame);
     frame.revalidate();
     frame.repaint();
   }

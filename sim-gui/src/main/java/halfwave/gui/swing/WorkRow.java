@@ -25,7 +25,7 @@ final class WorkRow extends JPanel {
     JTextArea name = Lettering.paragraph(card.name(), theme.body(), p.ink());
     add(name, "growx, wmin 0");
     add(Lettering.label(card.minutes(), theme.body(), p.softInk()));
-    JButton act = new JButton(words.text(verb(card.sort())));
+    JButton act = new JButton(words.text(verb(card)));
     act.setName("work." + card.work().id());
     act.getAccessibleContext().setAccessibleName(act.getText() + ": " + card.name());
     act.addActionListener(e -> workbench.want(new Intent.Labor(card.work())));
@@ -56,9 +56,9 @@ final class WorkRow extends JPanel {
         "\n", Stream.of(card.needs(), card.hazards()).filter(s -> !s.isEmpty()).toList());
   }
 
-  private static String verb(WorkCard.Sort sort) {
-    return switch (sort) {
-      case LOOK -> "work.look-at";
+  private static String verb(WorkCard card) {
+    return switch (card.sort()) {
+      case LOOK -> card.asks() ? "work.ask" : "work.look-at";
       case REPAIR -> "work.repair-it";
       case MISHAP -> "work.let-happen";
     };

@@ -60,6 +60,29 @@ class WhyModelTest {
   }
 
   @Test
+  void anAnswerThatStillServesFollowsTheMeter() {
+    State later = Benches.after(A, new Intent.StepOn(5L));
+    model.want(A);
+    model.tick(0);
+    finish();
+    assertThat(Objects.requireNonNull(model.answer()).measured()).isEqualTo(A.readout().measured());
+    State other =
+        later.with(
+            later.standing(),
+            new Readout(
+                later.readout().flame(),
+                later.readout().steady(),
+                Optional.empty(),
+                later.readout().code(),
+                0,
+                0));
+    model.want(other);
+
+    assertThat(Objects.requireNonNull(model.answer()).measured()).isEmpty();
+    assertThat(explained).hasSize(1);
+  }
+
+  @Test
   void beginsOneAtATimeAndAtMostTwiceASecond() {
     model.want(A);
     model.tick(0);

@@ -152,6 +152,55 @@ class WhyViewTest {
     assertThat(first.sentences().get(0).spoken()).contains("sense terminal");
   }
 
+  private static String first(WhyView view) {
+    return view.sections().get(0).sentences().get(0).text().replace('\u00a0', ' ');
+  }
+
+  @Test
+  void headlineMeterAndFirstSentenceHaveOneNumber() {
+    for (State state : List.of(HEALTHY, Benches.with(HEALTHY, Parameter.CONNECTOR, 3e6))) {
+      String number = MeterView.of(state, DirectBench.ENGLISH).number();
+
+      assertThat(number).matches("[0-9.]+");
+      assertThat(view(state, Locale.ENGLISH).title()).contains(' ' + number + ' ');
+      assertThat(first(view(state, Locale.ENGLISH))).startsWith(number + ' ');
+    }
+  }
+
+  @Test
+  void onTheLineItSpeaksOfTheLineAndNotOfTheFlame() {
+    State line =
+        Benches.later(
+            Benches.after(
+                HEALTHY,
+                new Intent.Measure(MeterFunction.AC_VOLTS, Spot.LINE_TO_NEUTRAL.placing())));
+    String number = MeterView.of(line, DirectBench.ENGLISH).number();
+
+    assertThat(view(line, Locale.ENGLISH).title()).contains(' ' + number + ' ');
+    assertThat(first(view(line, Locale.ENGLISH)))
+        .contains(' ' + number + " V AC")
+        .contains("line")
+        .contains("neutral");
+    assertThat(view(line, Locale.ENGLISH).sections().get(0).sentences().get(1).text())
+        .startsWith("That is the supply");
+  }
+
+  @Test
+  void causesComeBeforeThePhysics() {
+    State weak = Benches.later(Benches.with(HEALTHY, Parameter.CONNECTOR, 3e6));
+
+    assertThat(view(weak, Locale.ENGLISH).sections().get(1).heading())
+        .isEqualTo(DirectBench.ENGLISH.text("why.wrong"));
+  }
+
+  @Test
+  void whyNoFlameBeginsWithWhatTheBoardDid() {
+    MomentAccount account = account(lostGround());
+    String did = DirectBench.ENGLISH.sentences().sentence(account.board().get(1));
+
+    assertThat(first(view(lostGround(), Locale.ENGLISH))).isEqualTo(did);
+  }
+
   @Test
   void theClockAloneRaisesNoNewQuestion() {
     WhyQuestion question = WhyQuestion.of(HEALTHY);

@@ -65,7 +65,8 @@ class KeyboardRobotTest {
       hand.key(KeyEvent.VK_DOWN);
     }
     hand.key(KeyEvent.VK_ENTER);
-    assertThat(hooked().function()).isEqualTo(MeterFunction.AC_VOLTS);
+    assertThat(Spot.TERMINAL_TO_COMMON.holds(hooked().hookUp())).isTrue();
+    assertThat(hooked().function()).as("the dial stays").isEqualTo(MeterFunction.DC_MICROAMPS);
     hand.key(KeyEvent.VK_2, InputEvent.CTRL_DOWN_MASK);
     assertThat(hooked().function()).isEqualTo(MeterFunction.DC_VOLTS);
   }
@@ -116,6 +117,30 @@ class KeyboardRobotTest {
     hand.tabTo("work.sort.repair");
     hand.key(KeyEvent.VK_SPACE);
     hand.tabTo("work." + halfwave.work.Repair.RESTORE_BOND.id());
+    hand.key(KeyEvent.VK_SPACE);
+    assertThat(open.shown().unsaved()).isFalse();
+  }
+
+  @Test
+  void aFaultIsRemovedAndARefusedSeverityAddsNothing() {
+    hand.key(KeyEvent.VK_3, InputEvent.ALT_DOWN_MASK);
+    hand.tabTo("fault.search");
+    hand.type("ground");
+    hand.tabTo("fault.add");
+    hand.key(KeyEvent.VK_SPACE);
+    assertThat(open.shown().unsaved()).isTrue();
+    assertThat(hand.there("fault.again")).isTrue();
+    hand.tabTo("fault.remove.ground");
+    hand.key(KeyEvent.VK_SPACE);
+    assertThat(open.shown().unsaved()).isFalse();
+    assertThat(hand.there("fault.again")).isFalse();
+    hand.tabTo("fault.search");
+    hand.key(KeyEvent.VK_A, InputEvent.CTRL_DOWN_MASK);
+    hand.type("corroded");
+    hand.tabTo("fault.severity");
+    hand.key(KeyEvent.VK_A, InputEvent.CTRL_DOWN_MASK);
+    hand.type("much");
+    hand.tabTo("fault.add");
     hand.key(KeyEvent.VK_SPACE);
     assertThat(open.shown().unsaved()).isFalse();
   }

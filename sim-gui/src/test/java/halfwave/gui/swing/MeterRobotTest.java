@@ -3,6 +3,7 @@ package halfwave.gui.swing;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import halfwave.gui.presentation.Intent;
+import halfwave.gui.presentation.MeterView;
 import halfwave.gui.presentation.Spot;
 import halfwave.instrument.MeterFunction;
 import java.awt.event.KeyEvent;
@@ -35,6 +36,7 @@ class MeterRobotTest {
   }
 
   private void put(Spot spot) {
+    hand.click(MeterView.key(spot.function()));
     hand.click("meter.leads");
     hand.click(spot.key());
     // to put a meter in series opens the lead: the flame is lost, and a new start takes a while
@@ -84,9 +86,11 @@ class MeterRobotTest {
     assertThat(hand.there("meter.caution")).isTrue();
     hand.click("meter.take-off");
     assertThat(text("meter.number")).contains("–");
+    assertThat(hand.there("meter.alarm")).isTrue();
     hand.click("meter.new-fuse");
     assertThat(open.shown().standing().meter().fuseIntact()).isTrue();
     assertThat(hand.there("meter.new-fuse")).isFalse();
+    assertThat(hand.there("meter.alarm")).isFalse();
     put(Spot.SERIES_AT_BOARD);
     assertThat(number()).isBetween(1.5, 6.0);
   }
@@ -99,6 +103,14 @@ class MeterRobotTest {
     assertThat(hand.there("meter.caution")).isTrue();
     hand.click("function.ac-volts");
     assertThat(hand.there("meter.caution")).isFalse();
+  }
+
+  @Test
+  void besideTheBenchOnlyTheDialTurns() {
+    hand.click("meter.take-off");
+    hand.click("function.ohms");
+    assertThat(open.shown().moment().hooked()).isNull();
+    assertThat(text("meter.unit")).isEqualTo("Ω");
   }
 
   @Test
