@@ -1,6 +1,7 @@
 package halfwave.gui.presentation;
 
 import java.text.Normalizer;
+import java.util.Arrays;
 import java.util.Locale;
 
 /**
@@ -29,14 +30,15 @@ public record HelpPage(String topic, String group, String title, String markup) 
   }
 
   /** Whether all words that were typed stand in it, whatever their accents and capitals. */
-  public boolean holds(String typed) {
+  boolean holds(String typed) {
     String all = plain(text());
-    for (String word : words(typed)) {
-      if (!all.contains(word)) {
-        return false;
-      }
-    }
-    return true;
+    return Arrays.stream(words(typed)).allMatch(all::contains);
+  }
+
+  /** Whether something was typed and all of it stands in the title. */
+  boolean titled(String typed) {
+    String heading = plain(title);
+    return !typed.isBlank() && Arrays.stream(words(typed)).allMatch(heading::contains);
   }
 
   /** The words that were typed, plain. */

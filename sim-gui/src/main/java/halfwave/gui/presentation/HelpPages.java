@@ -8,10 +8,12 @@ import java.text.Collator;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
 /** All pages of help in one language. */
@@ -38,7 +40,7 @@ public final class HelpPages {
 
   @SafeVarargs
   private static Map<String, List<String>> inOrder(Map.Entry<String, List<String>>... entries) {
-    Map<String, List<String>> made = new java.util.LinkedHashMap<>();
+    Map<String, List<String>> made = new LinkedHashMap<>();
     for (Map.Entry<String, List<String>> entry : entries) {
       made.put(entry.getKey(), entry.getValue());
     }
@@ -132,6 +134,13 @@ public final class HelpPages {
   /** Those in which all words stand that were typed; all where nothing was typed. */
   public List<HelpPage> found(String typed) {
     return pages.stream().filter(page -> page.holds(typed)).toList();
+  }
+
+  /**
+   * The first page in whose title all words stand that were typed; none where nothing was typed.
+   */
+  public Optional<HelpPage> titled(String typed) {
+    return pages.stream().filter(page -> page.titled(typed)).findFirst();
   }
 
   /** One page, or the first where there is no such topic. */

@@ -29,7 +29,6 @@ final class HelpSheet extends JEditorPane {
     this.theme = theme;
     setName("help.page");
     setEditorKit(new Kit(styles(theme)));
-    putClientProperty(JEditorPane.W3C_LENGTH_UNITS, true);
     setEditable(false);
     setBackground(theme.palette().sheet());
     DefaultCaret caret = new DefaultCaret();
@@ -65,23 +64,24 @@ final class HelpSheet extends JEditorPane {
     }
   }
 
+  /** In points, which to this viewer are the pixels of all other type; its own px are larger. */
   private static StyleSheet styles(Theme theme) {
     Palette p = theme.palette();
     StyleSheet made = new StyleSheet();
     made.addStyleSheet(new HTMLEditorKit().getStyleSheet());
     String ink = "color: " + css(p.ink());
     made.addRule(
-        "body { font-family: \"%s\"; font-size: %dpx; %s; margin: %dpx %dpx; }"
+        "body { font-family: \"%s\"; font-size: %dpt; %s; margin: %dpt %dpt; }"
             .formatted(FlatInterFont.FAMILY, theme.px(14), ink, theme.px(14), theme.px(20)));
     made.addRule(
-        "h1 { font-size: %dpx; font-weight: bold; %s; margin: 0 0 %dpx 0; }"
+        "h1 { font-size: %dpt; font-weight: bold; %s; margin: 0 0 %dpt 0; }"
             .formatted(theme.px(20), ink, theme.px(10)));
     made.addRule(
-        "h2 { font-size: %dpx; font-weight: bold; color: %s; margin: %dpx 0 %dpx 0; }"
+        "h2 { font-size: %dpt; font-weight: bold; color: %s; margin: %dpt 0 %dpt 0; }"
             .formatted(theme.px(15), css(p.accent()), theme.px(14), theme.px(6)));
-    made.addRule("p { margin: 0 0 %dpx 0; }".formatted(theme.px(9)));
-    made.addRule("ul { margin: 0 0 %dpx %dpx; }".formatted(theme.px(9), theme.px(18)));
-    made.addRule("li { margin: 0 0 %dpx 0; }".formatted(theme.px(5)));
+    made.addRule("p { margin: 0 0 %dpt 0; }".formatted(theme.px(9)));
+    made.addRule("ul { margin: 0 0 %dpt %dpt; }".formatted(theme.px(9), theme.px(18)));
+    made.addRule("li { margin: 0 0 %dpt 0; }".formatted(theme.px(5)));
     return made;
   }
 

@@ -87,7 +87,7 @@ final class HelpWindow extends JDialog {
         new JPanel(
             new MigLayout(
                 "insets 12, gap 8 6, fill, novisualpadding",
-                "[" + theme.px(230) + "!,fill][grow,fill]",
+                "[" + theme.px(230) + "px!,fill][grow,fill]",
                 "[][grow,fill][]"));
     all.setBackground(theme.palette().ground());
     all.add(search);
@@ -122,7 +122,9 @@ final class HelpWindow extends JDialog {
     return page == null ? "" : page.topic();
   }
 
-  /** The page stays while it is among those found; otherwise the first of them comes. */
+  /**
+   * A page with the words in its title comes; else the page stays while it is among those found.
+   */
   private void fill() {
     HelpPage before = list.getSelectedValue();
     filling = true;
@@ -132,8 +134,8 @@ final class HelpWindow extends JDialog {
     boolean none = model.isEmpty();
     count.setText(none ? words.text("help.none-found") : words.text("help.count", model.getSize()));
     if (!none) {
-      HelpPage next = before != null && model.contains(before) ? before : model.get(0);
-      list.setSelectedValue(next, true);
+      HelpPage kept = before != null && model.contains(before) ? before : model.get(0);
+      list.setSelectedValue(pages.titled(search.getText()).orElse(kept), true);
     }
     show(list.getSelectedValue());
   }

@@ -122,6 +122,13 @@ class HelpPagesTest {
   }
 
   @Test
+  void wordsInATitleComeFirst() {
+    assertThat(SPANISH.titled("ceramica")).contains(SPANISH.page("circuit-ceramic"));
+    assertThat(SPANISH.titled("sílice")).isEmpty();
+    assertThat(SPANISH.titled(" ")).isEmpty();
+  }
+
+  @Test
   void plainTextKeepsItsPlaces() {
     String text = "Años: µA «Ω» ﬁn";
     assertThat(HelpPage.plain(text)).hasSameSizeAs(text).startsWith("anos");
