@@ -213,7 +213,7 @@ final class Projector {
   }
 
   /** Without a demonstration the space bar stops the clock and lets it run, as in the window. */
-  private void forward() {
+  void forward() {
     if (lesson.at() != null) {
       presenter.forward();
       refresh();

@@ -4,13 +4,16 @@ import halfwave.display.UnitSystem;
 import halfwave.fault.FaultKind;
 import halfwave.gui.presentation.FaultCard;
 import halfwave.gui.presentation.Intent;
+import halfwave.gui.presentation.LessonModel;
 import halfwave.gui.presentation.Settings;
 import halfwave.gui.presentation.Spot;
 import halfwave.gui.presentation.Wording;
+import halfwave.io.ShippedDemonstrations;
 import halfwave.picture.DrawnPart;
 import java.awt.Component;
 import java.awt.Dimension;
 import java.awt.Graphics2D;
+import java.awt.Rectangle;
 import java.awt.image.BufferedImage;
 import java.awt.image.IndexColorModel;
 import java.io.IOException;
@@ -46,6 +49,113 @@ final class Screens {
     glance("en", false, 2, 2400, 1500);
     glance("es", true, 2, 2400, 1500);
     glance("es", false, 1.5, 1600, 1000);
+    charts();
+    classroom("en", 1280, 720);
+    classroom("es", 1920, 1080);
+  }
+
+  /** Every chart of a bench that is not as it should be. */
+  private void charts() throws Exception {
+    Path own = Files.createTempDirectory("screens");
+    try (OpenWindow open = OpenWindow.with(own, settings("en", false, 1))) {
+      size(open, 1440, 900);
+      open.want(new Intent.Act(card("en", FaultKind.ROD_FOULED), 0), new Intent.StepOn(20_000L));
+      JTabbedPane charts = new Hand(open).find(JTabbedPane.class, "charts");
+      for (int k = 0; k < charts.getTabCount(); k++) {
+        int index = k;
+        OpenWindow.onScreen(
+            () -> {
+              charts.setSelectedIndex(index);
+              return null;
+            });
+        // the fine pass of the map and the ghosts come from the background
+        Thread.sleep(15_000);
+        picture(open, "chart-" + (k + 1));
+      }
+    }
+  }
+
+  /** A demonstration on the wall and in the window, a sealed fault, its end, and the editor. */
+  private void classroom(String language, int width, int height) throws Exception {
+    Path own = Files.createTempDirectory("screens");
+    try (OpenWindow open = OpenWindow.with(own, settings(language, false, 1))) {
+      size(open, 1440, 900);
+      Hand hand = new Hand(open);
+      JTabbedPane tabs = hand.find(JTabbedPane.class, "tabs");
+      OpenWindow.onScreen(
+          () -> {
+            tabs.setSelectedIndex(tabs.getTabCount() - 1);
+            return null;
+          });
+      picture(open, language + "-lesson-list");
+      onWall(open, width, height, language + "-wall");
+      LessonModel lesson = open.window().lesson();
+      OpenWindow.onScreen(
+          () -> {
+            lesson.begin(ShippedDemonstrations.named("a-dirty-rod").orElseThrow());
+            return null;
+          });
+      open.await("the first step", () -> lesson.at() != null);
+      step(open, lesson::forward);
+      open.await("the second step", () -> lesson.at().stepIndex() == 1);
+      step(open, () -> lesson.vote(1));
+      step(open, () -> lesson.vote(0));
+      step(open, () -> lesson.vote(1));
+      picture(open, language + "-lesson-question");
+      onWall(open, width, height, language + "-wall-question");
+      step(open, lesson::forward);
+      Thread.sleep(20_000);
+      picture(open, language + "-lesson-answer");
+      onWall(open, width, height, language + "-wall-answer");
+      step(open, lesson::end);
+      open.want(new Intent.Hide(), new Intent.Draw(4), new Intent.StepOn(30_000L));
+      open.want(new Intent.Labor(halfwave.work.Look.STATUS_LIGHT));
+      picture(open, language + "-sealed");
+      open.want(
+          new Intent.Labor(halfwave.work.Repair.REPLACE_LEAD),
+          new Intent.StepOn(30_000L),
+          new Intent.Reveal(FaultKind.ROD_SILICA));
+      picture(open, language + "-revealed");
+    }
+  }
+
+  private static void step(OpenWindow open, Runnable action) {
+    OpenWindow.onScreen(
+        () -> {
+          action.run();
+          return null;
+        });
+    open.settle();
+  }
+
+  private void onWall(OpenWindow open, int width, int height, String name) throws Exception {
+    step(open, () -> open.window().project(new Rectangle(0, 0, width, height)));
+    open.await("the wall", () -> open.window().projector().panel() != null);
+    if (name.endsWith("question")) {
+      step(open, open.window().projector()::forward);
+    }
+    open.settle();
+    BufferedImage image =
+        OpenWindow.onScreen(
+            () -> {
+              ProjectorPanel panel = open.window().projector().panel();
+              BufferedImage made = new BufferedImage(width, height, BufferedImage.TYPE_INT_RGB);
+              Graphics2D g = made.createGraphics();
+              panel.printAll(g);
+              g.dispose();
+              return made;
+            });
+    ImageIO.write(reduced(image), "png", folder.resolve(name + ".png").toFile());
+    step(open, () -> open.window().project(new Rectangle(0, 0, width, height)));
+  }
+
+  private static List<halfwave.sequence.Deed> card(String language, FaultKind kind) {
+    Wording words = Wording.of(Locale.forLanguageTag(language), UnitSystem.METRIC);
+    return FaultCard.found("", words).stream()
+        .filter(c -> c.kind() == kind)
+        .findFirst()
+        .orElseThrow()
+        .deeds(kind.typical(), null);
   }
 
   private static Settings settings(String language, boolean dark, double text) {
@@ -121,15 +231,9 @@ final class Screens {
   }
 
   private static void spoil(OpenWindow open, String language) {
-    Wording words = Wording.of(Locale.forLanguageTag(language), UnitSystem.METRIC);
     for (FaultKind kind :
         List.of(FaultKind.ROD_SILICA, FaultKind.CONNECTOR_CORRODED, FaultKind.GAS_PRESSURE_LOW)) {
-      FaultCard card =
-          FaultCard.found("", words).stream()
-              .filter(c -> c.kind() == kind)
-              .findFirst()
-              .orElseThrow();
-      open.want(new Intent.Act(card.deeds(kind.typical(), null), 0));
+      open.want(new Intent.Act(card(language, kind), 0));
     }
     open.want(
         new Intent.StepOn(60_000L),
