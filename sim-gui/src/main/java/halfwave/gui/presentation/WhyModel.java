@@ -131,8 +131,8 @@ public final class WhyModel {
     slow = false;
     failed = made == null;
     if (made != null) {
-      boolean serves = newest != null && newest.question().sameAs(made.question());
-      answer = serves ? made.as(newest) : made;
+      WhyAnswer read = newest;
+      answer = read != null && read.question().sameAs(made.question()) ? made.as(read) : made;
     }
     tell();
   }
