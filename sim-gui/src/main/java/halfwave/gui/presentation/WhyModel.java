@@ -131,8 +131,8 @@ public final class WhyModel {
     slow = false;
     failed = made == null;
     if (made != null) {
-      WhyAnswer read = newest;
-      answer = read != null && read.question().sameAs(made.question()) ? made.as(read) : made;
+      var last = newest;
+      answer = last != null && last.question().sameAs(made.question()) ? made.as(last) : made;
     }
     tell();
   }
