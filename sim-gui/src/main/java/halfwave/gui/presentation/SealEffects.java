@@ -46,18 +46,15 @@ final class SealEffects {
 
   private static State hidden(State state) {
     Seal seal = new Seal(null, state.paper().bench(), state, null);
-    return fresh(state, state.moment(), seal);
+    return fresh(state, state.standing().with(Recording.EMPTY), seal);
   }
 
   /** Nothing is told of what was done before, and undo does not lead there. */
-  private static State fresh(State state, Moment moment, Seal seal) {
-    Standing standing = state.standing();
-    Standing untold =
-        new Standing(moment, standing.meter(), standing.dial(), Recording.EMPTY, List.of());
+  private static State fresh(State state, Standing standing, Seal seal) {
     return state
-        .with(untold.at(moment), state.readout())
+        .with(standing.with(List.of()), state.readout())
         .with(History.EMPTY)
-        .with(Effects.own(moment))
+        .with(Effects.own(standing.moment()))
         .showing(null)
         .with(seal);
   }
@@ -72,7 +69,7 @@ final class SealEffects {
       if (found.isPresent() && noticed(healthy, found.get())) {
         Seal drawn = new Seal(fault, seal.known(), seal.before(), null);
         State there = found.get().with(state.clock());
-        return fresh(there, there.moment(), drawn);
+        return fresh(there, there.standing(), drawn);
       }
     }
     return state;
