@@ -14,7 +14,7 @@ final class LessonOffers {
 
   /** What can be done besides. */
   static JPanel desk(Wording words, LessonDesk desk) {
-    JPanel row = new JPanel(new MigLayout("insets 2 0 2 0, gap 6"));
+    JPanel row = new JPanel(new MigLayout("insets 2 0 2 0, gap 6, novisualpadding"));
     row.setOpaque(false);
     row.add(Forms.button(words, "lesson.open", "lesson.open-hint", desk::open));
     row.add(Forms.button(words, "lesson.new", "lesson.new-hint", desk::create));
@@ -24,7 +24,8 @@ final class LessonOffers {
   /** A shipped one. */
   static JPanel shipped(
       Theme theme, Wording words, LessonDesk desk, Demonstration demonstration, Runnable begin) {
-    JPanel row = new JPanel(new MigLayout("insets 0, gap 6 4, fillx", "[][][grow]"));
+    JPanel row =
+        new JPanel(new MigLayout("insets 0, gap 6 4, fillx, novisualpadding", "[][][grow]"));
     row.setOpaque(false);
     var p = theme.palette();
     String title = demonstration.title().in(words.locale());
@@ -45,7 +46,8 @@ final class LessonOffers {
 
   /** A file of one's own. */
   static JPanel file(Theme theme, Wording words, LessonDesk desk, Path file) {
-    JPanel row = new JPanel(new MigLayout("insets 0, gap 6 4, fillx", "[grow,fill][][]"));
+    JPanel row =
+        new JPanel(new MigLayout("insets 0, gap 6 4, fillx, novisualpadding", "[grow,fill][][]"));
     row.setOpaque(false);
     String name = String.valueOf(file.getFileName());
     var label = Lettering.paragraph(name, theme.body(), theme.palette().ink());
