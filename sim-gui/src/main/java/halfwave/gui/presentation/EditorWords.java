@@ -1,5 +1,6 @@
 package halfwave.gui.presentation;
 
+import halfwave.display.DisplayUnit;
 import halfwave.display.Sentences;
 import halfwave.lesson.Claim;
 import halfwave.lesson.Draft;
@@ -154,15 +155,20 @@ public final class EditorWords {
     return doubts.stream().filter(d -> d.step() == step).toList();
   }
 
-  /** How a recording goes, and what was done so far. */
-  public static String recording(Take.Taken taken, Wording words) {
-    String time = words.sentences().quantities().time(taken.lengthMillis() / 100 * 100);
+  /** How long a recording is by now. */
+  public static String recordingTime(Take.Taken taken, Wording words) {
+    return words.text(
+        "editor.recording",
+        words.sentences().quantities().fixed(taken.lengthMillis() / 1000.0, DisplayUnit.SECOND, 1));
+  }
+
+  /** What was done while it was recorded, one line each, and what of it cannot be kept. */
+  public static String recorded(Take.Taken taken, Wording words) {
     List<String> lines = new ArrayList<>();
-    lines.add(words.text("editor.recording", time));
     taken.acts().forEach(act -> lines.add(act(act, words)));
     taken
         .leftOut()
         .forEach(m -> lines.add(words.text("editor.left-out", words.sentences().sentence(m))));
-    return String.join("\n", lines);
+    return lines.isEmpty() ? words.text("editor.no-acts") : String.join("\n", lines);
   }
 }

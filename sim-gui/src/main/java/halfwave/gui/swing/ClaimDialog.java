@@ -41,9 +41,9 @@ final class ClaimDialog implements DocumentListener {
   private final Wording words;
   private final Found found;
   private final JPanel panel =
-      new JPanel(new MigLayout("insets 4, gap 8 6, hidemode 3", "[][grow,fill]"));
+      new JPanel(new MigLayout("insets 4, gap 8 6, hidemode 3, novisualpadding", "[][grow,fill]"));
   private final JComboBox<Subject> subject;
-  private final JPanel margins = new JPanel(new MigLayout("insets 0, gap 6"));
+  private final JPanel margins = new JPanel(new MigLayout("insets 0, gap 6, novisualpadding"));
   private final JTextField least = new JTextField(10);
   private final JTextField most = new JTextField(10);
   private final JComboBox<Stage> stage;
@@ -141,8 +141,8 @@ final class ClaimDialog implements DocumentListener {
     row("claim.margin-label", margins);
     row("claim.stage-label", stage);
     row("claim.light-label", code);
-    panel.add(said, "span, growx, wmin 0, w " + theme.px(430) + "!, gaptop 8, wrap");
-    panel.add(truth, "span, growx, wmin 0, w " + theme.px(430) + "!, hmin " + theme.px(34));
+    panel.add(said, "span, growx, wmin 0, w " + theme.px(430) + "px!, gaptop 8, wrap");
+    panel.add(truth, "span, growx, wmin 0, w " + theme.px(430) + "px!, hmin " + theme.px(34));
   }
 
   private void row(String key, JComponent control) {

@@ -23,7 +23,7 @@ final class ClaimsForm extends JPanel {
   private final @Nullable Integer answer;
 
   ClaimsForm(Theme theme, Wording words, EditorModel model, @Nullable Integer answer) {
-    super(new MigLayout("insets 0, gap 6 2, fillx", "[grow,fill][][]"));
+    super(new MigLayout("insets 0, gap 6 2, fillx, novisualpadding", "[grow,fill][][]"));
     this.theme = theme;
     this.words = words;
     this.model = model;

@@ -41,7 +41,7 @@ final class DraftForm extends JPanel {
   private @Nullable transient Shape shown;
 
   /** What decides which controls there are. */
-  private record Shape(Draft wordless, int step, List<Locale> languages, boolean recording) {}
+  private record Shape(Draft wordless, int step, List<Locale> languages) {}
 
   DraftForm(Theme theme, Wording words, EditorModel model) {
     super(new BorderLayout());
@@ -72,8 +72,7 @@ final class DraftForm extends JPanel {
     if (!model.open()) {
       return;
     }
-    Shape now =
-        new Shape(model.draft().wordless(), model.step(), languages, model.bench().recording());
+    Shape now = new Shape(model.draft().wordless(), model.step(), languages);
     List<String> found =
         EditorWords.of(model.step(), EditorWords.doubts(model.draft(), model.checked(), words))
             .stream()
@@ -127,7 +126,7 @@ final class DraftForm extends JPanel {
             theme.body(),
             theme.palette().ink()));
     put(PlayForm.ofStart(theme, words, model));
-    JPanel row = new JPanel(new MigLayout("insets 0"));
+    JPanel row = new JPanel(new MigLayout("insets 0, novisualpadding"));
     row.setOpaque(false);
     row.add(Forms.button(words, "editor.rebench", "editor.rebench-hint", model::rebench));
     put(row);
@@ -142,9 +141,7 @@ final class DraftForm extends JPanel {
     section("editor.shows");
     record = new RecordForm(theme, words, model);
     put(record);
-    if (!model.bench().recording()) {
-      put(PlayForm.ofStep(theme, words, model));
-    }
+    put(PlayForm.ofStep(theme, words, model));
     section("editor.afterwards");
     put(texts.row(DraftPlace.of(step, Field.EXPLANATION), words.text("editor.explanation"), 3));
     section("editor.claims");
@@ -154,7 +151,10 @@ final class DraftForm extends JPanel {
   }
 
   private JComponent lit() {
-    JPanel all = new JPanel(new MigLayout("insets 0, gap 10 2, wrap 3"));
+    JPanel all =
+        new JPanel(
+            new MigLayout(
+                "insets 0, gap 10 2, fillx, wrap 2, novisualpadding", "[sg c,grow][sg c,grow]"));
     all.setOpaque(false);
     int step = model.step();
     for (LitChoices.Choice choice : LitChoices.of(model.draft().steps().get(step).lit(), words)) {

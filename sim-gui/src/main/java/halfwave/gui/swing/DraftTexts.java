@@ -57,7 +57,9 @@ final class DraftTexts {
 
   /** The cells alone. */
   JPanel cells(DraftPlace place, String label, int rows) {
-    JPanel row = new JPanel(new MigLayout("insets 0, gap 8 2, fillx", columns(languages.size())));
+    JPanel row =
+        new JPanel(
+            new MigLayout("insets 0, gap 8 2, fillx, novisualpadding", columns(languages.size())));
     row.setOpaque(false);
     for (int k = 0; k < languages.size(); k++) {
       String tag = languages.get(k).toLanguageTag();

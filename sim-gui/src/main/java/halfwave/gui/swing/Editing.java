@@ -19,6 +19,7 @@ import java.util.function.Supplier;
 import java.util.function.UnaryOperator;
 import javax.swing.JFrame;
 import javax.swing.JMenu;
+import javax.swing.JMenuBar;
 import javax.swing.SwingUtilities;
 import org.jspecify.annotations.Nullable;
 
@@ -43,7 +44,10 @@ final class Editing implements LessonDesk {
   /**
    * How it looks in one language and look.
    *
+   * @param theme colours and type
    * @param panel the panel
+   * @param recorder what is seen of it while it records
+   * @param bar the menus of its window
    * @param menus the menus
    * @param files the file dialogs
    * @param words the words
@@ -52,7 +56,10 @@ final class Editing implements LessonDesk {
    * @param mayBegin whether the bench may be left for a demonstration
    */
   private record Face(
+      Theme theme,
       EditorPanel panel,
+      RecorderPanel recorder,
+      JMenuBar bar,
       EditorMenus menus,
       EditorFiles files,
       Wording words,
@@ -96,8 +103,10 @@ final class Editing implements LessonDesk {
     EditorFiles files = new EditorFiles(words, model, this::used);
     EditorPanel panel = new EditorPanel(theme, words, model, this::save, this::tryIt);
     EditorMenus menus = new EditorMenus(words, model, this);
-    face = new Face(panel, menus, files, words, player, toPlayer, mayBegin);
-    dialog.dress(theme, menus.bar(panel), panel, settings.get().lessons().frame());
+    RecorderPanel recorder = new RecorderPanel(theme, words, model);
+    JMenuBar bar = menus.bar(panel);
+    face = new Face(theme, panel, recorder, bar, menus, files, words, player, toPlayer, mayBegin);
+    dialog.dress(theme, bar, panel, settings.get().lessons().frame());
     refresh();
   }
 
@@ -115,11 +124,24 @@ final class Editing implements LessonDesk {
 
   private void refresh() {
     if (face != null && model.open()) {
+      make(face, model.bench().recording());
+      face.menus().recording(model.bench().recording());
       face.panel().refresh();
+      face.recorder().refresh();
       String title =
           model.draft().title().words().map(w -> w.in(face().words().locale())).orElse("");
       dialog.setTitle(
           face.words().text(title.isEmpty() ? "editor.window-new" : "editor.window", title));
+    }
+  }
+
+  private void make(Face now, boolean room) {
+    if (room && !dialog.little()) {
+      dialog.makeRoom(now.theme(), now.recorder());
+      over.requestFocus();
+    } else if (!room && dialog.little()) {
+      dialog.whole(now.bar(), now.panel());
+      dialog.toFront();
     }
   }
 
@@ -233,7 +255,7 @@ final class Editing implements LessonDesk {
       then.run();
     } else if (face().files().mayLeave(front())) {
       trying = false;
-      Rectangle b = dialog.getBounds();
+      Rectangle b = dialog.wholeBounds();
       remember.accept(
           s -> s.withLessons(s.lessons().withFrame(List.of(b.x, b.y, b.width, b.height))));
       dialog.setVisible(false);

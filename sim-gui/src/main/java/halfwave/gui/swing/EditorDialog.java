@@ -19,6 +19,9 @@ final class EditorDialog extends JDialog {
 
   private static final long serialVersionUID = 1L;
 
+  /** Where it was before it made room for a recording, or null while it is whole. */
+  private @Nullable Rectangle whole;
+
   EditorDialog(JFrame over, Runnable close) {
     super(over, false);
     setName("editor");
@@ -34,13 +37,49 @@ final class EditorDialog extends JDialog {
 
   /** In another language or look; where it is remembered to be, unless it is open. */
   void dress(Theme theme, JMenuBar menus, JPanel content, @Nullable List<Integer> remembered) {
-    setJMenuBar(menus);
-    setContentPane(content);
-    setMinimumSize(new Dimension(760, 480));
+    whole(menus, content);
     if (!isVisible()) {
       setBounds(bounds(theme, remembered));
     }
     SwingUtilities.updateComponentTreeUI(this);
+  }
+
+  /** Shows little, in a corner, and leaves the bench free. */
+  void makeRoom(Theme theme, JPanel little) {
+    if (whole == null) {
+      whole = getBounds();
+      setJMenuBar(null);
+      setContentPane(little);
+      setMinimumSize(new Dimension(240, 160));
+      Rectangle main = getOwner().getBounds();
+      int width = theme.px(430);
+      int height = theme.px(250);
+      int gap = theme.px(16);
+      setBounds(main.x + gap, main.y + main.height - height - gap, width, height);
+      validate();
+    }
+  }
+
+  /** Shows all of it again, where it was. */
+  void whole(JMenuBar menus, JPanel content) {
+    setJMenuBar(menus);
+    setContentPane(content);
+    setMinimumSize(new Dimension(760, 480));
+    if (whole != null) {
+      setBounds(whole);
+      whole = null;
+    }
+    validate();
+  }
+
+  /** Where it is, or was before it made room. */
+  Rectangle wholeBounds() {
+    return whole == null ? getBounds() : whole;
+  }
+
+  /** Whether it has made room. */
+  boolean little() {
+    return whole != null;
   }
 
   private static Rectangle bounds(Theme theme, @Nullable List<Integer> f) {

@@ -7,6 +7,8 @@ import halfwave.lesson.Demonstration;
 import java.awt.event.InputEvent;
 import java.awt.event.KeyEvent;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.function.Consumer;
 import javax.swing.JMenu;
 import javax.swing.JMenuBar;
@@ -25,6 +27,7 @@ final class EditorMenus {
   private final Wording words;
   private final EditorModel model;
   private final Editing editing;
+  private final List<JMenuItem> recorder = new ArrayList<>();
 
   EditorMenus(Wording words, EditorModel model, Editing editing) {
     this.words = words;
@@ -39,6 +42,13 @@ final class EditorMenus {
     menu.add(recent("lesson.recent", editing::show));
     menu.addSeparator();
     begin(menu);
+    menu.addSeparator();
+    // who works at the bench ends the recording without leaving it
+    recorder.clear();
+    recorder.add(item("editor.keep", KeyEvent.VK_R, CTRL, model::keep));
+    recorder.add(item("editor.discard", KeyEvent.VK_R, CTRL | SHIFT, model::discard));
+    recorder.forEach(menu::add);
+    recording(false);
     return menu;
   }
 
@@ -74,10 +84,9 @@ final class EditorMenus {
     bar.add(edit);
     bar.add(steps(panel.steps()));
     JMenu bench = menu("menu.bench", KeyEvent.VK_B);
-    bench.add(item("editor.record", KeyEvent.VK_R, CTRL, this::record));
-    bench.add(item("editor.discard", KeyEvent.VK_R, CTRL | SHIFT, this::discard));
-    bench.add(item("editor.to-begin", KeyEvent.VK_HOME, CTRL | SHIFT, model::toBegin));
-    bench.add(item("editor.to-end", KeyEvent.VK_END, CTRL | SHIFT, model::toEnd));
+    bench.add(item("editor.record", KeyEvent.VK_R, CTRL, unlessRecording(model::record)));
+    bench.add(item("editor.to-begin", KeyEvent.VK_HOME, ALT, model::toBegin));
+    bench.add(item("editor.to-end", KeyEvent.VK_END, ALT, model::toEnd));
     bench.addSeparator();
     bench.add(item("editor.try", KeyEvent.VK_F5, 0, unlessRecording(editing::tryIt)));
     bench.add(item("editor.check", KeyEvent.VK_F7, 0, model::check));
@@ -109,19 +118,9 @@ final class EditorMenus {
     };
   }
 
-  /** One key begins a recording and keeps it. */
-  private void record() {
-    if (model.bench().recording()) {
-      model.keep();
-    } else if (!model.bench().going()) {
-      model.record();
-    }
-  }
-
-  private void discard() {
-    if (model.bench().recording()) {
-      model.discard();
-    }
+  /** What ends a recording can be used while there is one. */
+  void recording(boolean on) {
+    recorder.forEach(item -> item.setEnabled(on));
   }
 
   private JMenu recent(String key, Consumer<Path> open) {

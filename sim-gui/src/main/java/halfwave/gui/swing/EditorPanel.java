@@ -74,7 +74,9 @@ final class EditorPanel extends JPanel {
 
   private JPanel head() {
     JPanel head =
-        new JPanel(new MigLayout("insets 10 14 4 14, gap 8, fillx", "[][][][grow][][][]"));
+        new JPanel(
+            new MigLayout(
+                "insets 10 14 4 14, gap 8, fillx, novisualpadding", "[][][][grow][][][]"));
     head.setOpaque(false);
     head.add(save);
     head.add(undo);
@@ -99,7 +101,7 @@ final class EditorPanel extends JPanel {
         new JPanel(
             new MigLayout(
                 "insets 4 14 4 14, gap 10, fill, novisualpadding",
-                "[" + theme.px(230) + "!,fill][grow,fill]",
+                "[" + theme.px(230) + "px!,fill][grow,fill]",
                 "[grow,fill]"));
     body.setOpaque(false);
     body.add(Plate.around(theme, words.text("editor.steps"), steps));
@@ -112,10 +114,12 @@ final class EditorPanel extends JPanel {
   }
 
   private JPanel foot() {
-    JPanel foot = new JPanel(new MigLayout("insets 2 18 8 18, gap 8, fillx, hidemode 3", ""));
+    JPanel foot =
+        new JPanel(
+            new MigLayout("insets 2 18 8 18, gap 8, fillx, hidemode 3, novisualpadding", ""));
     foot.setOpaque(false);
     foot.add(status);
-    foot.add(progress, "w " + theme.px(120) + "!");
+    foot.add(progress, "w " + theme.px(120) + "px!");
     foot.add(cancel);
     foot.add(place, "push, alignx right, wmin 0");
     foot.setPreferredSize(new Dimension(0, theme.px(42)));
@@ -127,7 +131,8 @@ final class EditorPanel extends JPanel {
     List<Locale> chosen = choice == 0 ? all : List.of(all.get(choice - 1));
     languages.removeAll();
     languages.setLayout(
-        new MigLayout("insets 0 4 4 10, gap 8, fillx", DraftTexts.columns(chosen.size())));
+        new MigLayout(
+            "insets 0 4 4 10, gap 8, fillx, novisualpadding", DraftTexts.columns(chosen.size())));
     for (Locale language : chosen) {
       languages.add(
           Lettering.label(DraftTexts.name(language), theme.heading(), theme.palette().softInk()),

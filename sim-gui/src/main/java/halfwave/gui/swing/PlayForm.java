@@ -32,7 +32,7 @@ final class PlayForm extends JPanel {
    * @param changed takes what comes of it
    */
   PlayForm(Theme theme, Wording words, Play play, boolean withSpeed, Consumer<Play> changed) {
-    super(new MigLayout("insets 0, gap 6 3, fillx", "[grow,fill][]"));
+    super(new MigLayout("insets 0, gap 6 3, fillx, novisualpadding", "[grow,fill][]"));
     this.theme = theme;
     this.words = words;
     setOpaque(false);
@@ -57,7 +57,7 @@ final class PlayForm extends JPanel {
       remove.setName("act.remove." + k);
       add(remove, "wrap");
     }
-    JPanel numbers = new JPanel(new MigLayout("insets 4 0 0 0, gap 6"));
+    JPanel numbers = new JPanel(new MigLayout("insets 4 0 0 0, gap 6, novisualpadding"));
     numbers.setOpaque(false);
     number(
         numbers,

@@ -23,7 +23,7 @@ final class QuestionForm extends JPanel {
   private final transient EditorModel model;
 
   QuestionForm(Theme theme, Wording words, EditorModel model, DraftTexts texts) {
-    super(new MigLayout("insets 0, gap 6 6, fillx", "[grow,fill]"));
+    super(new MigLayout("insets 0, gap 6 6, fillx, novisualpadding", "[grow,fill]"));
     this.theme = theme;
     this.words = words;
     this.model = model;
@@ -49,7 +49,8 @@ final class QuestionForm extends JPanel {
   }
 
   private JPanel answer(DraftQuestion question, int index, DraftTexts texts) {
-    JPanel row = new JPanel(new MigLayout("insets 0, gap 6 2, fillx", "[][grow,fill][]"));
+    JPanel row =
+        new JPanel(new MigLayout("insets 0, gap 6 2, fillx, novisualpadding", "[][grow,fill][]"));
     row.setOpaque(false);
     String letter = EditorWords.letter(index);
     String name = words.text("editor.answer", letter);

@@ -89,7 +89,9 @@ final class StepsPanel extends JPanel {
     down = Forms.button(words, "editor.down", "editor.down-hint", () -> move(1));
     JPanel buttons =
         new JPanel(
-            new MigLayout("insets 0, gap 6, fillx, wrap 2", "[grow,fill,sg b][grow,fill,sg b]"));
+            new MigLayout(
+                "insets 0, gap 6, fillx, wrap 2, novisualpadding",
+                "[grow,fill,sg b][grow,fill,sg b]"));
     buttons.setOpaque(false);
     buttons.add(insert);
     buttons.add(twice);

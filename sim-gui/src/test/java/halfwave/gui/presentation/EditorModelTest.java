@@ -86,8 +86,8 @@ class EditorModelTest {
         DirectBench.act(new Deed.Call(false)),
         new Intent.Speed(10),
         new Intent.Pass(300));
-    assertThat(EditorWords.recording(editor.bench().taken().orElseThrow(), DirectBench.ENGLISH))
-        .contains("Recording", "thermostat");
+    assertThat(EditorWords.recorded(editor.bench().taken().orElseThrow(), DirectBench.ENGLISH))
+        .contains("thermostat");
     editor.keep();
     Play play = step().play();
     assertThat(play.acts()).containsExactly(new Act(400, new Deed.Call(false)));

@@ -15,6 +15,7 @@ import java.awt.Component;
 import java.awt.Container;
 import java.awt.Dimension;
 import java.awt.Rectangle;
+import java.awt.event.WindowEvent;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -26,9 +27,11 @@ import java.util.stream.Stream;
 import javax.swing.AbstractButton;
 import javax.swing.JComponent;
 import javax.swing.JLabel;
+import javax.swing.JList;
 import javax.swing.JTabbedPane;
 import javax.swing.JTextArea;
 import javax.swing.JTextField;
+import javax.swing.SwingUtilities;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -85,6 +88,7 @@ class TextFitsTest {
       parts(open, wrong);
       // while the bench is as it was shipped: nobody asks whether it may be left
       lesson(open, wrong);
+      editor(open, wrong);
       spoil(open, window);
       tabs(open, "broken", wrong);
       seal(open, wrong);
@@ -181,6 +185,7 @@ class TextFitsTest {
     open.settle();
   }
 
+<<<<<<< HEAD
   /** Hidden, after some work, and revealed. */
   private static void seal(OpenWindow open, Map<String, String> wrong) {
     open.want(new Intent.Hide());
@@ -192,6 +197,36 @@ class TextFitsTest {
     bring(new Hand(open).find(JTabbedPane.class, "tabs"), any(open, LessonTab.class));
     look(open, "revealed", wrong);
     open.want(new Intent.Unseal());
+=======
+  /** The editor with a step that has everything, and the one that has the title and start. */
+  private static void editor(OpenWindow open, Map<String, String> wrong) {
+    Hand hand = new Hand(open);
+    press(hand, "lesson.copy.a-dirty-rod");
+    open.await("the editor", () -> hand.there("editor.steps"));
+    look(open, "editor, start", wrong);
+    JList<?> steps = hand.find(JList.class, "editor.steps");
+    OpenWindow.onScreen(
+        () -> {
+          steps.setSelectedIndex(3);
+          return null;
+        });
+    look(open, "editor, step", wrong);
+    press(hand, "editor.record");
+    open.await("the recording", () -> hand.there("editor.keep"));
+    look(open, "editor, recording", wrong);
+    press(hand, "editor.discard");
+    open.settle();
+    OpenWindow.onScreen(
+        () -> {
+          SwingUtilities.getWindowAncestor(steps)
+              .dispatchEvent(
+                  new WindowEvent(
+                      SwingUtilities.getWindowAncestor(steps), WindowEvent.WINDOW_CLOSING));
+          return null;
+        });
+    open.await("the end of the editor", () -> !hand.there("editor.steps"));
+    open.want(new Intent.Play(false));
+>>>>>>> 7b0286dba08fbd9d830ce0d5ffb85b86540a8716
   }
 
   /** Where text is too large for its window a pointer would have to scroll first. */
