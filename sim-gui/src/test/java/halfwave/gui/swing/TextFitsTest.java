@@ -185,7 +185,6 @@ class TextFitsTest {
     open.settle();
   }
 
-<<<<<<< HEAD
   /** Hidden, after some work, and revealed. */
   private static void seal(OpenWindow open, Map<String, String> wrong) {
     open.want(new Intent.Hide());
@@ -197,7 +196,8 @@ class TextFitsTest {
     bring(new Hand(open).find(JTabbedPane.class, "tabs"), any(open, LessonTab.class));
     look(open, "revealed", wrong);
     open.want(new Intent.Unseal());
-=======
+  }
+
   /** The editor with a step that has everything, and the one that has the title and start. */
   private static void editor(OpenWindow open, Map<String, String> wrong) {
     Hand hand = new Hand(open);
@@ -226,7 +226,6 @@ class TextFitsTest {
         });
     open.await("the end of the editor", () -> !hand.there("editor.steps"));
     open.want(new Intent.Play(false));
->>>>>>> 7b0286dba08fbd9d830ce0d5ffb85b86540a8716
   }
 
   /** Where text is too large for its window a pointer would have to scroll first. */
