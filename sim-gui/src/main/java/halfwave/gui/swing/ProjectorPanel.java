@@ -50,7 +50,7 @@ final class ProjectorPanel extends JPanel {
   private final JLabel place;
   private final JLabel reading;
   private final JTextArea meterPlace;
-  private final JLabel stage;
+  private final JTextArea stage;
   private final JTextArea light;
   private final JPanel text;
   private final ProjectorSignal signal;
@@ -81,7 +81,7 @@ final class ProjectorPanel extends JPanel {
     reading = Lettering.label(" ", theme.projectorReading(), ink);
     reading.setName("projector.reading");
     meterPlace = Lettering.paragraph(" ", theme.body(), ink);
-    stage = Lettering.label(" ", theme.projectorHeading(), ink);
+    stage = Lettering.paragraph(" ", theme.projectorHeading(), ink);
     stage.setName("projector.stage");
     light = Lettering.paragraph(" ", theme.body(), ink);
     text = new JPanel(new MigLayout("insets 0, gap 8 14, fillx, novisualpadding", "[][grow][]"));
@@ -179,7 +179,8 @@ final class ProjectorPanel extends JPanel {
     reading.setFont(fitting(view.reading(), theme.projectorReading(), METER.width - 60));
     meterPlace.setText(view.meterPlace());
     stage.setText(view.stage());
-    stage.setFont(fitting(view.stage(), theme.projectorHeading(), BOARD.width - 50));
+    // a long name breaks, and then in smaller type
+    stage.setFont(fitting(view.stage(), theme.projectorHeading(), 1.4 * (BOARD.width - 50)));
     light.setText(view.light());
     boolean lesson = !view.words().isEmpty();
     text.setVisible(lesson);

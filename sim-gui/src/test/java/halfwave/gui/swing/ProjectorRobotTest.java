@@ -124,6 +124,8 @@ class ProjectorRobotTest {
                 OpenWindow.onScreen(
                     () -> {
                       panel.show(state, ProjectorView.of(state, at, asking, words));
+                      panel.validate();
+                      shortened(panel, cut);
                       return panel.roomBelow();
                     });
             if (room < 0) {
@@ -134,6 +136,19 @@ class ProjectorRobotTest {
       }
     }
     assertThat(cut).isEmpty();
+  }
+
+  /** Labels that end in dots. */
+  private static void shortened(Container from, List<String> cut) {
+    for (Component c : from.getComponents()) {
+      if (c instanceof JLabel label
+          && label.isVisible()
+          && label.getPreferredSize().width > label.getWidth()) {
+        cut.add(label.getText());
+      } else if (c instanceof Container inside && c.isVisible()) {
+        shortened(inside, cut);
+      }
+    }
   }
 
   private static Playthrough at(Demonstration d, int step, boolean revealed) {
