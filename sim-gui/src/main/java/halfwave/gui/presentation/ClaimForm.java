@@ -62,8 +62,8 @@ public record ClaimForm(Subject subject, String least, String most, Stage stage,
     public String name(Wording words) {
       String name = reading == null ? "" : ClaimWords.reading(reading, words);
       return switch (kind) {
-        case READING -> name;
-        case SHARE -> words.text("claim.share-name", name);
+        case READING -> Wording.capital(name);
+        case SHARE -> words.text("claim.share-name", Wording.capital(name));
         case STAGE -> words.text("claim.stage-name");
         case LIGHT -> words.text("claim.light-name");
         case ENTERS -> words.text("claim.enters-name");

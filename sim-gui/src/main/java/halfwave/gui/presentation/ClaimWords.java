@@ -12,6 +12,10 @@ public final class ClaimWords {
 
   /** The claim as a sentence. */
   public static String sentence(Claim claim, Wording words) {
+    return Wording.capital(said(claim, words));
+  }
+
+  private static String said(Claim claim, Wording words) {
     if (claim instanceof Claim.Between between) {
       return between(between, words);
     } else if (claim instanceof Claim.Compared compared) {

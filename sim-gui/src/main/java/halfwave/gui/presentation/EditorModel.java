@@ -97,7 +97,11 @@ public final class EditorModel {
   /** Another demonstration is being made. */
   public void begin(Draft draft, @Nullable Path from) {
     check.forget();
+    if (bench.recording()) {
+      bench.stop();
+    }
     bench.cancel();
+    stopped = null;
     edits = Edits.of(draft, DraftPlace.WHOLE);
     file = from;
     tell();

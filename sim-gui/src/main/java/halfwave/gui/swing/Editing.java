@@ -211,7 +211,7 @@ final class Editing implements LessonDesk {
   }
 
   private void begin(Draft draft, @Nullable Path file) {
-    if (face().files().mayLeave(front())) {
+    if (workbench.ready() && face().files().mayLeave(front())) {
       model.begin(draft, file);
       appear();
     }

@@ -101,7 +101,7 @@ final class EditorPanel extends JPanel {
         new JPanel(
             new MigLayout(
                 "insets 4 14 4 14, gap 10, fill, novisualpadding",
-                "[" + theme.px(230) + "px!,fill][grow,fill]",
+                "[" + theme.px(250) + "px!,fill][grow,fill]",
                 "[grow,fill]"));
     body.setOpaque(false);
     body.add(Plate.around(theme, words.text("editor.steps"), steps));

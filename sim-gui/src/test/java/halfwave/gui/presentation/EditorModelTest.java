@@ -121,6 +121,18 @@ class EditorModelTest {
   }
 
   @Test
+  void anotherDraftEndsARecording() {
+    editor.create();
+    editor.choose(0);
+    editor.record();
+    editor.create();
+    assertThat(editor.bench().recording()).isFalse();
+    assertThat(bench.shown().clock().running()).isFalse();
+    editor.keep();
+    assertThat(editor.edits().unsaved()).isFalse();
+  }
+
+  @Test
   void theNextStepIsRecordedFromWhereTheOneBeforeEnds() {
     editor.create();
     editor.choose(0);

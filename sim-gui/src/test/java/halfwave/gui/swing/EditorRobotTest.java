@@ -191,6 +191,24 @@ class EditorRobotTest {
   }
 
   @Test
+  void anotherLanguageAndLookLeaveTheDraftAsItIs() {
+    press("lesson.copy.a-dirty-rod");
+    step(0);
+    write("draft.heading.en", "Precious");
+    hand.menu("language.es");
+    hand.menu("menu.dark");
+    TextCell heading = hand.find(TextCell.class, "draft.heading.en");
+    String kept = OpenWindow.onScreen(heading::getText);
+    assertThat(kept).isEqualTo("Precious");
+    press("editor.record");
+    open.await("the recording", () -> hand.there("editor.keep"));
+    hand.menu("menu.light");
+    assertThat(hand.there("editor.keep")).as("still little").isTrue();
+    press("editor.discard");
+    assertThat(hand.there("editor.steps")).isTrue();
+  }
+
+  @Test
   void aTrialInThePlayerComesBackToTheEditor() {
     press("lesson.copy.a-dirty-rod");
     step(1);
