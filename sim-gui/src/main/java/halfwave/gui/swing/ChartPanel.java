@@ -4,8 +4,8 @@ import halfwave.gui.presentation.Healthy;
 import halfwave.gui.presentation.State;
 import java.awt.BorderLayout;
 import java.awt.Component;
-import javax.swing.JLabel;
 import javax.swing.JPanel;
+import javax.swing.JTextArea;
 import net.miginfocom.swing.MigLayout;
 import org.jspecify.annotations.Nullable;
 
@@ -20,7 +20,7 @@ abstract class ChartPanel extends JPanel {
   private static final String BESIDE = "wmin 0, pushx, growx";
 
   final transient Theme theme;
-  private final JLabel said;
+  private final JTextArea said;
   private final JPanel head;
 
   /** Whether the sentence stands above the controls. */
@@ -31,7 +31,7 @@ abstract class ChartPanel extends JPanel {
     this.theme = theme;
     setOpaque(false);
     getAccessibleContext().setAccessibleName(name);
-    said = Lettering.label(" ", theme.body(), theme.palette().ink());
+    said = Lettering.paragraph(" ", theme.body(), theme.palette().ink());
     head = new JPanel(new MigLayout("insets 4 0 0 0, gap 8, hidemode 3"));
     head.setOpaque(false);
     head.add(said, BESIDE);
@@ -51,6 +51,12 @@ abstract class ChartPanel extends JPanel {
       layout.setComponentConstraints(said, narrow ? BESIDE + ", spanx, wrap" : BESIDE);
     }
     super.doLayout();
+    // how many lines the sentence takes is known once it has its width
+    head.doLayout();
+    if (said.getPreferredSize().height != said.getHeight()) {
+      head.invalidate();
+      super.doLayout();
+    }
   }
 
   /** Shows a state; called only while the panel can be seen. */

@@ -75,6 +75,14 @@ final class PaperFiles {
     size = other;
   }
 
+  void unlessSealed(Runnable action) {
+    if (workbench.shown().sealed()) {
+      printing.say(words.text("seal.no-paper"));
+    } else {
+      action.run();
+    }
+  }
+
   void drawing() {
     State state = workbench.shown();
     DrawnView from = view.get();

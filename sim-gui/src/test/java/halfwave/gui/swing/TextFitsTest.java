@@ -85,6 +85,7 @@ class TextFitsTest {
           });
       open.settle();
       tabs(open, "healthy", wrong);
+      charts(open, wrong);
       parts(open, wrong);
       // while the bench is as it was shipped: nobody asks whether it may be left
       lesson(open, wrong);
@@ -136,6 +137,19 @@ class TextFitsTest {
       open.settle();
       press(hand, sort);
       look(open, state + ", " + sort, wrong);
+    }
+  }
+
+  private static void charts(OpenWindow open, Map<String, String> wrong) {
+    JTabbedPane charts = new Hand(open).find(JTabbedPane.class, "charts");
+    for (int k = 0; k < OpenWindow.onScreen(charts::getTabCount); k++) {
+      int index = k;
+      OpenWindow.onScreen(
+          () -> {
+            charts.setSelectedIndex(index);
+            return null;
+          });
+      look(open, "chart " + charts.getTitleAt(index), wrong);
     }
   }
 
