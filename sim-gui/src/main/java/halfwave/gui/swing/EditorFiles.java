@@ -114,10 +114,9 @@ final class EditorFiles {
       return false;
     }
     String name = String.valueOf(file.getFileName());
-    String stem =
-        name.length() > SUFFIX.length() && name.endsWith(SUFFIX)
-            ? name.substring(0, name.length() - SUFFIX.length())
-            : name;
+    String stem = name.endsWith(SUFFIX) ? name.substring(0, name.length() - SUFFIX.length()) : name;
+    // a file may be called by spaces, a demonstration may not
+    stem = stem.isBlank() ? model.draft().name() : stem.strip();
     try {
       AtomicFile.write(file, DemonstrationText.of(model.draft().withName(stem).demonstration()));
     } catch (BadInputException e) {

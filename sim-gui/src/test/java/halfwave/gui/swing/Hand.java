@@ -323,9 +323,10 @@ final class Hand {
 
   // ---------------------------------------------------------------- dialogs
 
+  /** The one that waits for an answer; the editor does not. */
   JDialog dialog() {
-    open.await("a dialog", () -> look(JDialog.class, d -> true).isPresent());
-    return look(JDialog.class, d -> true).orElseThrow();
+    open.await("a dialog", () -> look(JDialog.class, JDialog::isModal).isPresent());
+    return look(JDialog.class, JDialog::isModal).orElseThrow();
   }
 
   /** Answers the dialog on top by the words of a button. */

@@ -36,12 +36,15 @@ final class OpenWindow implements AutoCloseable {
   private final Thread.UncaughtExceptionHandler before =
       Thread.getDefaultUncaughtExceptionHandler();
   private final List<Throwable> uncaught = Collections.synchronizedList(new ArrayList<>());
+  private final String home = System.getProperty("user.home");
   private final ExecutorService engine;
   private final ExecutorService background;
   private final Window window;
 
   private OpenWindow(Path folder, Settings settings) {
     Thread.setDefaultUncaughtExceptionHandler((thread, e) -> uncaught.add(e));
+    // where a chooser begins: what is typed into it must not land among the files of a person
+    System.setProperty("user.home", folder.resolve("home").toString());
     SettingsFile file = new SettingsFile(folder.resolve("settings.json"));
     file.write(settings);
     engine = worker("engine");
@@ -191,6 +194,7 @@ final class OpenWindow implements AutoCloseable {
     engine.shutdownNow();
     background.shutdownNow();
     Thread.setDefaultUncaughtExceptionHandler(before);
+    System.setProperty("user.home", home);
     assertThat(uncaught).as("uncaught on any thread").isEmpty();
   }
 }

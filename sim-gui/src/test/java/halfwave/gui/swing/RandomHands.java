@@ -67,7 +67,7 @@ final class RandomHands {
 
   /** One thing, whatever it is. */
   void anything() {
-    if (Hand.look(Dialog.class, d -> true).isPresent()) {
+    if (Hand.look(Dialog.class, Dialog::isModal).isPresent()) {
       closeDialogs();
       return;
     }
@@ -187,15 +187,20 @@ final class RandomHands {
         });
   }
 
-  /** A dialog is answered by any of its buttons; a chooser gets a file of the test's folder. */
+  /**
+   * A dialog that waits for an answer gets it: it is answered by any of its buttons; a chooser gets
+   * a file of the test's folder.
+   */
   void closeDialogs() {
-    for (int k = 0; k < 20 && Hand.look(Dialog.class, d -> true).isPresent(); k++) {
-      Dialog dialog = Hand.look(Dialog.class, d -> true).orElseThrow();
+    for (int k = 0; k < 20 && Hand.look(Dialog.class, Dialog::isModal).isPresent(); k++) {
+      Dialog dialog = Hand.look(Dialog.class, Dialog::isModal).orElseThrow();
       EventQueue.invokeLater(() -> close(dialog));
       OpenWindow.onScreen(() -> null);
       OpenWindow.onScreen(() -> null);
     }
-    assertThat(Hand.look(Dialog.class, d -> true)).as("a dialog that cannot be closed").isEmpty();
+    assertThat(Hand.look(Dialog.class, Dialog::isModal))
+        .as("a dialog that cannot be closed")
+        .isEmpty();
   }
 
   private void close(Dialog dialog) {

@@ -57,7 +57,11 @@ class RandomHandsRobotTest {
   private void assertNothingOutside() throws Exception {
     try (Stream<Path> files = Files.list(folder)) {
       assertThat(files.map(f -> String.valueOf(f.getFileName())))
-          .allMatch(name -> name.equals("settings.json") || name.matches("bench\\d\\.json"));
+          .allMatch(
+              name ->
+                  name.equals("settings.json")
+                      || name.equals("home")
+                      || name.matches("bench\\d\\.json"));
     }
   }
 }
