@@ -43,8 +43,11 @@ final class OpenWindow implements AutoCloseable {
 
   private OpenWindow(Path folder, Settings settings) {
     Thread.setDefaultUncaughtExceptionHandler((thread, e) -> uncaught.add(e));
-    // where a chooser begins: what is typed into it must not land among the files of a person
-    System.setProperty("user.home", folder.resolve("home").toString());
+    // where a chooser begins: what is typed into it must not land among the files of a person. The
+    // folder has to be there, or a chooser begins where the tests run
+    Path there = folder.resolve("home");
+    assertThat(there.toFile().isDirectory() || there.toFile().mkdir()).as("%s", there).isTrue();
+    System.setProperty("user.home", there.toString());
     SettingsFile file = new SettingsFile(folder.resolve("settings.json"));
     file.write(settings);
     engine = worker("engine");
