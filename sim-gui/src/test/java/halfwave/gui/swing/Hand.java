@@ -323,6 +323,12 @@ final class Hand {
 
   // ---------------------------------------------------------------- dialogs
 
+  /** One that waits for nobody, such as help. */
+  JDialog aside() {
+    open.await("a dialog", () -> look(JDialog.class, d -> !d.isModal()).isPresent());
+    return look(JDialog.class, d -> !d.isModal()).orElseThrow();
+  }
+
   /** The one that waits for an answer; the editor does not. */
   JDialog dialog() {
     open.await("a dialog", () -> look(JDialog.class, JDialog::isModal).isPresent());

@@ -38,7 +38,7 @@ class HelpRobotTest {
   }
 
   private JDialog help() {
-    JDialog help = hand.dialog();
+    JDialog help = hand.aside();
     open.await(
         "the keyboard in help", () -> SwingUtilities.isDescendingFrom(hand.focusOwner(), help));
     return help;
