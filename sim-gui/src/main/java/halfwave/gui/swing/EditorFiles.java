@@ -145,6 +145,7 @@ final class EditorFiles {
     area.setEditable(false);
     area.setOpaque(false);
     area.setSize(area.getPreferredSize());
-    JOptionPane.showMessageDialog(over, area, words.text("tab.lesson"), JOptionPane.ERROR_MESSAGE);
+    JOptionPane.showMessageDialog(
+        over, area, words.text("menu.demonstration"), JOptionPane.ERROR_MESSAGE);
   }
 }

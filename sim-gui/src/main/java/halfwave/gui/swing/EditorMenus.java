@@ -37,7 +37,7 @@ final class EditorMenus {
 
   /** In the main window. */
   JMenu main() {
-    JMenu menu = menu("tab.lesson", KeyEvent.VK_D);
+    JMenu menu = menu("menu.demonstration", KeyEvent.VK_D);
     menu.add(item("lesson.open", editing::open));
     menu.add(recent("lesson.recent", editing::show));
     menu.addSeparator();
@@ -70,7 +70,7 @@ final class EditorMenus {
   /** In the editor's own window. */
   JMenuBar bar(EditorPanel panel) {
     JMenuBar bar = new JMenuBar();
-    JMenu file = menu("tab.lesson", KeyEvent.VK_D);
+    JMenu file = menu("menu.demonstration", KeyEvent.VK_D);
     begin(file);
     file.addSeparator();
     file.add(item("editor.save", KeyEvent.VK_S, CTRL, editing::save));

@@ -46,7 +46,7 @@ class EditorRobotTest {
   void open() {
     open = OpenWindow.plain(folder);
     hand = new Hand(open);
-    hand.tab("Demonstration");
+    hand.tab("Lesson");
   }
 
   @AfterEach
