@@ -5,7 +5,6 @@ import halfwave.bench.Condition;
 import halfwave.bench.Parameter;
 import halfwave.message.Argument;
 import halfwave.work.Aspect;
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 
@@ -28,12 +27,8 @@ final class ConditionRows {
 
   void put() {
     flow.heading(words.text("condition.title"));
-    List<String> wrong = new ArrayList<>();
-    for (Aspect aspect : Aspect.values()) {
-      if (aspect.wrongOrLurks(bench.condition())) {
-        wrong.add(words.sentences().name(aspect));
-      }
-    }
+    List<String> wrong =
+        Aspect.amiss(bench.condition()).stream().map(words.sentences()::name).toList();
     List<Parameter> changed =
         Arrays.stream(Parameter.values())
             // it follows from the flame while time runs

@@ -2,7 +2,6 @@ package halfwave.paper;
 
 import halfwave.picture.Picture;
 import java.awt.Graphics2D;
-import java.awt.RenderingHints;
 import java.awt.image.BufferedImage;
 import java.awt.image.RenderedImage;
 import java.io.ByteArrayOutputStream;
@@ -31,21 +30,11 @@ public final class Pixels {
     Graphics2D g = image.createGraphics();
     g.setColor(java.awt.Color.WHITE);
     g.fillRect(0, 0, width, height);
-    smooth(g);
+    Picture.smooth(g);
     g.scale(width / picture.width(), height / picture.height());
     picture.paint(g);
     g.dispose();
     return image;
-  }
-
-  /** As smooth as it gets. */
-  static void smooth(Graphics2D g) {
-    g.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
-    g.setRenderingHint(
-        RenderingHints.KEY_TEXT_ANTIALIASING, RenderingHints.VALUE_TEXT_ANTIALIAS_ON);
-    g.setRenderingHint(
-        RenderingHints.KEY_FRACTIONALMETRICS, RenderingHints.VALUE_FRACTIONALMETRICS_ON);
-    g.setRenderingHint(RenderingHints.KEY_STROKE_CONTROL, RenderingHints.VALUE_STROKE_PURE);
   }
 
   /** The image as the bytes of a PNG file. */

@@ -33,7 +33,7 @@ final class SvgFile {
     context.setImageHandler(new SvgImages());
     context.setGenericImageHandler(new SimpleImageHandler(new SvgImages()));
     SVGGraphics2D g = new SVGGraphics2D(context, false);
-    Pixels.smooth(g);
+    Picture.smooth(g);
     picture.paint(g);
     Element root = g.getRoot(document.getDocumentElement());
     root.setAttribute("width", number(picture.width()));

@@ -6,7 +6,6 @@ import halfwave.circuit.Point;
 import halfwave.instrument.SupplyPoint;
 import java.awt.Dimension;
 import java.awt.Graphics2D;
-import java.awt.RenderingHints;
 import java.awt.Shape;
 import java.awt.geom.AffineTransform;
 import java.awt.geom.Area;
@@ -101,12 +100,7 @@ public final class BenchDrawing {
 
   private void paint(Graphics2D graphics, boolean grips, double leastLine) {
     Graphics2D g = (Graphics2D) graphics.create();
-    g.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
-    g.setRenderingHint(
-        RenderingHints.KEY_TEXT_ANTIALIASING, RenderingHints.VALUE_TEXT_ANTIALIAS_ON);
-    g.setRenderingHint(
-        RenderingHints.KEY_FRACTIONALMETRICS, RenderingHints.VALUE_FRACTIONALMETRICS_ON);
-    g.setRenderingHint(RenderingHints.KEY_STROKE_CONTROL, RenderingHints.VALUE_STROKE_PURE);
+    Picture.smooth(g);
     g.scale(scale, scale);
     DrawingStyle style = sheet.style;
     Ink ink = new Ink(g, style.palette(), leastLine / scale);

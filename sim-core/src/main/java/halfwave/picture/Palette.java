@@ -94,41 +94,28 @@ public record Palette(
           new Color(0x05080A));
 
   /** Ink on white: a printer has no ground to put under it. */
-  public static final Palette PAPER = LIGHT.on(Color.WHITE, Color.WHITE);
+  public static final Palette PAPER =
+      LIGHT.with(Color.WHITE, Color.WHITE, LIGHT.softInk, LIGHT.hairline, LIGHT.border);
 
-  private Palette on(Color otherGround, Color otherSheet) {
+  /** The same on slides: no soft ink, which a projector washes out. */
+  public Palette projected() {
+    return with(ground, sheet, ink, softInk, ink);
+  }
+
+  private Palette with(
+      Color otherGround,
+      Color otherSheet,
+      Color otherSoftInk,
+      Color otherHairline,
+      Color otherBorder) {
     return new Palette(
         dark,
         otherGround,
         otherSheet,
         ink,
-        softInk,
-        hairline,
-        border,
-        accent,
-        attention,
-        danger,
-        volts,
-        microamps,
-        flameCone,
-        flameMantle,
-        ions,
-        metal,
-        ceramic,
-        redLead,
-        blackLead);
-  }
-
-  /** The same on slides: no soft ink, which a projector washes out. */
-  public Palette projected() {
-    return new Palette(
-        dark,
-        ground,
-        sheet,
-        ink,
-        ink,
-        softInk,
-        ink,
+        otherSoftInk,
+        otherHairline,
+        otherBorder,
         accent,
         attention,
         danger,

@@ -1,6 +1,7 @@
 package halfwave.picture;
 
 import java.awt.Graphics2D;
+import java.awt.RenderingHints;
 import java.util.function.Consumer;
 
 /**
@@ -17,6 +18,16 @@ public interface Picture {
 
   /** Paints it. The graphics may be left in any state. */
   void paint(Graphics2D graphics);
+
+  /** Lets everything be painted as smoothly as it gets. */
+  static void smooth(Graphics2D g) {
+    g.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
+    g.setRenderingHint(
+        RenderingHints.KEY_TEXT_ANTIALIASING, RenderingHints.VALUE_TEXT_ANTIALIAS_ON);
+    g.setRenderingHint(
+        RenderingHints.KEY_FRACTIONALMETRICS, RenderingHints.VALUE_FRACTIONALMETRICS_ON);
+    g.setRenderingHint(RenderingHints.KEY_STROKE_CONTROL, RenderingHints.VALUE_STROKE_PURE);
+  }
 
   /** A picture of a size. */
   static Picture of(double width, double height, Consumer<Graphics2D> painter) {

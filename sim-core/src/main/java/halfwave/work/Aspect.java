@@ -13,6 +13,7 @@ import halfwave.bench.Intermittent;
 import halfwave.bench.Parameter;
 import halfwave.bench.RodPosition;
 import halfwave.bench.Trigger;
+import java.util.EnumSet;
 import java.util.Set;
 import java.util.function.Predicate;
 import java.util.function.UnaryOperator;
@@ -160,6 +161,17 @@ public enum Aspect {
   /** Whether it is wrong all the time, or lurks. */
   public boolean wrongOrLurks(Condition condition) {
     return wrong(condition) || condition.appliance().intermittents().stream().anyMatch(own);
+  }
+
+  /** All that is wrong with a condition, or lurks, in the order of this family. */
+  public static Set<Aspect> amiss(Condition condition) {
+    Set<Aspect> wrong = EnumSet.noneOf(Aspect.class);
+    for (Aspect aspect : values()) {
+      if (aspect.wrongOrLurks(condition)) {
+        wrong.add(aspect);
+      }
+    }
+    return wrong;
   }
 
   /** The condition with this put right, and without what came and went of it. */

@@ -15,8 +15,9 @@ import com.tngtech.archunit.lang.ArchCondition;
 import com.tngtech.archunit.lang.ArchRule;
 import com.tngtech.archunit.lang.ConditionEvents;
 import com.tngtech.archunit.lang.SimpleConditionEvent;
-import java.nio.file.Path;
+import java.net.URL;
 import java.util.List;
+import java.util.Objects;
 import java.util.OptionalDouble;
 import java.util.Set;
 import org.jspecify.annotations.NullMarked;
@@ -28,7 +29,7 @@ import org.jspecify.annotations.NullMarked;
 final class HouseRules {
   private HouseRules() {}
 
-  static final Path DIAGRAM = Path.of("..", "docs", "architecture", "layers.puml");
+  static final URL DIAGRAM = Objects.requireNonNull(HouseRules.class.getResource("/layers.puml"));
 
   /** Unit names a double in a record may end with. The one place to add a unit. */
   static final List<String> UNIT_SUFFIXES =

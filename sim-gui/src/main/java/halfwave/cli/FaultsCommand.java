@@ -21,7 +21,6 @@ import halfwave.work.Proviso;
 import halfwave.work.Repair;
 import halfwave.work.Work;
 import java.util.Collections;
-import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -153,9 +152,7 @@ final class FaultsCommand implements Callable<Integer> {
 
   private static Set<Aspect> wrong(FaultKind kind) {
     Condition faulty = Fault.typical(kind).on(ShippedBenches.standard()).condition();
-    Set<Aspect> wrong = EnumSet.noneOf(Aspect.class);
-    Stream.of(Aspect.values()).filter(a -> a.wrongOrLurks(faulty)).forEach(wrong::add);
-    return wrong;
+    return Aspect.amiss(faulty);
   }
 
   /** Looks and readings that show it by themselves, if only at times. */

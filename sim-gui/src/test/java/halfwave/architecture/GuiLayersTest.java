@@ -17,7 +17,7 @@ import com.tngtech.archunit.lang.ArchCondition;
 import com.tngtech.archunit.lang.ArchRule;
 import com.tngtech.archunit.lang.ConditionEvents;
 import com.tngtech.archunit.lang.SimpleConditionEvent;
-import java.nio.file.Path;
+import java.util.Objects;
 import org.jspecify.annotations.NullMarked;
 import org.junit.jupiter.api.Test;
 
@@ -30,7 +30,7 @@ class GuiLayersTest {
       classes()
           .should(
               adhereToPlantUmlDiagram(
-                  Path.of("..", "docs", "architecture", "layers.puml"),
+                  Objects.requireNonNull(GuiLayersTest.class.getResource("/layers.puml")),
                   consideringOnlyDependenciesInDiagram()))
           .allowEmptyShould(true);
 

@@ -81,12 +81,8 @@ public record ConditionView(List<Group> groups, List<String> wrong, String summa
               words.text(kind.key()),
               kind.parameters().stream().map(p -> Knob.of(p, bench, as, words)).toList()));
     }
-    List<String> wrong = new ArrayList<>();
-    for (Aspect aspect : Aspect.values()) {
-      if (aspect.wrongOrLurks(bench.condition())) {
-        wrong.add(words.heading(aspect));
-      }
-    }
+    List<String> wrong =
+        Aspect.amiss(bench.condition()).stream().map(aspect -> words.heading(aspect)).toList();
     String summary =
         wrong.isEmpty()
             ? words.text("condition.healthy")

@@ -15,6 +15,7 @@ import halfwave.work.Aspect;
 import halfwave.work.Repair;
 import java.text.Collator;
 import java.text.Normalizer;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
@@ -126,9 +127,7 @@ public record FaultCard(
     try {
       Bench faulty = fault.on(sound);
       boolean there =
-          Stream.of(Aspect.values())
-              .anyMatch(
-                  a -> a.wrongOrLurks(faulty.condition()) && a.wrongOrLurks(bench.condition()));
+          !Collections.disjoint(Aspect.amiss(faulty.condition()), Aspect.amiss(bench.condition()));
       boolean most = fault.on(bench).equals(bench);
       return there ? words.text(most ? "fault.there" : "fault.again") : "";
     } catch (RejectedValueException e) {

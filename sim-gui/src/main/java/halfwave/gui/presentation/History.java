@@ -58,6 +58,16 @@ public record History(List<Entry> done, List<Entry> undone) {
     return new History(List.copyOf(same), undone);
   }
 
+  /**
+   * What came of an act, just before the next one.
+   *
+   * @param index which act, from zero
+   * @param present what comes after the last one
+   */
+  Standing outcome(int index, Standing present) {
+    return index + 1 < done.size() ? done.get(index + 1).standing() : present;
+  }
+
   boolean goesOn(long gesture) {
     return gesture != 0 && !done.isEmpty() && last().gesture() == gesture;
   }

@@ -148,7 +148,7 @@ public record HistoryView(
     List<History.Entry> acts = state.history().done();
     for (int k = 0; k < acts.size(); k++) {
       History.Entry entry = acts.get(k);
-      Standing after = k + 1 < acts.size() ? acts.get(k + 1).standing() : state.standing();
+      Standing after = state.history().outcome(k, state.standing());
       all.add(new Done(entry.standing().moment().timeMillis(), said(entry, after, words)));
     }
     for (WorkDone work : state.standing().work()) {

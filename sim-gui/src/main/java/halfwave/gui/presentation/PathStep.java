@@ -20,17 +20,24 @@ public record PathStep(
   /** Everything that was done up to a state, in order; repairs and mishaps are told once. */
   static List<PathStep> of(State state) {
     List<PathStep> path = new ArrayList<>();
-    List<History.Entry> done = state.history().done();
+    History history = state.history();
+    List<History.Entry> done = history.done();
     List<WorkDone> work = state.standing().work();
     for (int k = 0; k < done.size(); k++) {
       long time = done.get(k).standing().moment().timeMillis();
       boolean told = work.stream().anyMatch(w -> acted(w, time));
       if (!told) {
-        path.add(new PathStep(time, done.get(k).said(), null, outcome(state, k)));
+        path.add(
+            new PathStep(time, done.get(k).said(), null, history.outcome(k, state.standing())));
       }
     }
     for (WorkDone w : work) {
-      path.add(new PathStep(w.timeMillis(), null, w, outcome(state, last(done, w.timeMillis()))));
+      path.add(
+          new PathStep(
+              w.timeMillis(),
+              null,
+              w,
+              history.outcome(last(done, w.timeMillis()), state.standing())));
     }
     path.sort(Comparator.comparingLong(PathStep::timeMillis));
     return path;
@@ -47,10 +54,5 @@ public record PathStep(
       last = done.get(k).standing().moment().timeMillis() <= millis ? k : last;
     }
     return last;
-  }
-
-  private static Standing outcome(State state, int entry) {
-    List<History.Entry> done = state.history().done();
-    return entry + 1 < done.size() ? done.get(entry + 1).standing() : state.standing();
   }
 }

@@ -26,13 +26,9 @@ public record PresentFault(Aspect aspect, String name, List<Deed> removal) {
 
   /** All that is wrong with a bench, or lurks. */
   public static List<PresentFault> of(Bench bench, Wording words) {
-    List<PresentFault> all = new ArrayList<>();
-    for (Aspect aspect : Aspect.values()) {
-      if (aspect.wrongOrLurks(bench.condition())) {
-        all.add(new PresentFault(aspect, words.heading(aspect), removal(aspect, bench)));
-      }
-    }
-    return List.copyOf(all);
+    return Aspect.amiss(bench.condition()).stream()
+        .map(aspect -> new PresentFault(aspect, words.heading(aspect), removal(aspect, bench)))
+        .toList();
   }
 
   /** One change after the other where they get there: the history can name those. */

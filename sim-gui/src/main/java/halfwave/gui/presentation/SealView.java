@@ -9,7 +9,6 @@ import halfwave.fault.FaultKind;
 import halfwave.work.Aspect;
 import halfwave.work.Look;
 import java.util.ArrayList;
-import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
@@ -20,7 +19,6 @@ import org.jspecify.annotations.Nullable;
  * @param heading what it is about now
  * @param text what there is to do, or what it was
  * @param spent minutes, looks and measurements so far; empty where nothing is hidden
- * @param answers what it may be: names of the kinds of faults; empty but while it is hidden
  * @param verdict what to say of the class's answer; empty where there was none
  * @param outcome whether the bench was put right; empty while it is hidden
  * @param path what was done, in order; empty while it is hidden
@@ -30,7 +28,6 @@ public record SealView(
     String heading,
     String text,
     String spent,
-    List<FaultCard> answers,
     String verdict,
     String outcome,
     List<String> path,
@@ -48,7 +45,6 @@ public record SealView(
           words.text("seal.closed"),
           words.text(seal.drawn() == null ? "seal.as-it-stands" : "seal.drawn"),
           spent(state, words),
-          FaultCard.found("", words),
           "",
           "",
           List.of(),
@@ -58,7 +54,6 @@ public record SealView(
         words.text("seal.open"),
         wrong(seal, opening.hidden(), words),
         "",
-        List.of(),
         verdict(seal, opening, words),
         outcome(opening, words),
         path(opening, words),
@@ -66,7 +61,7 @@ public record SealView(
   }
 
   private static SealView plain(String heading, String text) {
-    return new SealView(heading, text, "", List.of(), "", "", List.of(), 0);
+    return new SealView(heading, text, "", "", "", List.of(), 0);
   }
 
   private static String spent(State state, Wording words) {
@@ -83,20 +78,10 @@ public record SealView(
       String name = severity.isEmpty() ? card.name() : card.name() + " (" + severity + ')';
       return words.text("seal.it-was", name, card.repairs());
     }
-    Set<Aspect> wrong = aspects(hidden);
+    Set<Aspect> wrong = Aspect.amiss(hidden.condition());
     return wrong.isEmpty()
         ? words.text("seal.nothing-wrong")
         : words.text("seal.wrong", names(wrong, words));
-  }
-
-  private static Set<Aspect> aspects(Bench bench) {
-    Set<Aspect> wrong = EnumSet.noneOf(Aspect.class);
-    for (Aspect aspect : Aspect.values()) {
-      if (aspect.wrongOrLurks(bench.condition())) {
-        wrong.add(aspect);
-      }
-    }
-    return wrong;
   }
 
   private static String names(Set<Aspect> aspects, Wording words) {
@@ -115,8 +100,8 @@ public record SealView(
     if (drawn != null && drawn.kind() == answer) {
       return words.text("seal.right", name);
     }
-    Set<Aspect> same = aspects(Fault.typical(answer).on(seal.known()));
-    same.retainAll(aspects(opening.hidden()));
+    Set<Aspect> same = Aspect.amiss(Fault.typical(answer).on(seal.known()).condition());
+    same.retainAll(Aspect.amiss(opening.hidden().condition()));
     String key = same.isEmpty() ? "seal.not-right" : drawn == null ? "seal.right" : "seal.near";
     return words.text(key, name);
   }
@@ -125,7 +110,7 @@ public record SealView(
     List<PathStep> path = opening.path();
     Bench end =
         path.isEmpty() ? opening.hidden() : path.get(path.size() - 1).outcome().moment().bench();
-    Set<Aspect> left = aspects(end);
+    Set<Aspect> left = Aspect.amiss(end.condition());
     return left.isEmpty()
         ? words.text("seal.put-right")
         : words.text("seal.still-wrong", names(left, words));

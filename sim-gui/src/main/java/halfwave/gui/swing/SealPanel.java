@@ -86,7 +86,8 @@ final class SealPanel extends JPanel {
           workbench.want(new Intent.Draw(chance.getAsLong()));
         });
     add(draw, "growx 0, wrap");
-    JComboBox<FaultCard> kinds = new JComboBox<>(view.answers().toArray(FaultCard[]::new));
+    JComboBox<FaultCard> kinds =
+        new JComboBox<>(FaultCard.found("", words).toArray(FaultCard[]::new));
     kinds.insertItemAt(null, 0);
     kinds.setSelectedItem(chosen);
     kinds.setRenderer(new Kinds(words.text("seal.no-answer")));
