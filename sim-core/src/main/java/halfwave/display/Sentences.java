@@ -11,6 +11,8 @@ import halfwave.board.Stage;
 import halfwave.board.StatusCode;
 import halfwave.circuit.Failure;
 import halfwave.circuit.Part;
+import halfwave.diagnosis.Entry;
+import halfwave.diagnosis.Occasion;
 import halfwave.evidence.Course;
 import halfwave.explain.Rung;
 import halfwave.fault.FaultGroup;
@@ -68,6 +70,8 @@ public final class Sentences {
           FaultKind.class,
           FaultGroup.class,
           Course.class,
+          Occasion.class,
+          Entry.Result.class,
           Ignition.class,
           Fuel.class,
           FlameState.class,

@@ -60,7 +60,15 @@ final class SymptomCall {
     this.settings = settings;
   }
 
-  Symptoms symptoms(Bench bench, long seed) {
+  /**
+   * A call as it was played.
+   *
+   * @param call what came of it
+   * @param segment all of it
+   */
+  record Played(HeatingCall call, Segment segment) {}
+
+  Played played(Bench bench, long seed) {
     Timeline played = Timeline.from(Moment.cold(bench, settings, seed));
     played = played.then(until(played.end(), STANDBY_MILLIS));
     Moment standby = played.end();
@@ -70,21 +78,36 @@ final class SymptomCall {
     Moment end = played.end();
     played = played.then(until(end, UNTIL_MILLIS));
     Segment call = new Segment(played.start(), played.events(), played.samples(), played.end());
+    return new Played(
+        new HeatingCall(
+            course(call),
+            code(call),
+            standby,
+            start,
+            firstEnd(call).map(e -> at(e, standby, start)),
+            loss(call).map(e -> at(e, standby, start)),
+            warm(call).map(s -> end)),
+        call);
+  }
+
+  Symptoms symptoms(Bench bench, long seed) {
+    Played played = played(bench, seed);
+    HeatingCall call = played.call();
     Circuit dark = dark(bench.under(EnumSet.of(Trigger.DAMP)));
     Voltmeter meter = Voltmeter.HIGH_IMPEDANCE;
     return new Symptoms(
-        course(call),
-        code(call),
+        call.course(),
+        call.code(),
         meter.read(dark, Point.TERMINAL, Point.COMMON),
         meter.read(dark.without(Part.CONNECTOR), Point.TERMINAL, Point.COMMON),
-        during(call).map(SymptomCall::reading),
-        warm(call).map(SymptomCall::reading),
+        during(played.segment()).map(SymptomCall::reading),
+        warm(played.segment()).map(SymptomCall::reading),
         new Sights(
-            sight(standby),
-            sight(start),
-            firstEnd(call).map(e -> sight(at(e, standby, start))).orElse(Map.of()),
-            loss(call).map(e -> sight(at(e, standby, start))).orElse(Map.of()),
-            warm(call).isPresent() ? sight(end) : Map.of()));
+            sight(call.standby()),
+            sight(call.start()),
+            call.trial().map(this::sight).orElse(Map.of()),
+            call.loss().map(this::sight).orElse(Map.of()),
+            call.warm().map(this::sight).orElse(Map.of())));
   }
 
   private Segment until(Moment from, long millis) {

@@ -814,5 +814,96 @@ public enum MessageKey {
   /** Drawing in words: the common terminal. */
   DESCRIBED_COMMON,
   /** Drawing in words: the sense terminal. */
-  DESCRIBED_TERMINAL
+  DESCRIBED_TERMINAL,
+
+  /** What was found, or a repair and what came of it. */
+  ALLOWED_LOG_ENTRY,
+  /** One of several findings, or several with a bar between them: the findings. */
+  ALLOWED_FINDING,
+  /** Something else, with a guess: what is allowed, what may be meant. */
+  ALLOWED_MEANT,
+  /** A log with at least one line. */
+  ALLOWED_LOG_FILLED,
+  /** A thing by its name alone. */
+  NAMED,
+  /** Watching a heating call. */
+  CHECK_CALL,
+  /** Reading what the light told. */
+  CHECK_LIGHT,
+  /** A work at a moment: the work, the moment. */
+  CHECK_AT,
+  /** A DC reading: the figure. */
+  OUTCOME_DIRECT,
+  /** DC and AC: the figures. */
+  OUTCOME_BOTH,
+  /** An AC reading: the figure. */
+  OUTCOME_ALTERNATING,
+  /** It never came to a check. */
+  OUTCOME_NOT_REACHED,
+  /** Not clear which: two or more findings. */
+  OUTCOME_UNSURE,
+  /** One or the other. */
+  OUTCOME_OR,
+  /** Nothing is wrong. */
+  CAUSE_HEALTHY,
+  /** Two faults at once: both. */
+  CAUSE_BOTH,
+  /** Heading: the bench. */
+  DIAGNOSIS_TITLE,
+  /** What was found: the check, the outcome. */
+  DIAGNOSIS_STEP,
+  /** A cause that gained: the cause, its probability before and after. */
+  DIAGNOSIS_RAISED,
+  /** A cause that lost: the cause, its probability before and after. */
+  DIAGNOSIS_LOWERED,
+  /** An outcome that changes little. */
+  DIAGNOSIS_NOTHING,
+  /** An outcome that is hard to believe: how probable it was. */
+  DIAGNOSIS_SURPRISE,
+  /** Heading of the causes as they stand. */
+  DIAGNOSIS_NOW,
+  /** Heading of the causes as they were at first. */
+  DIAGNOSIS_FIRST,
+  /** Heading of what to check. */
+  DIAGNOSIS_CHECKS,
+  /** Heading of the order of repairs. */
+  DIAGNOSIS_REPAIRS,
+  /** Advice to check: the check, bits, minutes, minutes saved. */
+  DIAGNOSIS_NEXT_CHECK,
+  /** Advice to repair: the repair, how probable a cure is. */
+  DIAGNOSIS_NEXT_REPAIR,
+  /** What a repair spoils: bits. */
+  DIAGNOSIS_SPOILS,
+  /** Nothing is left to repair: how probable. */
+  DIAGNOSIS_DONE,
+  /** Heading of a column. */
+  DIAGNOSIS_HEADING_CAUSE,
+  /** Heading of a column. */
+  DIAGNOSIS_HEADING_CHECK,
+  /** Heading of a column. */
+  DIAGNOSIS_HEADING_NAME,
+  /** Heading of a column. */
+  DIAGNOSIS_HEADING_BITS,
+  /** Heading of a column. */
+  DIAGNOSIS_HEADING_MINUTES,
+  /** Heading of a column. */
+  DIAGNOSIS_HEADING_MERIT,
+  /** Heading of a column. */
+  DIAGNOSIS_HEADING_WORTH,
+  /** Heading of a column. */
+  DIAGNOSIS_HEADING_REPAIR,
+  /** Heading of a column. */
+  DIAGNOSIS_HEADING_CURES,
+  /** Heading of the sentence for the customer. */
+  DIAGNOSIS_CUSTOMER,
+  /** Before it is clear: two causes, the check, minutes. */
+  CUSTOMER_CHECK,
+  /** When it is clear enough: the cause, the repair, minutes. */
+  CUSTOMER_REPAIR,
+  /** When nothing is wrong. */
+  CUSTOMER_DONE,
+  /** Note below a diagnosis. */
+  DIAGNOSIS_NOTE,
+  /** Progress of a table: causes done, all. */
+  DIAGNOSIS_PROGRESS
 }

@@ -86,6 +86,7 @@ final class HouseRules {
           "Ratio",
           "Probability",
           "LogOdds",
+          "Bits",
           "Count");
 
   /** What java.lang.Math defines to the last bit. Everything else may differ by an ulp. */

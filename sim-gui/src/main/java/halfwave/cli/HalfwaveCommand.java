@@ -25,6 +25,7 @@ import picocli.CommandLine.Mixin;
       ReportCommand.class,
       MeasureCommand.class,
       SymptomsCommand.class,
+      DiagnoseCommand.class,
       BenchesCommand.class,
       BoardsCommand.class,
       FaultsCommand.class,

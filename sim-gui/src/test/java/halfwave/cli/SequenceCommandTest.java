@@ -50,7 +50,9 @@ class SequenceCommandTest {
   void theSameInSpanish() {
     assertThat(CommandRun.of("sequence", BENCH, "--language=es").out())
         .contains(
-            "Placa: carbide-four-trials", "inductor de tiro encendedor válvula", "corte la corriente");
+            "Placa: carbide-four-trials",
+            "inductor de tiro encendedor válvula",
+            "corte la corriente");
   }
 
   @Test

@@ -6,7 +6,7 @@ import halfwave.gui.presentation.Wording;
 import halfwave.lesson.Claim;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
+import java.util.function.Consumer;
 import javax.swing.JButton;
 import javax.swing.JPanel;
 import net.miginfocom.swing.MigLayout;
@@ -22,15 +22,19 @@ final class ClaimsForm extends JPanel {
   private final transient EditorModel model;
   private final @Nullable Integer answer;
 
+  /** The step that was chosen when this was made; another may be by the time an answer comes. */
+  private final int step;
+
   ClaimsForm(Theme theme, Wording words, EditorModel model, @Nullable Integer answer) {
     super(new MigLayout("insets 0, gap 6 2, fillx, novisualpadding", "[grow,fill][][]"));
     this.theme = theme;
     this.words = words;
     this.model = model;
     this.answer = answer;
+    step = model.step();
     setOpaque(false);
     String of = answer == null ? "step" : "answer" + answer;
-    List<Claim> claims = model.draft().claims(model.step(), answer);
+    List<Claim> claims = model.draft().claims(step, answer);
     for (int k = 0; k < claims.size(); k++) {
       int index = k;
       String sentence = ClaimWords.sentence(claims.get(k), words);
@@ -53,34 +57,45 @@ final class ClaimsForm extends JPanel {
   private void addOne() {
     model.find(
         null,
-        found ->
+        found -> {
+          if (present()) {
             new ClaimDialog(this, theme, words, found)
                 .ask(null)
-                .ifPresent(
-                    claim -> {
-                      List<Claim> all = new ArrayList<>(model.draft().claims(model.step(), answer));
-                      all.add(claim);
-                      model.changeClaims(answer, all);
-                    }));
+                .ifPresent(claim -> change(all -> all.add(claim)));
+          }
+        });
   }
 
   private void change(int index) {
-    Claim old = model.draft().claims(model.step(), answer).get(index);
+    if (!present()) {
+      return;
+    }
+    Claim old = model.draft().claims(step, answer).get(index);
     model.find(
         ClaimDialog.reading(old),
         found -> {
-          Optional<Claim> other = new ClaimDialog(this, theme, words, found).ask(old);
-          List<Claim> all = new ArrayList<>(model.draft().claims(model.step(), answer));
-          if (other.isPresent() && index < all.size()) {
-            all.set(index, other.get());
-            model.changeClaims(answer, all);
+          if (present()) {
+            new ClaimDialog(this, theme, words, found)
+                .ask(old)
+                .ifPresent(claim -> change(all -> all.set(index, claim)));
           }
         });
   }
 
   private void drop(int index) {
-    List<Claim> all = new ArrayList<>(model.draft().claims(model.step(), answer));
-    all.remove(index);
-    model.changeClaims(answer, all);
+    change(all -> all.remove((int) index));
+  }
+
+  /** Whether this still stands for what it was made of: the draft may have moved on meanwhile. */
+  private boolean present() {
+    return isDisplayable() && model.step() == step;
+  }
+
+  private void change(Consumer<List<Claim>> how) {
+    if (present()) {
+      List<Claim> all = new ArrayList<>(model.draft().claims(step, answer));
+      how.accept(all);
+      model.changeClaims(answer, all);
+    }
   }
 }

@@ -116,7 +116,9 @@ final class RandomHands {
   }
 
   private Point place(Component c) {
-    return new Point(random.nextInt(c.getWidth()), random.nextInt(c.getHeight()));
+    // it may have lost its room since it was chosen
+    return new Point(
+        random.nextInt(Math.max(1, c.getWidth())), random.nextInt(Math.max(1, c.getHeight())));
   }
 
   private void click() {

@@ -1,0 +1,113 @@
+package halfwave.diagnosis;
+
+import halfwave.bench.Bench;
+import halfwave.bench.BenchCircuit;
+import halfwave.bench.BenchFlame;
+import halfwave.bench.Disorder;
+import halfwave.bench.Stages;
+import halfwave.circuit.Circuit;
+import halfwave.circuit.Part;
+import halfwave.circuit.Point;
+import halfwave.evidence.HeatingCall;
+import halfwave.instrument.MeterReading;
+import halfwave.instrument.Microammeter;
+import halfwave.instrument.Voltmeter;
+import halfwave.sequence.Moment;
+import halfwave.sequence.Scenes;
+import halfwave.work.Scene;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * What every check finds on a bench in the course of a heating call. The call may be that of
+ * another bench with the same fault: what the board did and when is then taken from there, all else
+ * from the bench itself.
+ */
+final class Appearance {
+
+  private final Stages stages = new Stages();
+  private final Bench bench;
+  private final HeatingCall call;
+
+  Appearance(Bench bench, HeatingCall call) {
+    this.bench = bench;
+    this.call = call;
+  }
+
+  List<Outcome> of(List<Check> checks) {
+    return checks.stream().map(this::outcome).toList();
+  }
+
+  private Outcome outcome(Check check) {
+    if (check instanceof Check.Call) {
+      return new Outcome.Found(call.course());
+    } else if (check instanceof Check.Light) {
+      return new Outcome.Found(call.code());
+    } else if (check instanceof Check.Looked looked) {
+      return at(looked.occasion())
+          .map(m -> (Outcome) new Outcome.Found(looked.look().at(scene(m))))
+          .orElse(new Outcome.NotReached());
+    } else if (check instanceof Check.Read read) {
+      return at(read.occasion()).map(m -> read(read, m)).orElse(new Outcome.NotReached());
+    }
+    throw new IllegalStateException("no outcome of " + check);
+  }
+
+  private Optional<Moment> at(Occasion occasion) {
+    return switch (occasion) {
+      case STANDBY -> Optional.of(call.standby());
+      case START -> Optional.of(call.start());
+      case TRIAL -> call.trial();
+      case LOSS -> call.loss();
+      case WARM -> call.warm();
+    };
+  }
+
+  private Scene scene(Moment moment) {
+    Scene there = Scenes.of(stages, moment);
+    return new Scene(
+        bench,
+        there.triggers(),
+        there.supply(),
+        there.litCount(),
+        there.code(),
+        there.outputs(),
+        stages.flame(bench.under(there.triggers())).field().sheets().state(),
+        there.draftProved(),
+        there.overheated());
+  }
+
+  private Outcome read(Check.Read read, Moment moment) {
+    Circuit circuit = circuit(moment, read.test().needsFlame());
+    MeterReading reading =
+        switch (read.test()) {
+          case SERIES_CURRENT -> Microammeter.SERVICE.read(circuit);
+          case TERMINAL_VOLTS, TERMINAL_VOLTS_FLAME_OUT ->
+              Voltmeter.HIGH_IMPEDANCE.read(circuit, Point.TERMINAL, Point.COMMON);
+          case TERMINAL_VOLTS_LEAD_OFF ->
+              Voltmeter.HIGH_IMPEDANCE.read(
+                  circuit.without(Part.CONNECTOR), Point.TERMINAL, Point.COMMON);
+        };
+    if (reading instanceof MeterReading.Amps amps) {
+      return new Outcome.Amps(amps.meanAmps(), amps.alternatingRmsAmps());
+    } else if (reading instanceof MeterReading.Volts volts) {
+      return new Outcome.Volts(volts.alternatingRmsVolts());
+    }
+    // no solution, no prediction
+    return read.current()
+        ? new Outcome.Amps(Double.NaN, Double.NaN)
+        : new Outcome.Volts(Double.NaN);
+  }
+
+  private Circuit circuit(Moment moment, boolean flame) {
+    Bench now = bench.under(moment.triggers());
+    double kelvin = Math.max(280, moment.furnace().rodKelvin());
+    now = now.with(now.condition().withRodKelvin(kelvin));
+    if (now.condition().appliance().has(Disorder.DOOR_OPEN)) {
+      now = now.with(now.condition().withAppliance(now.condition().appliance().withSenseSupply(0)));
+    }
+    BenchFlame burning = stages.flame(now);
+    boolean atRod = flame && moment.furnace().growthRatio() > 0;
+    return atRod ? BenchCircuit.of(now, burning) : BenchCircuit.withoutFlame(now, burning);
+  }
+}

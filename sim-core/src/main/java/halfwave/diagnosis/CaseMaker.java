@@ -1,0 +1,142 @@
+package halfwave.diagnosis;
+
+import halfwave.bench.Bench;
+import halfwave.bench.BenchCircuit;
+import halfwave.bench.Stages;
+import halfwave.bench.Trigger;
+import halfwave.board.BoardSettings;
+import halfwave.evidence.HeatingCall;
+import halfwave.fault.Fault;
+import halfwave.fault.FaultKind;
+import halfwave.instrument.MeterReading;
+import halfwave.instrument.Microammeter;
+import halfwave.quantity.RejectedValueException;
+import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.TreeMap;
+import java.util.concurrent.atomic.AtomicBoolean;
+import java.util.concurrent.atomic.AtomicInteger;
+import java.util.stream.IntStream;
+import org.apache.commons.math3.util.FastMath;
+
+/**
+ * Makes the cases. To play a heating call takes a hundred times longer than to solve its circuits;
+ * so some draws of a cause are played, and each of the others takes what the board did from the
+ * played one that is most like it.
+ */
+final class CaseMaker {
+
+  /** Currents well below this are all alike to a board (A). */
+  private static final double CURRENT_AMPS = 0.3e-6;
+
+  /** A whole range of severity counts like a factor of e³ in current. */
+  private static final double SEVERITY_WEIGHT = 3;
+
+  private final Bench bench;
+  private final BoardSettings settings;
+  private final List<Check> checks;
+
+  CaseMaker(Bench bench, BoardSettings settings) {
+    this.bench = bench;
+    this.settings = settings;
+    checks = Check.all(bench.design().ignition());
+  }
+
+  Optional<CaseTable> table(List<Cause> causes, CaseTable.Watch watch) {
+    List<Cause> possible = causes.stream().filter(c -> faulty(c, 0).isPresent()).toList();
+    AtomicBoolean ended = new AtomicBoolean();
+    AtomicInteger done = new AtomicInteger();
+    List<List<Case>> cases =
+        IntStream.range(0, possible.size())
+            .parallel()
+            .mapToObj(
+                k -> {
+                  List<Case> made = ended.get() ? List.<Case>of() : cases(possible.get(k));
+                  tell(watch, done, possible.size(), ended);
+                  return made;
+                })
+            .toList();
+    return ended.get()
+        ? Optional.empty()
+        : Optional.of(
+            new CaseTable(checks, possible, cases.stream().flatMap(List::stream).toList()));
+  }
+
+  private static synchronized void tell(
+      CaseTable.Watch watch, AtomicInteger done, int all, AtomicBoolean ended) {
+    if (!ended.get() && !watch.goOn(done.incrementAndGet(), all)) {
+      ended.set(true);
+    }
+  }
+
+  private List<Case> cases(Cause cause) {
+    List<Bench> benches = new ArrayList<>();
+    for (int draw = 0; draw < Draws.COUNT; draw++) {
+      benches.add(faulty(cause, draw).orElseThrow());
+    }
+    double[] currents = benches.stream().mapToDouble(CaseMaker::feature).toArray();
+    Map<Integer, HeatingCall> played = new TreeMap<>();
+    for (int draw = 0; draw < Draws.COUNT; draw++) {
+      if (Draws.played(cause, draw)) {
+        played.put(draw, HeatingCall.of(benches.get(draw), settings, draw));
+      }
+    }
+    List<Case> cases = new ArrayList<>();
+    for (int draw = 0; draw < Draws.COUNT; draw++) {
+      HeatingCall like = Objects.requireNonNull(played.get(nearest(cause, draw, currents, played)));
+      cases.add(new Case(cause, draw, new Appearance(benches.get(draw), like).of(checks)));
+    }
+    return cases;
+  }
+
+  private static int nearest(
+      Cause cause, int draw, double[] currents, Map<Integer, HeatingCall> played) {
+    int nearest = draw;
+    double least = Double.POSITIVE_INFINITY;
+    for (int other : played.keySet()) {
+      double distance = Math.abs(currents[draw] - currents[other]);
+      for (FaultKind kind : cause.kinds()) {
+        distance += SEVERITY_WEIGHT * Math.abs(rank(kind, draw) - rank(kind, other));
+      }
+      if (distance < least) {
+        least = distance;
+        nearest = other;
+      }
+    }
+    return nearest;
+  }
+
+  private static double rank(FaultKind kind, int draw) {
+    return kind.dimension().isEmpty() ? 0 : Draws.rank(kind, draw);
+  }
+
+  /** The bench of a draw with all faults of a cause; nothing where it cannot have them. */
+  private Optional<Bench> faulty(Cause cause, int draw) {
+    for (Variation variation : List.of(Draws.variation(draw), Variation.NONE)) {
+      try {
+        Bench faulty = variation.on(bench);
+        for (FaultKind kind : cause.kinds()) {
+          faulty = Fault.of(kind, Draws.severity(kind, draw)).on(faulty);
+        }
+        return Optional.of(faulty);
+      } catch (RejectedValueException e) {
+        // this very bench has no room for it; the one it is like may have
+        continue;
+      }
+    }
+    return Optional.empty();
+  }
+
+  /** The DC with everything that comes and goes, on a scale on which a board sees it. */
+  private static double feature(Bench bench) {
+    Bench worst = bench.under(EnumSet.allOf(Trigger.class));
+    Stages stages = new Stages();
+    MeterReading reading = Microammeter.SERVICE.read(BenchCircuit.of(worst, stages.flame(worst)));
+    double amps = reading instanceof MeterReading.Amps a ? a.meanAmps() : 0;
+    return FastMath.asinh(amps / CURRENT_AMPS);
+  }
+}

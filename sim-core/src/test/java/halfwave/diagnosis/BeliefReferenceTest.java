@@ -1,0 +1,155 @@
+package halfwave.diagnosis;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import halfwave.board.Ignition;
+import halfwave.board.StatusCode;
+import halfwave.diagnosis.Entry.Observed;
+import halfwave.evidence.Course;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/**
+ * The engine against a textbook's example of Bayes' rule and against counting everything out by
+ * hand, without any of the engine's own sums.
+ */
+class BeliefReferenceTest {
+
+  /** Rounding of a few hundred additions. */
+  private static final double ROUNDING = 1e-12;
+
+  /**
+   * Eddy, in Kahneman, Slovic and Tversky (eds.), Judgment under Uncertainty (1982), 249: one in a
+   * hundred has it, the test finds 80 % of those and 9.6 % of the others; then a finding means 7.8
+   * %. Here as shares of the draws: 0.8125 and 0.09375 of 32, so the rule is worked anew: 0.01 ×
+   * 0.8125 / (0.01 × 0.8125 + 0.99 × 0.09375) = 8.05 %.
+   */
+  @Test
+  void aRareCauseStaysRareAfterOneFinding() {
+    List<Case> cases = new ArrayList<>();
+    for (int draw = 0; draw < CaseTable.DRAWS; draw++) {
+      cases.add(seen(Cause.HEALTHY, draw, draw < 3));
+    }
+    for (int draw = 0; draw < CaseTable.DRAWS; draw++) {
+      cases.add(seen(SmallWorld.GROUND, draw, draw < 26));
+    }
+    List<Check> checks = List.of(new Check.Call());
+    CaseTable table = new CaseTable(checks, List.of(Cause.HEALTHY, SmallWorld.GROUND), cases);
+    Priors priors = SmallWorld.priors(1e-6);
+    Priors rare =
+        new Priors(
+            99,
+            priors.kinds(),
+            priors.pairs(),
+            priors.hazardMinutes(),
+            0,
+            1e-6,
+            priors.outlierProbability(),
+            priors.mishapProbability());
+
+    Belief belief =
+        new Outlook(table, rare)
+            .start()
+            .after(new Observed(new Check.Call(), new Outcome.Found(Course.GOES_OUT)));
+
+    // the engine lets one look in a million be misread
+    assertThat(belief.now().get(SmallWorld.GROUND)).isCloseTo(0.0805, within(5e-5));
+  }
+
+  private static Case seen(Cause cause, int draw, boolean found) {
+    Course course = found ? Course.GOES_OUT : Course.RUNS;
+    return new Case(cause, draw, List.of(new Outcome.Found(course)));
+  }
+
+  /** Two findings, one unsure, one repair: every case followed by itself. */
+  @ParameterizedTest
+  @ValueSource(longs = {1, 2, 3, 4, 5})
+  void countedOut(long seed) {
+    double misread = 0.02;
+    Outlook outlook = new Outlook(SmallWorld.table(seed), SmallWorld.priors(misread));
+    Check call = SmallWorld.CHECKS.get(0);
+    Check light = SmallWorld.CHECKS.get(1);
+    Outcome goesOut = new Outcome.Found(Course.GOES_OUT);
+    Belief belief =
+        outlook
+            .start()
+            .after(new Observed(call, goesOut))
+            .after(new Observed(light, new Outcome.Found(StatusCode.NO_IGNITION)));
+
+    double[] sums = new double[SmallWorld.CAUSES.size()];
+    double[] weights = {2, 5, 1, 0.5};
+    for (int c = 0; c < sums.length; c++) {
+      for (int draw = 0; draw < CaseTable.DRAWS; draw++) {
+        Case one = outlook.table().cases().get(c * CaseTable.DRAWS + draw);
+        boolean out = one.outcomes().get(0).equals(goesOut);
+        boolean told = one.outcomes().get(1).equals(new Outcome.Found(StatusCode.NO_IGNITION));
+        double likely =
+            (out ? 1 - misread : misread / Course.values().length)
+                * (told ? 1 - misread : misread / StatusCode.values().length);
+        sums[c] += weights[c] * likely;
+      }
+    }
+    double all = sums[0] + sums[1] + sums[2] + sums[3];
+    Map<Cause, Double> now = belief.now();
+    for (int c = 0; c < sums.length; c++) {
+      assertThat(now.get(SmallWorld.CAUSES.get(c))).isCloseTo(sums[c] / all, within(ROUNDING));
+    }
+  }
+
+  /** The gain of a check is what is lost in entropy when each of its outcomes is tried. */
+  @ParameterizedTest
+  @ValueSource(longs = {1, 2, 3})
+  void gainByTryingEachOutcome(long seed) {
+    Outlook outlook = new Outlook(SmallWorld.table(seed), SmallWorld.priors(0.02));
+    Belief belief =
+        outlook.start().after(new Observed(new Check.Call(), new Outcome.Found(Course.GOES_OUT)));
+    Advice advice = new Adviser(outlook, Ignition.HOT_SURFACE).advice(belief);
+    double before = entropy(belief);
+    for (CheckAdvice told : advice.checks()) {
+      List<Outcome> outcomes = new ArrayList<>();
+      told.check().outcomes().forEach(w -> outcomes.add(new Outcome.Found(w)));
+      outcomes.add(new Outcome.NotReached());
+      double left = 0;
+      double all = 0;
+      for (Outcome outcome : outcomes) {
+        Belief after = belief.after(new Observed(told.check(), outcome));
+        double probability = after.steps().get(1).expectedProbability();
+        all += probability;
+        left += probability * entropy(after);
+      }
+      assertThat(all).isCloseTo(1, within(1e-9));
+      assertThat(told.gainBits()).isCloseTo(Math.max(0, before - left), within(1e-9));
+    }
+    assertThat(advice.checks()).hasSize(SmallWorld.CHECKS.size() - 1);
+  }
+
+  private static double entropy(Belief belief) {
+    double sum = 0;
+    for (double p : belief.now().values()) {
+      sum -= p > 0 ? p * StrictMath.log(p) / StrictMath.log(2) : 0;
+    }
+    return sum;
+  }
+
+  /** One fault, repairs that do not overlap: the greedy plan is the order of falling p/C. */
+  @Test
+  void planOfRepairsIsTheTextbooksOrder() {
+    List<Cause> causes = List.of(Cause.HEALTHY, SmallWorld.FOULED, SmallWorld.GROUND);
+    Priors priors = SmallWorld.priors(0.02);
+    Repairing repairing = new Repairing(causes, priors, Ignition.HOT_SURFACE);
+    double[] p = {0, 0.7, 0.3};
+    List<Repairing.Turn> turns = repairing.turns(p);
+    double[] probabilities = turns.stream().mapToDouble(Repairing.Turn::curesProbability).toArray();
+    double[] costs = turns.stream().mapToDouble(Repairing.Turn::effortSeconds).toArray();
+    assertThat(turns).hasSize(2);
+    assertThat(repairing.expectedSeconds(p))
+        .isCloseTo(
+            RepairCosts.expected(probabilities, costs, RepairCosts.bestOrder(probabilities, costs)),
+            within(1e-9));
+  }
+}

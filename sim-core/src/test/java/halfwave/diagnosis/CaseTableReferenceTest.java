@@ -1,0 +1,98 @@
+package halfwave.diagnosis;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import halfwave.bench.Bench;
+import halfwave.bench.ShippedBenches;
+import halfwave.board.BoardSettings;
+import halfwave.board.ShippedBoards;
+import halfwave.evidence.HeatingCall;
+import halfwave.fault.Fault;
+import halfwave.fault.FaultKind;
+import java.util.List;
+import java.util.concurrent.atomic.AtomicInteger;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+
+/**
+ * The short way to a case, by what a similar furnace did, against the long one, by playing its own
+ * call: the error of the surrogate against the full model.
+ */
+class CaseTableReferenceTest {
+
+  private static final Bench BENCH = ShippedBenches.standard();
+  private static final BoardSettings BOARD = ShippedBoards.standard(BENCH.design().ignition());
+  private static final List<FaultKind> KINDS =
+      List.of(FaultKind.ROD_FOULED, FaultKind.CERAMIC_CRACKED, FaultKind.CONNECTOR_LOOSE);
+
+  /**
+   * Share of looks and courses that differ: below the probability of 2 % with which the engine
+   * expects a look to be misread anyway. Of the course alone a tenth may differ, which is where the
+   * signal stands close to the board's limits.
+   */
+  private static final double ALL_RATIO = 0.02;
+
+  private static final double COURSE_RATIO = 0.1;
+
+  @Test
+  void whatWasNotPlayedLooksAsIfItHadBeen() {
+    List<Cause> causes = KINDS.stream().map(k -> Cause.of(k)).toList();
+    CaseTable table = CaseTable.of(BENCH, BOARD, causes, (done, all) -> true).orElseThrow();
+    int checks = 0;
+    int wrong = 0;
+    int calls = 0;
+    int wrongCalls = 0;
+    for (Case one : table.cases()) {
+      // every third of those that were not played: the others are the long way already
+      if (Draws.played(one.cause(), one.draw()) || one.draw() % 3 != 0) {
+        continue;
+      }
+      FaultKind kind = one.cause().kinds().get(0);
+      Bench faulty =
+          Fault.of(kind, Draws.severity(kind, one.draw()))
+              .on(Draws.variation(one.draw()).on(BENCH));
+      List<Outcome> played =
+          new Appearance(faulty, HeatingCall.of(faulty, BOARD, one.draw())).of(table.checks());
+      for (int k = 0; k < played.size(); k++) {
+        if (!(played.get(k) instanceof Outcome.Metered)) {
+          checks++;
+          wrong += played.get(k).equals(one.outcomes().get(k)) ? 0 : 1;
+        }
+      }
+      calls++;
+      wrongCalls += played.get(0).equals(one.outcomes().get(0)) ? 0 : 1;
+    }
+    assertThat(calls).isGreaterThan(15);
+    assertThat((double) wrong / checks).isLessThan(ALL_RATIO);
+    assertThat((double) wrongCalls / calls).isLessThanOrEqualTo(COURSE_RATIO);
+  }
+
+  @Test
+  void theWatchCanEndIt() {
+    AtomicInteger asked = new AtomicInteger();
+    assertThat(
+            CaseTable.of(
+                BENCH,
+                BOARD,
+                List.of(Cause.HEALTHY, Cause.of(FaultKind.GAS_SHUT)),
+                (done, all) -> asked.incrementAndGet() < 1))
+        .isEmpty();
+    assertThat(asked).hasValue(1);
+  }
+
+  /** Severities fill the range of their kind, half on either side of what is typical. */
+  @ParameterizedTest
+  @EnumSource(FaultKind.class)
+  void severitiesFillTheirRange(FaultKind kind) {
+    int milder = 0;
+    for (int draw = 0; draw < Draws.COUNT; draw++) {
+      double severity = Draws.severity(kind, draw);
+      assertThat(severity).isBetween(kind.least(), kind.most());
+      milder += severity < kind.typical() ? 1 : 0;
+    }
+    if (kind.dimension().isPresent() && kind.least() < kind.typical()) {
+      assertThat(milder).isBetween(Draws.COUNT / 4, 3 * Draws.COUNT / 4);
+    }
+  }
+}
