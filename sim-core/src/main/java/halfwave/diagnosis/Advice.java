@@ -10,9 +10,17 @@ import java.util.Optional;
  * @param repairs in the order in which to try if nothing more is checked
  * @param repairSeconds expected effort of trying them so (s)
  * @param doubtBits how much is not known about what is wrong (bits)
+ * @param healthyProbability that nothing is wrong
  */
 public record Advice(
-    List<CheckAdvice> checks, List<RepairAdvice> repairs, double repairSeconds, double doubtBits) {
+    List<CheckAdvice> checks,
+    List<RepairAdvice> repairs,
+    double repairSeconds,
+    double doubtBits,
+    double healthyProbability) {
+
+  /** From here on nothing is repaired on suspicion any more (1) [judgement]. */
+  private static final double SOUND_PROBABILITY = 0.8;
 
   /** Takes copies. */
   public Advice {
@@ -25,8 +33,8 @@ public record Advice(
     return checks.stream().filter(CheckAdvice::pays).findFirst();
   }
 
-  /** The repair to begin with; nothing where there is nothing to repair. */
+  /** The repair to begin with; nothing where nothing seems to be wrong. */
   public Optional<RepairAdvice> nextRepair() {
-    return repairs.stream().findFirst();
+    return healthyProbability > SOUND_PROBABILITY ? Optional.empty() : repairs.stream().findFirst();
   }
 }

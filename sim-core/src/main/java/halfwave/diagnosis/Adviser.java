@@ -61,7 +61,8 @@ public final class Adviser {
               : -c.effortSeconds();
       checks.add(new CheckAdvice(c.check(), c.gainBits(), c.effortSeconds(), worth));
     }
-    return new Advice(checks, repairs(now, gains), unaided, doubt);
+    double healthy = belief.now().getOrDefault(Cause.HEALTHY, 0.0);
+    return new Advice(checks, repairs(now, gains), unaided, doubt, healthy);
   }
 
   /** Time of a check and for its hazards (s). */

@@ -15,7 +15,9 @@ import halfwave.instrument.Voltmeter;
 import halfwave.sequence.Moment;
 import halfwave.sequence.Scenes;
 import halfwave.work.Scene;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /**
@@ -28,6 +30,9 @@ final class Appearance {
   private final Stages stages = new Stages();
   private final Bench bench;
   private final HeatingCall call;
+
+  /** The scene of each occasion: all looks at one moment see the same flame. */
+  private final Map<Occasion, Scene> scenes = new EnumMap<>(Occasion.class);
 
   Appearance(Bench bench, HeatingCall call) {
     this.bench = bench;
@@ -44,9 +49,13 @@ final class Appearance {
     } else if (check instanceof Check.Light) {
       return new Outcome.Found(call.code());
     } else if (check instanceof Check.Looked looked) {
-      return at(looked.occasion())
-          .map(m -> (Outcome) new Outcome.Found(looked.look().at(scene(m))))
-          .orElse(new Outcome.NotReached());
+      Optional<Moment> moment = at(looked.occasion());
+      return moment.isEmpty()
+          ? new Outcome.NotReached()
+          : new Outcome.Found(
+              looked
+                  .look()
+                  .at(scenes.computeIfAbsent(looked.occasion(), o -> scene(moment.get()))));
     } else if (check instanceof Check.Read read) {
       return at(read.occasion()).map(m -> read(read, m)).orElse(new Outcome.NotReached());
     }

@@ -12,6 +12,7 @@ import halfwave.instrument.MeterReading;
 import halfwave.instrument.Microammeter;
 import halfwave.quantity.RejectedValueException;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
@@ -33,8 +34,8 @@ final class CaseMaker {
   /** Currents well below this are all alike to a board (A). */
   private static final double CURRENT_AMPS = 0.3e-6;
 
-  /** A whole range of severity counts like a factor of e³ in current. */
-  private static final double SEVERITY_WEIGHT = 3;
+  /** A whole range of severity counts like a factor of e in current. */
+  private static final double SEVERITY_WEIGHT = 1;
 
   private final Bench bench;
   private final BoardSettings settings;
@@ -79,35 +80,55 @@ final class CaseMaker {
       benches.add(faulty(cause, draw).orElseThrow());
     }
     double[] currents = benches.stream().mapToDouble(CaseMaker::feature).toArray();
+    Likeness likeness = (one, other) -> distance(cause, currents, one, other);
     Map<Integer, HeatingCall> played = new TreeMap<>();
-    for (int draw = 0; draw < Draws.COUNT; draw++) {
-      if (Draws.played(cause, draw)) {
-        played.put(draw, HeatingCall.of(benches.get(draw), settings, draw));
-      }
+    for (int draw : spread(likeness, Draws.played(cause))) {
+      played.put(draw, HeatingCall.of(benches.get(draw), settings, draw));
     }
     List<Case> cases = new ArrayList<>();
     for (int draw = 0; draw < Draws.COUNT; draw++) {
-      HeatingCall like = Objects.requireNonNull(played.get(nearest(cause, draw, currents, played)));
-      cases.add(new Case(cause, draw, new Appearance(benches.get(draw), like).of(checks)));
+      int like = nearest(likeness, draw, List.copyOf(played.keySet()));
+      HeatingCall call = Objects.requireNonNull(played.get(like));
+      cases.add(new Case(cause, draw, new Appearance(benches.get(draw), call).of(checks)));
     }
     return cases;
   }
 
-  private static int nearest(
-      Cause cause, int draw, double[] currents, Map<Integer, HeatingCall> played) {
-    int nearest = draw;
-    double least = Double.POSITIVE_INFINITY;
-    for (int other : played.keySet()) {
-      double distance = Math.abs(currents[draw] - currents[other]);
-      for (FaultKind kind : cause.kinds()) {
-        distance += SEVERITY_WEIGHT * Math.abs(rank(kind, draw) - rank(kind, other));
+  /** How unlike two draws are. */
+  private interface Likeness {
+    double distance(int one, int other);
+  }
+
+  /** Draws that stand as far from each other as possible: always the one farthest from all. */
+  private static List<Integer> spread(Likeness likeness, int count) {
+    List<Integer> chosen = new ArrayList<>(List.of(0));
+    while (chosen.size() < count) {
+      int farthest = 0;
+      double most = -1;
+      for (int draw = 0; draw < Draws.COUNT; draw++) {
+        double distance = likeness.distance(draw, nearest(likeness, draw, chosen));
+        if (distance > most) {
+          most = distance;
+          farthest = draw;
+        }
       }
-      if (distance < least) {
-        least = distance;
-        nearest = other;
-      }
+      chosen.add(farthest);
     }
-    return nearest;
+    return chosen;
+  }
+
+  private static int nearest(Likeness likeness, int draw, List<Integer> chosen) {
+    return chosen.stream()
+        .min(Comparator.comparingDouble(other -> likeness.distance(draw, other)))
+        .orElseThrow();
+  }
+
+  private static double distance(Cause cause, double[] currents, int one, int other) {
+    double distance = Math.abs(currents[one] - currents[other]);
+    for (FaultKind kind : cause.kinds()) {
+      distance += SEVERITY_WEIGHT * Math.abs(rank(kind, one) - rank(kind, other));
+    }
+    return distance;
   }
 
   private static double rank(FaultKind kind, int draw) {

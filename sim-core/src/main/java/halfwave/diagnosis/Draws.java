@@ -15,13 +15,13 @@ import org.apache.commons.math3.util.FastMath;
 final class Draws {
 
   /** How many there are of each cause. */
-  static final int COUNT = 32;
+  static final int COUNT = 64;
 
-  /** Of a kind with a severity, each one of so many is played through a heating call. */
-  private static final int PLAYED = 4;
+  /** So many of a kind with a severity are played through a heating call. */
+  private static final int PLAYED = 8;
 
   /** Of one without. */
-  private static final int PLAYED_PLAIN = 8;
+  private static final int PLAYED_PLAIN = 4;
 
   /** The severities of different kinds must not go up and down together. */
   private static final double GOLDEN = 0.6180339887498949;
@@ -51,10 +51,10 @@ final class Draws {
     return points;
   }
 
-  /** Whether a case is played, or takes what it is like from one that is. */
-  static boolean played(Cause cause, int draw) {
+  /** How many draws of a cause are played; the others take what they are like from those. */
+  static int played(Cause cause) {
     boolean plain = cause.kinds().stream().allMatch(k -> k.dimension().isEmpty());
-    return draw % (plain ? PLAYED_PLAIN : PLAYED) == 0;
+    return plain ? PLAYED_PLAIN : PLAYED;
   }
 
   /** Which bench. */

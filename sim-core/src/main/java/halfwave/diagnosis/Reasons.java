@@ -145,7 +145,7 @@ public final class Reasons {
   }
 
   /** What to do next. */
-  public static List<Message> next(Belief belief, Advice advice) {
+  public static List<Message> next(Advice advice) {
     List<Message> said = new ArrayList<>();
     if (advice.nextCheck().isPresent()) {
       CheckAdvice check = advice.nextCheck().get();
@@ -156,10 +156,10 @@ public final class Reasons {
               Argument.text(decimal(check.gainBits())),
               minutes(check.effortSeconds()),
               minutes(check.worthSeconds())));
-    } else if (sound(belief) || advice.nextRepair().isEmpty()) {
+    } else if (advice.nextRepair().isEmpty()) {
       said.add(
           Message.of(
-              MessageKey.DIAGNOSIS_DONE, percent(belief.now().getOrDefault(Cause.HEALTHY, 0.0))));
+              MessageKey.DIAGNOSIS_DONE, percent(advice.healthyProbability())));
     } else {
       RepairAdvice repair = advice.nextRepair().get();
       said.add(
@@ -178,7 +178,7 @@ public final class Reasons {
   /** One sentence that a technician can say to the customer. */
   public static Message customer(Belief belief, Advice advice) {
     List<Map.Entry<Cause, Double>> causes = List.copyOf(belief.now().entrySet());
-    if (sound(belief) || advice.nextRepair().isEmpty()) {
+    if (advice.nextRepair().isEmpty()) {
       return Message.of(MessageKey.CUSTOMER_DONE);
     }
     Argument first = Argument.nested(name(causes.get(0).getKey()));
@@ -197,10 +197,6 @@ public final class Reasons {
         first,
         Argument.name(repair.repair()),
         Argument.count(repair.repair().minutes()));
-  }
-
-  private static boolean sound(Belief belief) {
-    return belief.now().getOrDefault(Cause.HEALTHY, 0.0) > NAMED_PROBABILITY;
   }
 
   private static Argument minutes(double seconds) {

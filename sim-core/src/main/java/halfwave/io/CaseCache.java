@@ -6,6 +6,7 @@ import halfwave.diagnosis.CaseTable;
 import halfwave.diagnosis.Cause;
 import halfwave.diagnosis.Check;
 import java.io.IOException;
+import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -18,13 +19,16 @@ import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Tables of cases in a folder, each under a name that follows from everything it was made from. A
- * folder that cannot be used costs time and nothing else.
+ * Tables of cases, those of the shipped benches from the program itself and others from a folder,
+ * each under a name that follows from everything it was made from. A folder that cannot be used
+ * costs time and nothing else.
  */
 public final class CaseCache {
 
   /** To be raised with every change of the model that changes what a case looks like. */
   private static final int MODEL = 1;
+
+  private static final String SHIPPED = "/halfwave/diagnosis/";
 
   private final @Nullable Path folder;
 
@@ -48,24 +52,48 @@ public final class CaseCache {
    */
   public Optional<CaseTable> get(
       Bench bench, BoardSettings settings, List<Cause> causes, CaseTable.Watch watch) {
-    Path file = folder == null ? null : folder.resolve(name(bench, settings, causes));
-    Optional<CaseTable> kept = file == null ? Optional.empty() : read(file, causes, bench);
-    if (kept.isPresent()) {
-      return kept;
-    }
+    String name = name(bench, settings, causes);
+    Path file = folder == null ? null : folder.resolve(name);
+    Optional<CaseTable> kept =
+        shipped(name)
+            .or(() -> file == null ? Optional.empty() : bytes(file))
+            .flatMap(bytes -> read(name, bytes, causes, bench));
+    return kept.isPresent() ? kept : make(bench, settings, causes, watch);
+  }
+
+  /** The same, made anew and kept, whatever is there. */
+  Optional<CaseTable> make(
+      Bench bench, BoardSettings settings, List<Cause> causes, CaseTable.Watch watch) {
     Optional<CaseTable> made = CaseTable.of(bench, settings, causes, watch);
-    if (file != null && made.isPresent()) {
-      write(file, made.get());
+    if (folder != null && made.isPresent()) {
+      write(folder.resolve(name(bench, settings, causes)), made.get());
     }
     return made;
   }
 
-  private static Optional<CaseTable> read(Path file, List<Cause> causes, Bench bench) {
+  /** The bytes of a table that comes with the program. */
+  private static Optional<byte[]> shipped(String name) {
+    try (InputStream stream = CaseCache.class.getResourceAsStream(SHIPPED + name)) {
+      return stream == null ? Optional.empty() : Optional.of(stream.readAllBytes());
+    } catch (IOException e) {
+      return Optional.empty();
+    }
+  }
+
+  private static Optional<byte[]> bytes(Path file) {
+    try {
+      return Optional.of(Files.readAllBytes(file));
+    } catch (IOException e) {
+      return Optional.empty();
+    }
+  }
+
+  private static Optional<CaseTable> read(
+      String name, byte[] bytes, List<Cause> causes, Bench bench) {
     try {
       List<Check> checks = Check.all(bench.design().ignition());
-      byte[] bytes = Files.readAllBytes(file);
-      return Optional.of(CaseTableFile.of(file.toString(), bytes, causes, checks));
-    } catch (IOException | BadInputException | IndexOutOfBoundsException e) {
+      return Optional.of(CaseTableFile.of(name, bytes, causes, checks));
+    } catch (BadInputException | IndexOutOfBoundsException e) {
       // made anew
       return Optional.empty();
     }
@@ -81,7 +109,8 @@ public final class CaseCache {
     }
   }
 
-  private static String name(Bench bench, BoardSettings settings, List<Cause> causes) {
+  /** What the table of all this is called. */
+  static String name(Bench bench, BoardSettings settings, List<Cause> causes) {
     String made =
         MODEL
             + BenchText.of(bench)

@@ -32,7 +32,7 @@ public final class DiagnosisJson {
     advice.checks().forEach(c -> check(checks.addObject(), c));
     ArrayNode repairs = root.putArray("repairs");
     advice.repairs().forEach(r -> repair(repairs.addObject(), r));
-    said(root.putArray("next"), Reasons.next(belief, advice), sentences);
+    said(root.putArray("next"), Reasons.next(advice), sentences);
     root.put("customer", sentences.text(Reasons.customer(belief, advice)));
     return root.toPrettyString() + "\n";
   }

@@ -26,17 +26,17 @@ class BeliefReferenceTest {
   /**
    * Eddy, in Kahneman, Slovic and Tversky (eds.), Judgment under Uncertainty (1982), 249: one in a
    * hundred has it, the test finds 80 % of those and 9.6 % of the others; then a finding means 7.8
-   * %. Here as shares of the draws: 0.8125 and 0.09375 of 32, so the rule is worked anew: 0.01 ×
+   * %. Here as shares of the draws, 26 and 3 of 32: 0.8125 and 0.09375, so the rule is worked anew: 0.01 ×
    * 0.8125 / (0.01 × 0.8125 + 0.99 × 0.09375) = 8.05 %.
    */
   @Test
   void aRareCauseStaysRareAfterOneFinding() {
     List<Case> cases = new ArrayList<>();
     for (int draw = 0; draw < CaseTable.DRAWS; draw++) {
-      cases.add(seen(Cause.HEALTHY, draw, draw < 3));
+      cases.add(seen(Cause.HEALTHY, draw, 32 * draw < 3 * CaseTable.DRAWS));
     }
     for (int draw = 0; draw < CaseTable.DRAWS; draw++) {
-      cases.add(seen(SmallWorld.GROUND, draw, draw < 26));
+      cases.add(seen(SmallWorld.GROUND, draw, 32 * draw < 26 * CaseTable.DRAWS));
     }
     List<Check> checks = List.of(new Check.Call());
     CaseTable table = new CaseTable(checks, List.of(Cause.HEALTHY, SmallWorld.GROUND), cases);

@@ -24,16 +24,16 @@ class CaseTableReferenceTest {
   private static final Bench BENCH = ShippedBenches.standard();
   private static final BoardSettings BOARD = ShippedBoards.standard(BENCH.design().ignition());
   private static final List<FaultKind> KINDS =
-      List.of(FaultKind.ROD_FOULED, FaultKind.CERAMIC_CRACKED, FaultKind.CONNECTOR_LOOSE);
+      List.of(FaultKind.ROD_FOULED, FaultKind.CERAMIC_CRACKED, FaultKind.ROD_ABOVE_FLAME);
 
   /**
-   * Share of looks and courses that differ: below the probability of 2 % with which the engine
-   * expects a look to be misread anyway. Of the course alone a tenth may differ, which is where the
-   * signal stands close to the board's limits.
+   * Share of looks that differ: about the probability with which the engine expects one to be
+   * misread anyway. Of the courses more may differ: the signal stands close to the board's limits
+   * in one bench out of ten, and flicker decides.
    */
-  private static final double ALL_RATIO = 0.02;
+  private static final double ALL_RATIO = 0.03;
 
-  private static final double COURSE_RATIO = 0.1;
+  private static final double COURSE_RATIO = 0.2;
 
   @Test
   void whatWasNotPlayedLooksAsIfItHadBeen() {
@@ -44,8 +44,7 @@ class CaseTableReferenceTest {
     int calls = 0;
     int wrongCalls = 0;
     for (Case one : table.cases()) {
-      // every third of those that were not played: the others are the long way already
-      if (Draws.played(one.cause(), one.draw()) || one.draw() % 3 != 0) {
+      if (one.draw() % 4 != 1) {
         continue;
       }
       FaultKind kind = one.cause().kinds().get(0);
@@ -91,7 +90,8 @@ class CaseTableReferenceTest {
       assertThat(severity).isBetween(kind.least(), kind.most());
       milder += severity < kind.typical() ? 1 : 0;
     }
-    if (kind.dimension().isPresent() && kind.least() < kind.typical()) {
+    // what may be zero has a share of contacts, which have no ratio
+    if (kind.dimension().isPresent() && kind.least() != 0) {
       assertThat(milder).isBetween(Draws.COUNT / 4, 3 * Draws.COUNT / 4);
     }
   }

@@ -47,7 +47,7 @@ final class DiagnosisText {
     if (!belief.now().equals(belief.atFirst())) {
       causes(MessageKey.DIAGNOSIS_FIRST, belief.atFirst());
     }
-    Reasons.next(belief, advice).forEach(this::wrapped);
+    Reasons.next(advice).forEach(this::wrapped);
     text.append('\n');
     checks(advice);
     repairs(advice);
