@@ -46,8 +46,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.ResourceBundle;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 
 /**
  * Messages and names as text in one language, from the bundle {@code halfwave/display/sentences}. A
@@ -56,7 +54,7 @@ import java.util.regex.Pattern;
 public final class Sentences {
 
   /** The languages there are; the first serves whoever speaks none of them. */
-  public static final List<Locale> LANGUAGES = List.of(Locale.ENGLISH, Locale.forLanguageTag("es"));
+  public static final List<Locale> LANGUAGES = Languages.in(Sentences.class.getClassLoader());
 
   /** The types whose constants have names in the bundle, besides the keys of messages. */
   public static final List<Class<? extends Enum<?>>> NAMED =
@@ -104,8 +102,6 @@ public final class Sentences {
   /** The words that stand for a value. */
   static final List<String> WORDS = List.of("open", "never", "yes", "no");
 
-  private static final Pattern PLACEHOLDER = Pattern.compile("\\{(\\d)}");
-
   private final ResourceBundle bundle;
   private final QuantityText quantities;
 
@@ -138,10 +134,8 @@ public final class Sentences {
 
   /** The sentence of a message. */
   public String text(Message message) {
-    Matcher matcher = PLACEHOLDER.matcher(pattern(message.key()));
-    List<Argument> arguments = message.arguments();
-    return matcher.replaceAll(
-        found -> Matcher.quoteReplacement(text(arguments.get(Integer.parseInt(found.group(1))))));
+    List<String> arguments = message.arguments().stream().map(this::text).toList();
+    return Placeholders.filled(pattern(message.key()), arguments);
   }
 
   /** The same as a sentence of its own: a name that it begins with gets its capital. */

@@ -1,22 +1,20 @@
 package halfwave.paper;
 
 import halfwave.board.StatusCode;
+import halfwave.display.Placeholders;
 import halfwave.display.Sentences;
 import java.time.LocalDate;
 import java.time.format.DateTimeFormatter;
 import java.time.format.FormatStyle;
+import java.util.Arrays;
 import java.util.Locale;
 import java.util.ResourceBundle;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 
 /**
  * The words of pages in one language, from the bundle {@code halfwave/paper/pages}. What the model
  * says comes from {@link Sentences}.
  */
 final class PaperWords {
-
-  private static final Pattern PLACEHOLDER = Pattern.compile("\\{(\\d)}");
 
   private final ResourceBundle bundle;
   private final Sentences sentences;
@@ -42,10 +40,7 @@ final class PaperWords {
 
   /** The words of a key. */
   String text(String key, Object... arguments) {
-    Matcher matcher = PLACEHOLDER.matcher(bundle.getString(key));
-    return matcher.replaceAll(
-        found ->
-            Matcher.quoteReplacement(String.valueOf(arguments[Integer.parseInt(found.group(1))])));
+    return Placeholders.filled(bundle.getString(key), Arrays.asList(arguments));
   }
 
   /** What a status light says, and by what flashes. */

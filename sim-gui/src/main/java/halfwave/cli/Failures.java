@@ -6,7 +6,6 @@ import halfwave.message.Argument;
 import halfwave.message.Message;
 import halfwave.message.MessageKey;
 import java.io.PrintWriter;
-import java.util.Arrays;
 import java.util.Objects;
 import java.util.stream.Collectors;
 import picocli.CommandLine;
@@ -67,7 +66,7 @@ final class Failures {
     Class<?> type = argument.type();
     if (type == Language.class) {
       String codes =
-          Arrays.stream(Language.values()).map(Language::code).collect(Collectors.joining(", "));
+          Language.all().stream().map(Language::code).collect(Collectors.joining(", "));
       return Message.of(MessageKey.ALLOWED_ONE_OF, Argument.text(codes));
     }
     return Message.of(

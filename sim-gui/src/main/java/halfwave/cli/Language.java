@@ -1,35 +1,39 @@
 package halfwave.cli;
 
 import halfwave.display.Sentences;
-import java.util.Arrays;
+import java.util.Iterator;
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 
-/** The languages a person can choose with {@code --language}. */
-public enum Language {
+/**
+ * A language that a person can choose with {@code --language}.
+ *
+ * @param locale as a locale, without a country
+ */
+public record Language(Locale locale) {
+
   /** English. */
-  EN,
-  /** Spanish. */
-  ES;
+  public static final Language EN = new Language(Locale.ENGLISH);
+
+  /** All there are, English first. */
+  public static List<Language> all() {
+    return Sentences.LANGUAGES.stream().map(Language::new).toList();
+  }
 
   /** How the option spells it. */
   public String code() {
-    return name().toLowerCase(Locale.ROOT);
-  }
-
-  /** As a locale. */
-  public Locale locale() {
-    return Locale.forLanguageTag(code());
+    return locale.getLanguage();
   }
 
   /** Sentences in this language. */
   public Sentences sentences() {
-    return Sentences.in(locale());
+    return Sentences.in(locale);
   }
 
   /** The language with that code. */
   static Optional<Language> of(String code) {
-    return Arrays.stream(values()).filter(language -> language.code().equals(code)).findFirst();
+    return all().stream().filter(language -> language.code().equals(code)).findFirst();
   }
 
   /** The language of a locale, or English. */
@@ -58,5 +62,13 @@ public enum Language {
       }
     }
     return of(usual);
+  }
+
+  /** What help says can be chosen. */
+  static final class Codes implements Iterable<String> {
+    @Override
+    public Iterator<String> iterator() {
+      return all().stream().map(Language::code).iterator();
+    }
   }
 }

@@ -18,7 +18,11 @@ public final class Standard {
   @Option(names = "--json", descriptionKey = "json")
   private boolean json;
 
-  @Option(names = LANGUAGE, paramLabel = "en|es", descriptionKey = "language")
+  @Option(
+      names = LANGUAGE,
+      paramLabel = "CODE",
+      completionCandidates = Language.Codes.class,
+      descriptionKey = "language")
   private @Nullable Language language;
 
   @Option(

@@ -15,7 +15,7 @@ import java.util.TreeSet;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import org.junit.jupiter.params.provider.EnumSource;
+import org.junit.jupiter.params.provider.MethodSource;
 import picocli.CommandLine;
 import picocli.CommandLine.Model.ArgSpec;
 
@@ -40,7 +40,7 @@ class HalfwaveCommandTest {
 
   /** Every command and every option says what it does, in each language. */
   @ParameterizedTest
-  @EnumSource(Language.class)
+  @MethodSource("halfwave.cli.Language#all")
   void everythingIsDescribed(Language language) {
     Deque<CommandLine> left = new ArrayDeque<>();
     left.add(HalfwaveCommand.commandLine(language, new Failures(language.sentences())));

@@ -12,7 +12,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.Objects;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
@@ -74,12 +73,19 @@ public final class HelpPages {
     pages.add(HelpPage.of(topic, words.text(group), markup));
   }
 
+  /** In English where the language has no such page. */
   private String file(String topic) {
-    Locale english = Locale.ENGLISH;
-    String spoken = words.locale().getLanguage();
-    String path = "help/" + (spoken.isEmpty() ? english : spoken) + "/" + topic + ".md";
-    try (InputStream in = Objects.requireNonNull(HelpPages.class.getResourceAsStream(path), path)) {
-      return new String(in.readAllBytes(), StandardCharsets.UTF_8);
+    return file(words.locale(), topic)
+        .or(() -> file(Locale.ENGLISH, topic))
+        .orElseThrow(() -> new IllegalStateException("no page " + topic));
+  }
+
+  private static Optional<String> file(Locale locale, String topic) {
+    String path = "help/" + locale.getLanguage() + "/" + topic + ".md";
+    try (InputStream in = HelpPages.class.getResourceAsStream(path)) {
+      return in == null
+          ? Optional.empty()
+          : Optional.of(new String(in.readAllBytes(), StandardCharsets.UTF_8));
     } catch (IOException e) {
       throw new UncheckedIOException(path, e);
     }

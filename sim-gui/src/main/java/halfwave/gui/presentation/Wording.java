@@ -1,18 +1,16 @@
 package halfwave.gui.presentation;
 
+import halfwave.display.Placeholders;
 import halfwave.display.Sentences;
 import halfwave.display.UnitSystem;
+import java.util.Arrays;
 import java.util.Locale;
 import java.util.ResourceBundle;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 
 /** The words of the window in one language, with that language's numbers and chosen units. */
 public final class Wording {
 
   static final String BUNDLE = "halfwave.gui.presentation.window";
-
-  private static final Pattern PLACEHOLDER = Pattern.compile("\\{(\\d)}");
 
   private final Locale locale;
   private final UnitSystem units;
@@ -59,10 +57,7 @@ public final class Wording {
    * @param arguments what stands for {0}, {1} and so on
    */
   public String text(String key, Object... arguments) {
-    Matcher matcher = PLACEHOLDER.matcher(bundle.getString(key));
-    return matcher.replaceAll(
-        found ->
-            Matcher.quoteReplacement(String.valueOf(arguments[Integer.parseInt(found.group(1))])));
+    return Placeholders.filled(bundle.getString(key), Arrays.asList(arguments));
   }
 
   /** The name of a thing as a heading. */
