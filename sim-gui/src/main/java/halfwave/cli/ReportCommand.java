@@ -25,7 +25,6 @@ import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
 
 /** Plays a bench up to a time and writes a report of it, to be printed. */
 @Command(name = "report")
@@ -38,10 +37,8 @@ final class ReportCommand implements Callable<Integer> {
   private static final String METER = "0s meter-on dc-microamps series-board";
 
   @Mixin private Standard standard = new Standard();
+  @Mixin private SequenceOptions sequence = new SequenceOptions();
   @Mixin private PaperOption paper = new PaperOption();
-
-  @Parameters(paramLabel = "BENCH", descriptionKey = "bench")
-  private @Nullable String bench;
 
   @Option(names = PDF, required = true, paramLabel = "FILE", descriptionKey = "report-pdf")
   private @Nullable Path pdf;
@@ -49,23 +46,8 @@ final class ReportCommand implements Callable<Integer> {
   @Option(names = DATE, paramLabel = "YYYY-MM-DD", descriptionKey = "report-date")
   private @Nullable String date;
 
-  @Option(names = SequencePlan.BOARD, paramLabel = "NAME|FILE", descriptionKey = "board")
-  private @Nullable String board;
-
-  @Option(names = SequencePlan.FAULT, paramLabel = "[TRIGGER:]CHANGE", descriptionKey = "fault")
-  private List<String> faults = new ArrayList<>();
-
   @Option(names = SequencePlan.ACT, paramLabel = "\"TIME ACT\"", descriptionKey = "report-act")
   private List<String> acts = new ArrayList<>();
-
-  @Option(names = "--script", paramLabel = "FILE", descriptionKey = "script")
-  private @Nullable Path script;
-
-  @Option(names = SequencePlan.FOR, paramLabel = "TIME", descriptionKey = "for")
-  private @Nullable String length;
-
-  @Option(names = "--seed", paramLabel = "NUMBER", descriptionKey = "seed")
-  private @Nullable Long seed;
 
   @Override
   public Integer call() {
@@ -74,12 +56,7 @@ final class ReportCommand implements Callable<Integer> {
     Ending.check(command, PDF, file, ".pdf");
     PaperSize size = paper.size(command);
     LocalDate on = date(command);
-    String named = Objects.requireNonNull(bench);
-    SequencePlan plan =
-        new SequencePlan(
-            command,
-            new SequencePlan.Options(
-                named, board, faults, done(named), script, SequencePlan.FOR, length, seed));
+    SequencePlan plan = sequence.plan(command, done());
     AtomicFile.write(
         file,
         BenchPages.of(subject(plan), size, standard.sentences(), standard.language().locale(), on)
@@ -95,10 +72,10 @@ final class ReportCommand implements Callable<Integer> {
   }
 
   /** A meter on an electrode that sparks would not live to see the flame. */
-  private List<String> done(String named) {
-    Bench chosen = BenchArgument.resolve(named);
+  private List<String> done() {
+    Bench chosen = BenchArgument.resolve(sequence.bench());
     boolean usual =
-        acts.isEmpty() && script == null && chosen.design().ignition() != Ignition.SPARK_AND_SENSE;
+        acts.isEmpty() && !sequence.scripted() && chosen.design().ignition() != Ignition.SPARK_AND_SENSE;
     return usual ? List.of(METER) : acts;
   }
 

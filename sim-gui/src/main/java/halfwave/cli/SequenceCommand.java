@@ -14,41 +14,22 @@ import java.io.UncheckedIOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Objects;
 import java.util.concurrent.Callable;
 import java.util.function.Consumer;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
 
 /** Plays what a bench and its board do over time. */
 @Command(name = "sequence")
 final class SequenceCommand implements Callable<Integer> {
 
   @Mixin private Standard standard = new Standard();
-
-  @Parameters(paramLabel = "BENCH", descriptionKey = "bench")
-  private @Nullable String bench;
-
-  @Option(names = SequencePlan.BOARD, paramLabel = "NAME|FILE", descriptionKey = "board")
-  private @Nullable String board;
-
-  @Option(names = SequencePlan.FAULT, paramLabel = "[TRIGGER:]CHANGE", descriptionKey = "fault")
-  private List<String> faults = new ArrayList<>();
+  @Mixin private SequenceOptions sequence = new SequenceOptions();
 
   @Option(names = SequencePlan.ACT, paramLabel = "\"TIME ACT\"", descriptionKey = "act")
   private List<String> acts = new ArrayList<>();
-
-  @Option(names = "--script", paramLabel = "FILE", descriptionKey = "script")
-  private @Nullable Path script;
-
-  @Option(names = SequencePlan.FOR, paramLabel = "TIME", descriptionKey = "for")
-  private @Nullable String length;
-
-  @Option(names = "--seed", paramLabel = "NUMBER", descriptionKey = "seed")
-  private @Nullable Long seed;
 
   @Option(names = "--csv", paramLabel = "FILE", descriptionKey = "sequence-csv")
   private @Nullable Path csv;
@@ -62,18 +43,7 @@ final class SequenceCommand implements Callable<Integer> {
   @Override
   public Integer call() {
     String command = standard.spec().qualifiedName();
-    SequencePlan plan =
-        new SequencePlan(
-            command,
-            new SequencePlan.Options(
-                Objects.requireNonNull(bench),
-                board,
-                faults,
-                acts,
-                script,
-                SequencePlan.FOR,
-                length,
-                seed));
+    SequencePlan plan = sequence.plan(command, acts);
     PictureTarget target = PictureTarget.of(command, picture);
     Targets.check(command, csv, PictureTarget.OPTION, picture);
     if (csv == null) {
