@@ -56,27 +56,37 @@ public final class DemonstrationFile {
 
   /** The same for a file that was already read. */
   public static Demonstration of(JsonValue value) {
-    JsonFields f =
-        value.fields(
-            "format", "version", "name", "title", "about", "bench", "board", "seed", "start",
-            "steps");
-    f.checkFormat(FORMAT, VERSION);
-    Bench bench = bench(f.get("bench"));
-    Demonstration demonstration =
-        new Demonstration(
-            filled(f.get("name")),
-            words(f.get("title")),
-            words(f.get("about")),
-            bench,
-            f.has("board") ? board(f.get("board"), bench.design().ignition()) : null,
-            f.orElse("seed", JsonValue::wholeNumber, 1L),
-            play(f.get("start").fields("seconds", "acts")),
-            f.get("steps")
-                .filledList(
-                    DemonstrationFile::step,
-                    Message.of(MessageKey.ALLOWED_ENTRIES, Argument.count(1))));
+    JsonFields f = fields(value);
+    Demonstration demonstration = unplayed(f);
     checkActs(f, demonstration);
     return demonstration;
+  }
+
+  /** One on its way: some of its acts may not be possible where they stand. */
+  static Demonstration unplayed(JsonValue value) {
+    return unplayed(fields(value));
+  }
+
+  private static JsonFields fields(JsonValue value) {
+    return value.fields(
+        "format", "version", "name", "title", "about", "bench", "board", "seed", "start", "steps");
+  }
+
+  private static Demonstration unplayed(JsonFields f) {
+    f.checkFormat(FORMAT, VERSION);
+    Bench bench = bench(f.get("bench"));
+    return new Demonstration(
+        filled(f.get("name")),
+        words(f.get("title")),
+        words(f.get("about")),
+        bench,
+        f.has("board") ? board(f.get("board"), bench.design().ignition()) : null,
+        f.orElse("seed", JsonValue::wholeNumber, 1L),
+        play(f.get("start").fields("seconds", "acts")),
+        f.get("steps")
+            .filledList(
+                DemonstrationFile::step,
+                Message.of(MessageKey.ALLOWED_ENTRIES, Argument.count(1))));
   }
 
   private static Bench bench(JsonValue value) {

@@ -29,6 +29,11 @@ public final class DemonstrationText {
    *     condition
    */
   public static String of(Demonstration d) {
+    return node(d).toPrettyString() + "\n";
+  }
+
+  /** The same as a part of a file. */
+  static ObjectNode node(Demonstration d) {
     ObjectNode root = JsonNodeFactory.instance.objectNode();
     root.put("format", DemonstrationFile.FORMAT)
         .put("version", DemonstrationFile.VERSION)
@@ -45,7 +50,7 @@ public final class DemonstrationText {
     putActs(start, d.start().acts());
     ArrayNode steps = root.putArray("steps");
     d.steps().forEach(step -> put(steps.addObject(), step));
-    return root.toPrettyString() + "\n";
+    return root;
   }
 
   /** Whether a file has words for a deed. */

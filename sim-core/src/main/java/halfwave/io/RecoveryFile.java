@@ -41,7 +41,7 @@ public record RecoveryFile(Bench bench, Bench saved, String board, @Nullable Pat
         f.orNull("file", RecoveryFile::path));
   }
 
-  private static Path path(JsonValue value) {
+  static Path path(JsonValue value) {
     try {
       return Path.of(value.text());
     } catch (InvalidPathException e) {

@@ -6,7 +6,6 @@ import halfwave.gui.presentation.RecoveryFolder.Found;
 import halfwave.io.RecoveryFile;
 import java.util.concurrent.Executor;
 import java.util.function.Consumer;
-import org.jspecify.annotations.Nullable;
 
 /**
  * Keeps a bench that was changed and not saved, in case the program does not end as it should.
@@ -14,19 +13,7 @@ import org.jspecify.annotations.Nullable;
  */
 public final class Autosave {
 
-  /** From one writing to the next (ms). */
-  static final long PACE_MILLIS = 15_000;
-
-  private final RecoveryFolder folder;
-  private final Executor background;
-  private final Executor screen;
-  private @Nullable RecoveryFile kept;
-  private @Nullable Found found;
-
-  /** Whether the bench that was found is on its way to the screen. */
-  private boolean comingBack;
-
-  private @Nullable Long keptMillis;
+  private final Keeper<RecoveryFile> keeper;
 
   /**
    * Nothing is kept yet.
@@ -35,30 +22,23 @@ public final class Autosave {
    * @param background writes and removes files, one after the other
    * @param screen runs what touches panels
    */
-  public Autosave(RecoveryFolder folder, Executor background, Executor screen) {
-    this.folder = folder;
-    this.background = background;
-    this.screen = screen;
+  public Autosave(RecoveryFolder<RecoveryFile> folder, Executor background, Executor screen) {
+    keeper = new Keeper<>(folder, background, screen, RecoveryFile::saved);
   }
 
-  /** Tells, on the screen's thread, of a bench that was left behind, if there is one. */
-  public void look(Consumer<Found> ask) {
-    background.execute(
-        () ->
-            folder
-                .find()
-                .ifPresent(
-                    left ->
-                        screen.execute(
-                            () -> {
-                              found = left;
-                              ask.accept(left);
-                            })));
+  /**
+   * Looks for a bench that was left behind.
+   *
+   * @param ask is told of it, on the screen's thread, if there is one
+   * @param then is done afterwards, in every case
+   */
+  public void look(Consumer<Found<RecoveryFile>> ask, Runnable then) {
+    keeper.look(ask, then);
   }
 
   /** What puts the bench back that was found; until it is kept anew its file stays. */
-  public Intent bringBack(Found left) {
-    comingBack = true;
+  public Intent bringBack(Found<RecoveryFile> left) {
+    keeper.comesBack();
     RecoveryFile content = left.content();
     var ignition = content.bench().design().ignition();
     BoardSettings board =
@@ -71,11 +51,7 @@ public final class Autosave {
 
   /** Nobody wants the bench that was found. */
   public void leave() {
-    Found left = found;
-    found = null;
-    if (left != null) {
-      background.execute(() -> folder.drop(left));
-    }
+    keeper.leave();
   }
 
   /**
@@ -85,30 +61,7 @@ public final class Autosave {
    * @param nowMillis any clock that does not go back (ms)
    */
   public void tick(State state, long nowMillis) {
-    if (!state.unsaved()) {
-      if (!comingBack) {
-        nothingToLose();
-      }
-      return;
-    }
-    boolean due = keptMillis == null || nowMillis - keptMillis >= PACE_MILLIS;
-    RecoveryFile content = content(state.own());
-    if (due && !content.equals(kept)) {
-      kept = content;
-      keptMillis = nowMillis;
-      background.execute(() -> folder.keep(content));
-      if (comingBack && found != null && found.content().saved().equals(content.saved())) {
-        comingBack = false;
-        leave();
-      }
-    }
-  }
-
-  private void nothingToLose() {
-    if (kept != null) {
-      kept = null;
-      background.execute(folder::clear);
-    }
+    keeper.tick(state.unsaved() ? content(state.own()) : null, nowMillis);
   }
 
   private static RecoveryFile content(State state) {
@@ -121,9 +74,6 @@ public final class Autosave {
 
   /** The program ends as it should. What nobody has decided about is asked about once more. */
   public void end() {
-    folder.end();
-    if (comingBack && found != null) {
-      folder.drop(found);
-    }
+    keeper.end();
   }
 }

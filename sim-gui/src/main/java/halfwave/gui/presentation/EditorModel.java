@@ -1,5 +1,6 @@
 package halfwave.gui.presentation;
 
+import halfwave.io.DraftRecoveryFile;
 import halfwave.lesson.Claim;
 import halfwave.lesson.Draft;
 import halfwave.lesson.DraftActs;
@@ -28,6 +29,7 @@ public final class EditorModel {
   private @Nullable Path file;
   private DraftActs.@Nullable Blocked stopped;
   private int recordedStep;
+  private boolean sealed;
 
   /**
    * Nothing is being made yet.
@@ -48,7 +50,23 @@ public final class EditorModel {
     this.lesson = lesson;
     bench = new EditorBench(workbench, background, screen, this::tell, failed);
     check = new DraftCheck(background, screen, this::tell, failed);
-    workbench.subscribe(bench::see);
+    workbench.subscribe(this::see);
+  }
+
+  private void see(State state) {
+    bench.see(state);
+    if (sealed != state.sealed()) {
+      sealed = state.sealed();
+      tell();
+    }
+  }
+
+  /**
+   * Whether the condition of the bench is hidden from a class. Until it is revealed no
+   * demonstration begins with that bench: the editor and the file would tell.
+   */
+  public boolean sealed() {
+    return sealed;
   }
 
   /** Is told whenever something changed. */
@@ -96,25 +114,38 @@ public final class EditorModel {
 
   /** Another demonstration is being made. */
   public void begin(Draft draft, @Nullable Path from) {
+    begin(Edits.of(draft, DraftPlace.WHOLE), from);
+  }
+
+  /** One that was being made when the program ended goes on, unsaved as it was. */
+  public void bringBack(DraftRecoveryFile left) {
+    begin(Edits.of(left.saved(), DraftPlace.WHOLE).then(left.draft(), DraftPlace.WHOLE, null), left.file());
+  }
+
+  private void begin(Edits begun, @Nullable Path from) {
     check.forget();
     if (bench.recording()) {
       bench.stop();
     }
     bench.cancel();
     stopped = null;
-    edits = Edits.of(draft, DraftPlace.WHOLE);
+    edits = begun;
     file = from;
     tell();
   }
 
-  /** A demonstration that begins with the bench as it stands. */
+  /** A demonstration that begins with the bench as it stands, unless that is sealed. */
   public void create() {
-    begin(NewDraft.of(workbench.shown()), null);
+    if (!sealed) {
+      begin(NewDraft.of(workbench.shown()), null);
+    }
   }
 
-  /** It begins with the bench as it stands now. */
+  /** It begins with the bench as it stands now, unless that is sealed. */
   public void rebench() {
-    change(draft().withBenchOf(NewDraft.of(workbench.shown())), step(), null);
+    if (!sealed) {
+      change(draft().withBenchOf(NewDraft.of(workbench.shown())), step(), null);
+    }
   }
 
   /**

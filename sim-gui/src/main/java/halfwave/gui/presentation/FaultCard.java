@@ -50,7 +50,7 @@ public record FaultCard(
         .toList();
   }
 
-  static FaultCard of(FaultKind kind, Wording words) {
+  public static FaultCard of(FaultKind kind, Wording words) {
     KnobScale scale =
         kind.dimension()
             .filter(d -> kind.most() > kind.least())

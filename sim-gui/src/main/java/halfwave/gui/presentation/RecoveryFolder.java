@@ -2,6 +2,7 @@ package halfwave.gui.presentation;
 
 import halfwave.io.AtomicFile;
 import halfwave.io.BadInputException;
+import halfwave.io.DraftRecoveryFile;
 import halfwave.io.RecoveryFile;
 import java.io.IOException;
 import java.io.UncheckedIOException;
@@ -12,6 +13,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 import java.util.function.Predicate;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -24,16 +26,34 @@ import org.jspecify.annotations.Nullable;
  * spoils nobody's lesson: then there is nothing to bring back. May be used from several threads.
  *
  * <p>Known limit: a folder that several machines share shows the processes of the others as gone.
+ *
+ * @param <T> what is kept
  */
-public final class RecoveryFolder {
-
-  private static final Pattern NAME =
-      Pattern.compile("recovery-(\\d{1,18})-(\\d{1,18})(-found)?\\.json");
+public final class RecoveryFolder<T> {
 
   private final Path folder;
+  private final Kind<T> kind;
+  private final Pattern name;
   private final Owner own;
   private final Predicate<Owner> running;
   private boolean ended;
+
+  /** A bench. */
+  public static final Kind<RecoveryFile> BENCH =
+      new Kind<>("recovery", RecoveryFile::text, RecoveryFile::read);
+
+  /** A demonstration that is being made. */
+  public static final Kind<DraftRecoveryFile> DRAFT =
+      new Kind<>("draft", DraftRecoveryFile::text, DraftRecoveryFile::read);
+
+  /**
+   * What is kept.
+   *
+   * @param prefix how its files begin; in lower case
+   * @param text as text
+   * @param read from a file; throws where that is spoilt
+   */
+  public record Kind<T>(String prefix, Function<T, String> text, Function<Path, T> read) {}
 
   /**
    * A process of this program.
@@ -64,37 +84,40 @@ public final class RecoveryFolder {
   }
 
   /**
-   * A bench that a program left behind.
+   * What a program left behind.
    *
    * @param path its file, which belongs to this process now
-   * @param content the bench
+   * @param content what was kept
    * @param kept when it was written
    */
-  public record Found(Path path, RecoveryFile content, Instant kept) {}
+  public record Found<T>(Path path, T content, Instant kept) {}
 
   /** Beside the settings. */
-  public RecoveryFolder(Path folder) {
-    this(folder, Owner.current(), Owner::running);
+  public RecoveryFolder(Path folder, Kind<T> kind) {
+    this(folder, kind, Owner.current(), Owner::running);
   }
 
-  RecoveryFolder(Path folder, Owner own, Predicate<Owner> running) {
+  RecoveryFolder(Path folder, Kind<T> kind, Owner own, Predicate<Owner> running) {
     this.folder = folder;
+    this.kind = kind;
+    name = Pattern.compile(kind.prefix + "-(\\d{1,18})-(\\d{1,18})(-found)?\\.json");
     this.own = own;
     this.running = running;
   }
 
   private Path path(String suffix) {
-    return folder.resolve("recovery-" + own.process + '-' + own.startMillis + suffix + ".json");
+    return folder.resolve(
+        kind.prefix + '-' + own.process + '-' + own.startMillis + suffix + ".json");
   }
 
-  /** Keeps a bench, if that is possible and the program has not ended. */
-  public synchronized void keep(RecoveryFile content) {
+  /** Keeps something, if that is possible and the program has not ended. */
+  public synchronized void keep(T content) {
     if (ended) {
       return;
     }
     try {
       Files.createDirectories(folder);
-      AtomicFile.write(path(""), content.text());
+      AtomicFile.write(path(""), kind.text.apply(content));
     } catch (IOException | BadInputException e) {
       // nobody is disturbed by what is only needed after a crash; the next change tries again
     }
@@ -112,7 +135,7 @@ public final class RecoveryFolder {
   }
 
   /** Without a file that was found. */
-  public synchronized void drop(Found found) {
+  public synchronized void drop(Found<T> found) {
     delete(found.path);
   }
 
@@ -125,17 +148,17 @@ public final class RecoveryFolder {
   }
 
   /**
-   * The latest bench that a program left behind which does not run any more; older ones wait for
-   * the next start. The file is taken over, so that no other window asks about it, and stays until
-   * it is dropped. What cannot be read is put aside and never asked about again.
+   * The latest that a program left behind which does not run any more; older ones wait for the next
+   * start. The file is taken over, so that no other window asks about it, and stays until it is
+   * dropped. What cannot be read is put aside and never asked about again.
    */
-  public synchronized Optional<Found> find() {
+  public synchronized Optional<Found<T>> find() {
     for (Path left : left()) {
       Path taken = path("-found");
       if (moved(left, taken)) {
         try {
           Instant kept = Files.getLastModifiedTime(taken).toInstant();
-          return Optional.of(new Found(taken, RecoveryFile.read(taken), kept));
+          return Optional.of(new Found<>(taken, kind.read.apply(taken), kept));
         } catch (IOException | RuntimeException e) {
           moved(taken, taken.resolveSibling(left.getFileName() + ".broken"));
         }
@@ -152,7 +175,7 @@ public final class RecoveryFolder {
     try (Stream<Path> all = Files.list(folder)) {
       List<Path> left =
           new ArrayList<>(all.filter(p -> gone(p) && Files.isRegularFile(p)).toList());
-      left.sort(Comparator.comparingLong(RecoveryFolder::writtenMillis).reversed());
+      left.sort(Comparator.comparingLong((Path p) -> writtenMillis(p)).reversed());
       return left;
     } catch (IOException | UncheckedIOException e) {
       return List.of();
@@ -164,10 +187,10 @@ public final class RecoveryFolder {
     return owner != null && !owner.equals(own) && !running.test(owner);
   }
 
-  private static @Nullable Owner owner(Path path) {
-    Matcher name = NAME.matcher(String.valueOf(path.getFileName()));
-    return name.matches()
-        ? new Owner(Long.parseLong(name.group(1)), Long.parseLong(name.group(2)))
+  private @Nullable Owner owner(Path path) {
+    Matcher parts = name.matcher(String.valueOf(path.getFileName()));
+    return parts.matches()
+        ? new Owner(Long.parseLong(parts.group(1)), Long.parseLong(parts.group(2)))
         : null;
   }
 

@@ -1,24 +1,44 @@
 package halfwave.gui.presentation;
 
+import halfwave.gui.presentation.RecoveryFolder.Found;
+import halfwave.io.DraftRecoveryFile;
 import halfwave.io.RecoveryFile;
+import java.time.Instant;
 import java.time.ZoneId;
 import java.time.format.DateTimeFormatter;
 import java.time.format.FormatStyle;
 
-/** How it is asked whether a bench shall come back. */
+/** How it is asked whether something that was left behind shall come back. */
 public final class RecoveryWords {
 
   private RecoveryWords() {}
 
-  /** The question, and under it which bench. */
-  public static String question(RecoveryFolder.Found found, Wording words) {
+  /** The question about a bench, and under it which. */
+  public static String bench(Found<RecoveryFile> found, Wording words) {
+    RecoveryFile content = found.content();
+    String name = BarView.benchName(content.bench().name(), content.file(), words);
+    return question("recovery.ask", name, found.kept(), words);
+  }
+
+  /** The question about a demonstration that was being made, and under it which. */
+  public static String draft(Found<DraftRecoveryFile> found, Wording words) {
+    String name =
+        found
+            .content()
+            .draft()
+            .title()
+            .words()
+            .map(title -> title.in(words.locale()))
+            .orElse(words.text("editor.window-new"));
+    return question("recovery.ask-draft", name, found.kept(), words);
+  }
+
+  private static String question(String key, String name, Instant kept, Wording words) {
     String when =
         DateTimeFormatter.ofLocalizedDateTime(FormatStyle.MEDIUM, FormatStyle.SHORT)
             .withLocale(words.locale())
             .withZone(ZoneId.systemDefault())
-            .format(found.kept());
-    RecoveryFile content = found.content();
-    String name = BarView.benchName(content.bench().name(), content.file(), words);
-    return words.text("recovery.ask") + "\n\n" + words.text("recovery.which", name, when);
+            .format(kept);
+    return words.text(key) + "\n\n" + words.text("recovery.which", name, when);
   }
 }

@@ -1,6 +1,7 @@
 package halfwave.gui.presentation;
 
 import halfwave.display.UnitSystem;
+import halfwave.paper.PaperSize;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -12,9 +13,10 @@ import org.jspecify.annotations.Nullable;
  * @param language language tag, or null: that of the system
  * @param units the units
  * @param dark whether the dark look is on
- * @param motion whether the flame moves
+ * @param motion whether the flame moves, or null: as the desktop has it
  * @param textRatio size of type over the usual (1)
  * @param cautionsSeen whether the cautions of the first start were read
+ * @param sheet what is printed on, or null: what offices of the country use
  * @param frame x, y, width and height of the window, or null
  * @param recent bench files, the latest first
  * @param lessons what concerns demonstrations
@@ -23,9 +25,10 @@ public record Settings(
     @Nullable String language,
     UnitSystem units,
     boolean dark,
-    boolean motion,
+    @Nullable Boolean motion,
     double textRatio,
     boolean cautionsSeen,
+    @Nullable PaperSize sheet,
     @Nullable List<Integer> frame,
     List<Path> recent,
     Lessons lessons) {
@@ -65,7 +68,7 @@ public record Settings(
 
   /** Before anyone chose anything. */
   public static final Settings FIRST =
-      new Settings(null, UnitSystem.METRIC, false, true, 1, false, null, List.of(), Lessons.NONE);
+      new Settings(null, UnitSystem.METRIC, false, null, 1, false, null, null, List.of(), Lessons.NONE);
 
   /** Takes copies. */
   public Settings {
@@ -78,44 +81,55 @@ public record Settings(
     return recent.isEmpty() ? null : recent.get(0).getParent();
   }
 
+  /** Whether the flame moves, where a desktop has its programs move so. */
+  public boolean moves(boolean desktop) {
+    return motion == null ? desktop : motion;
+  }
+
   /** In another language. */
   public Settings withLanguage(String other) {
     return new Settings(
-        other, units, dark, motion, textRatio, cautionsSeen, frame, recent, lessons);
+        other, units, dark, motion, textRatio, cautionsSeen, sheet, frame, recent, lessons);
   }
 
   /** With other units. */
   public Settings withUnits(UnitSystem other) {
     return new Settings(
-        language, other, dark, motion, textRatio, cautionsSeen, frame, recent, lessons);
+        language, other, dark, motion, textRatio, cautionsSeen, sheet, frame, recent, lessons);
   }
 
   /** Dark or light. */
   public Settings withDark(boolean other) {
     return new Settings(
-        language, units, other, motion, textRatio, cautionsSeen, frame, recent, lessons);
+        language, units, other, motion, textRatio, cautionsSeen, sheet, frame, recent, lessons);
   }
 
   /** With a flame that moves, or one that stands. */
   public Settings withMotion(boolean other) {
     return new Settings(
-        language, units, dark, other, textRatio, cautionsSeen, frame, recent, lessons);
+        language, units, dark, other, textRatio, cautionsSeen, sheet, frame, recent, lessons);
   }
 
   /** With larger or smaller type (1). */
   public Settings withTextRatio(double other) {
-    return new Settings(language, units, dark, motion, other, cautionsSeen, frame, recent, lessons);
+    return new Settings(language, units, dark, motion, other, cautionsSeen, sheet, frame, recent, lessons);
   }
 
   /** After the cautions were read. */
   public Settings withCautionsSeen() {
-    return new Settings(language, units, dark, motion, textRatio, true, frame, recent, lessons);
+    return new Settings(language, units, dark, motion, textRatio, true, sheet, frame, recent, lessons);
+  }
+
+  /** With other sheets to print on. */
+  public Settings withSheet(PaperSize other) {
+    return new Settings(
+        language, units, dark, motion, textRatio, cautionsSeen, other, frame, recent, lessons);
   }
 
   /** With the window elsewhere. */
   public Settings withFrame(List<Integer> other) {
     return new Settings(
-        language, units, dark, motion, textRatio, cautionsSeen, other, recent, lessons);
+        language, units, dark, motion, textRatio, cautionsSeen, sheet, other, recent, lessons);
   }
 
   /** With one more file that was opened or saved. */
@@ -127,6 +141,7 @@ public record Settings(
         motion,
         textRatio,
         cautionsSeen,
+        sheet,
         frame,
         latest(file, recent),
         lessons);
@@ -135,7 +150,7 @@ public record Settings(
   /** With something else remembered of demonstrations. */
   public Settings withLessons(Lessons other) {
     return new Settings(
-        language, units, dark, motion, textRatio, cautionsSeen, frame, recent, other);
+        language, units, dark, motion, textRatio, cautionsSeen, sheet, frame, recent, other);
   }
 
   private static List<Path> latest(Path file, List<Path> before) {

@@ -7,6 +7,7 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import halfwave.display.UnitSystem;
 import halfwave.io.AtomicFile;
 import halfwave.io.BadInputException;
+import halfwave.paper.PaperSize;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
@@ -49,9 +50,10 @@ public final class SettingsFile {
           n.path("language").isTextual() ? n.path("language").asText() : null,
           n.path("units").asText().equals("inch") ? UnitSystem.INCH : UnitSystem.METRIC,
           n.path("dark").asBoolean(),
-          n.path("motion").asBoolean(true),
+          n.path("motion").isBoolean() ? n.path("motion").asBoolean() : null,
           Settings.TEXT_RATIOS.contains(text) ? text : 1,
           n.path("cautionsSeen").asBoolean(),
+          PaperSize.of(n.path("sheet").asText()).orElse(null),
           frame(n),
           recent(n),
           new Settings.Lessons(frame(lessons), recent(lessons)));
@@ -81,6 +83,8 @@ public final class SettingsFile {
     n.put("motion", settings.motion());
     n.put("textRatio", settings.textRatio());
     n.put("cautionsSeen", settings.cautionsSeen());
+    PaperSize sheet = settings.sheet();
+    n.put("sheet", sheet == null ? null : sheet.code());
     put(n, settings.frame(), settings.recent());
     put(n.putObject("lessons"), settings.lessons().frame(), settings.lessons().recent());
     try {

@@ -5,7 +5,7 @@ import halfwave.board.BoardSettings;
 import halfwave.board.ShippedBoards;
 import halfwave.gui.presentation.Autosave;
 import halfwave.gui.presentation.Intent;
-import halfwave.gui.presentation.RecoveryFolder;
+import halfwave.gui.presentation.RecoveryFolder.Found;
 import halfwave.gui.presentation.RecoveryWords;
 import halfwave.gui.presentation.State;
 import halfwave.gui.presentation.Wording;
@@ -14,8 +14,8 @@ import halfwave.io.AtomicFile;
 import halfwave.io.BadInputException;
 import halfwave.io.BenchFile;
 import halfwave.io.BenchText;
+import halfwave.io.RecoveryFile;
 import java.io.File;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
@@ -28,8 +28,11 @@ import org.jspecify.annotations.Nullable;
 /** Opens and saves benches, and asks before anything is lost. */
 final class BenchFiles {
 
+  private static final String ENDING = "json";
+
   private final JFrame over;
   private final Wording words;
+  private final FileQuestions questions;
   private final Workbench workbench;
   private final Consumer<Path> used;
   private final Supplier<@Nullable Path> lastFolder;
@@ -42,6 +45,7 @@ final class BenchFiles {
       Supplier<@Nullable Path> lastFolder) {
     this.over = over;
     this.words = words;
+    questions = new FileQuestions(words);
     this.workbench = workbench;
     this.used = used;
     this.lastFolder = lastFolder;
@@ -52,20 +56,7 @@ final class BenchFiles {
     if (!workbench.ready() || !workbench.shown().unsaved()) {
       return true;
     }
-    Object[] buttons = {
-      words.text("file.save-first"), words.text("file.leave"), words.text("file.cancel")
-    };
-    int chosen =
-        JOptionPane.showOptionDialog(
-            over,
-            words.text("file.unsaved"),
-            words.text("file.save"),
-            JOptionPane.DEFAULT_OPTION,
-            JOptionPane.QUESTION_MESSAGE,
-            null,
-            buttons,
-            buttons[0]);
-    return chosen == 1 || (chosen == 0 && save());
+    return questions.mayLeave(over, words.text("file.unsaved"), words.text("file.save"), this::save);
   }
 
   void askOpen() {
@@ -102,27 +93,14 @@ final class BenchFiles {
     }
   }
 
-  /**
-   * A bench was left behind by a program that did not end as it should: back with it, or not. Who
-   * does not decide is asked again at the next start.
-   */
-  void askBack(RecoveryFolder.Found left, Autosave autosave) {
-    Object[] buttons = {words.text("recovery.bring-back"), words.text("recovery.leave")};
-    int chosen =
-        JOptionPane.showOptionDialog(
-            over,
-            RecoveryWords.question(left, words),
-            words.text("recovery.title"),
-            JOptionPane.DEFAULT_OPTION,
-            JOptionPane.QUESTION_MESSAGE,
-            null,
-            buttons,
-            buttons[0]);
-    if (chosen == 0) {
-      workbench.want(autosave.bringBack(left));
-    } else if (chosen == 1) {
-      autosave.leave();
-    }
+  /** A bench was left behind by a program that did not end as it should. */
+  void askBack(Found<RecoveryFile> left, Autosave autosave) {
+    questions.bringBack(
+        over,
+        RecoveryWords.bench(left, words),
+        words.text("recovery.title"),
+        () -> workbench.want(autosave.bringBack(left)),
+        autosave::leave);
   }
 
   /** The bench as it is, on another board. */
@@ -154,33 +132,14 @@ final class BenchFiles {
     }
     JFileChooser chooser = chooser(words.text("file.save"));
     if (workbench.shown().paper().file() == null) {
-      String name = workbench.shown().moment().bench().name() + ".json";
+      String name = workbench.shown().moment().bench().name() + '.' + ENDING;
       chooser.setSelectedFile(new File(chooser.getCurrentDirectory(), name));
     }
     if (chooser.showSaveDialog(over) != JFileChooser.APPROVE_OPTION) {
       return false;
     }
-    Path file = chooser.getSelectedFile().toPath();
-    if (!String.valueOf(file.getFileName()).contains(".")) {
-      file = file.resolveSibling(file.getFileName() + ".json");
-    }
-    if (Files.exists(file)) {
-      Object[] buttons = {words.text("file.replace"), words.text("file.cancel")};
-      int chosen =
-          JOptionPane.showOptionDialog(
-              over,
-              words.text("file.overwrite"),
-              words.text("file.save"),
-              JOptionPane.DEFAULT_OPTION,
-              JOptionPane.WARNING_MESSAGE,
-              null,
-              buttons,
-              buttons[1]);
-      if (chosen != 0) {
-        return false;
-      }
-    }
-    return write(file);
+    Path file = FileQuestions.withEnding(chooser.getSelectedFile().toPath(), ENDING);
+    return questions.mayReplace(over, words.text("file.save"), file) && write(file);
   }
 
   private boolean write(Path file) {
@@ -199,7 +158,7 @@ final class BenchFiles {
   private JFileChooser chooser(String title) {
     JFileChooser chooser = new JFileChooser();
     chooser.setDialogTitle(title);
-    chooser.setFileFilter(new FileNameExtensionFilter(words.text("file.benches"), "json"));
+    chooser.setFileFilter(new FileNameExtensionFilter(words.text("file.benches"), ENDING));
     Path folder = lastFolder.get();
     if (folder != null) {
       chooser.setCurrentDirectory(folder.toFile());

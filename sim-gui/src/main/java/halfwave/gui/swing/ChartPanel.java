@@ -68,6 +68,11 @@ abstract class ChartPanel extends JPanel {
   /** The numbers, with tabs between, or empty where there are none yet. */
   abstract String data();
 
+  /** Whether it takes the circuit apart, and so tells what is wrong with the bench. */
+  boolean tells() {
+    return true;
+  }
+
   /** Gives up what is computed for a panel that nobody sees. */
   void away() {}
 

@@ -156,9 +156,7 @@ final class ChartsPanel extends Plate {
   /** Charts that take the circuit apart tell what is wrong with it. */
   private void cover(boolean sealed) {
     for (int k = 0; k < charts.size(); k++) {
-      boolean told =
-          !(charts.get(k) instanceof StripPanel || charts.get(k) instanceof HistoryPanel);
-      if (told && tabs.isEnabledAt(k) == sealed) {
+      if (charts.get(k).tells() && tabs.isEnabledAt(k) == sealed) {
         tabs.setEnabledAt(k, !sealed);
         tabs.setToolTipTextAt(k, sealed ? words.text("seal.covered") : null);
       }

@@ -15,6 +15,7 @@ import java.awt.Rectangle;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
+import javax.swing.JButton;
 import javax.swing.JCheckBox;
 import javax.swing.JComponent;
 import javax.swing.JPanel;
@@ -38,6 +39,7 @@ final class DraftForm extends JPanel {
   private transient List<Locale> languages;
   private transient DraftTexts texts;
   private @Nullable RecordForm record;
+  private @Nullable JButton rebench;
   private @Nullable transient Shape shown;
 
   /** What decides which controls there are. */
@@ -84,6 +86,7 @@ final class DraftForm extends JPanel {
       if (record != null) {
         record.refresh();
       }
+      seal();
       return;
     }
     boolean same = shown != null && shown.step() == now.step();
@@ -105,6 +108,7 @@ final class DraftForm extends JPanel {
     column.removeAll();
     texts.forget();
     record = null;
+    rebench = null;
     column.add(doubts, "growx, wmin 0, wrap");
     if (model.step() == DraftPlace.WHOLE) {
       whole();
@@ -128,8 +132,19 @@ final class DraftForm extends JPanel {
     put(PlayForm.ofStart(theme, words, model));
     JPanel row = new JPanel(new MigLayout("insets 0, novisualpadding"));
     row.setOpaque(false);
-    row.add(Forms.button(words, "editor.rebench", "editor.rebench-hint", model::rebench));
+    rebench = Forms.button(words, "editor.rebench", model::rebench);
+    seal();
+    row.add(rebench);
     put(row);
+  }
+
+  /** A draft does not take over what is hidden. */
+  private void seal() {
+    if (rebench != null) {
+      rebench.setEnabled(!model.sealed());
+      rebench.setToolTipText(
+          words.text(model.sealed() ? "lesson.new-sealed" : "editor.rebench-hint"));
+    }
   }
 
   private void step() {

@@ -1,15 +1,17 @@
 package halfwave.gui.swing;
 
+import halfwave.gui.presentation.DraftAutosave;
 import halfwave.gui.presentation.EditorModel;
 import halfwave.gui.presentation.LessonModel;
 import halfwave.gui.presentation.NewDraft;
+import halfwave.gui.presentation.RecoveryFolder;
 import halfwave.gui.presentation.Settings;
 import halfwave.gui.presentation.Wording;
 import halfwave.gui.presentation.Workbench;
+import halfwave.io.DraftRecoveryFile;
 import halfwave.lesson.Demonstration;
 import halfwave.lesson.Draft;
 import java.awt.Component;
-import java.awt.Rectangle;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.concurrent.Executor;
@@ -36,6 +38,7 @@ final class Editing implements LessonDesk {
   private final Supplier<Settings> settings;
   private final Consumer<UnaryOperator<Settings>> remember;
   private final EditorDialog dialog;
+  private final DraftAutosave autosave;
   private @Nullable Face face;
 
   /** Whether the draft is being shown in the player: the editor comes back after it. */
@@ -76,6 +79,8 @@ final class Editing implements LessonDesk {
    * @param background plays and rehearses
    * @param settings what is remembered
    * @param remember changes what is remembered
+   * @param folder where drafts are kept in case the program crashes
+   * @param help opens help about the editor
    * @param failed is told of an error in the program itself
    */
   Editing(
@@ -85,6 +90,8 @@ final class Editing implements LessonDesk {
       Executor background,
       Supplier<Settings> settings,
       Consumer<UnaryOperator<Settings>> remember,
+      RecoveryFolder<DraftRecoveryFile> folder,
+      Runnable help,
       Consumer<Throwable> failed) {
     this.over = over;
     this.workbench = workbench;
@@ -92,7 +99,8 @@ final class Editing implements LessonDesk {
     this.settings = settings;
     this.remember = remember;
     model = new EditorModel(workbench, lesson, background, SwingUtilities::invokeLater, failed);
-    dialog = new EditorDialog(over, this::close);
+    autosave = new DraftAutosave(model, folder, background, SwingUtilities::invokeLater);
+    dialog = new EditorDialog(over, help, this::close);
     model.subscribe(this::refresh);
     lesson.subscribe(this::played);
   }
@@ -123,6 +131,9 @@ final class Editing implements LessonDesk {
   }
 
   private void refresh() {
+    if (face != null) {
+      face.menus().sealed(model.sealed());
+    }
     if (face != null && model.open()) {
       make(face, model.bench().recording());
       face.menus().recording(model.bench().recording());
@@ -190,7 +201,7 @@ final class Editing implements LessonDesk {
 
   @Override
   public void create() {
-    if (workbench.ready() && face().files().mayLeave(front())) {
+    if (workbench.ready() && !model.sealed() && face().files().mayLeave(front())) {
       model.create();
       appear();
     }
@@ -255,16 +266,37 @@ final class Editing implements LessonDesk {
       then.run();
     } else if (face().files().mayLeave(front())) {
       trying = false;
-      Rectangle b = dialog.wholeBounds();
-      remember.accept(
-          s -> s.withLessons(s.lessons().withFrame(List.of(b.x, b.y, b.width, b.height))));
+      List<Integer> frame = RememberedBounds.kept(dialog.wholeBounds());
+      remember.accept(s -> s.withLessons(s.lessons().withFrame(frame)));
       dialog.setVisible(false);
       model.leave(then);
     }
   }
 
+  /** A draft may have been left behind by a program that did not end as it should. */
+  void look() {
+    autosave.look(
+        left ->
+            face()
+                .files()
+                .askBack(
+                    over,
+                    left,
+                    () -> {
+                      autosave.bringBack(left);
+                      appear();
+                    },
+                    autosave::leave));
+  }
+
+  /** Time has passed on the wall (ms, of any clock that does not go back). */
+  void tick(long nowMillis) {
+    autosave.tick(nowMillis);
+  }
+
   /** Without a question. */
   void end() {
+    autosave.end();
     dialog.dispose();
   }
 }

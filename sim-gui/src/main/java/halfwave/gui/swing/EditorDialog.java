@@ -1,11 +1,12 @@
 package halfwave.gui.swing;
 
 import java.awt.Dimension;
-import java.awt.GraphicsEnvironment;
 import java.awt.Rectangle;
+import java.awt.event.KeyEvent;
 import java.awt.event.WindowAdapter;
 import java.awt.event.WindowEvent;
 import java.util.List;
+import javax.swing.JComponent;
 import javax.swing.JDialog;
 import javax.swing.JFrame;
 import javax.swing.JMenuBar;
@@ -22,10 +23,12 @@ final class EditorDialog extends JDialog {
   /** Where it was before it made room for a recording, or null while it is whole. */
   private @Nullable Rectangle whole;
 
-  EditorDialog(JFrame over, Runnable close) {
+  EditorDialog(JFrame over, Runnable help, Runnable close) {
     super(over, false);
     setName("editor");
     setDefaultCloseOperation(WindowConstants.DO_NOTHING_ON_CLOSE);
+    // whole or little: its menus are gone while it records
+    Keys.bind(getRootPane(), JComponent.WHEN_IN_FOCUSED_WINDOW, KeyEvent.VK_F1, help);
     addWindowListener(
         new WindowAdapter() {
           @Override
@@ -39,7 +42,7 @@ final class EditorDialog extends JDialog {
   void dress(Theme theme, JMenuBar menus, JPanel content, @Nullable List<Integer> remembered) {
     whole(menus, content);
     if (!isVisible()) {
-      setBounds(bounds(theme, remembered));
+      setBounds(RememberedBounds.of(remembered, theme.px(1000), theme.px(720)));
     }
     SwingUtilities.updateComponentTreeUI(this);
   }
@@ -80,22 +83,5 @@ final class EditorDialog extends JDialog {
   /** Whether it has made room. */
   boolean little() {
     return whole != null;
-  }
-
-  private static Rectangle bounds(Theme theme, @Nullable List<Integer> f) {
-    Rectangle screen = GraphicsEnvironment.getLocalGraphicsEnvironment().getMaximumWindowBounds();
-    if (f != null) {
-      Rectangle remembered = new Rectangle(f.get(0), f.get(1), f.get(2), f.get(3));
-      if (screen.intersects(remembered)) {
-        return remembered;
-      }
-    }
-    int width = Math.min(screen.width, theme.px(1000));
-    int height = Math.min(screen.height, theme.px(720));
-    return new Rectangle(
-        screen.x + (screen.width - width) / 2,
-        screen.y + (screen.height - height) / 2,
-        width,
-        height);
   }
 }

@@ -2,14 +2,16 @@ package halfwave.gui.swing;
 
 import halfwave.gui.presentation.EditorModel;
 import halfwave.gui.presentation.EditorWords;
+import halfwave.gui.presentation.RecoveryFolder.Found;
+import halfwave.gui.presentation.RecoveryWords;
 import halfwave.gui.presentation.Wording;
 import halfwave.io.AtomicFile;
 import halfwave.io.BadInputException;
 import halfwave.io.DemonstrationFile;
 import halfwave.io.DemonstrationText;
+import halfwave.io.DraftRecoveryFile;
 import halfwave.lesson.Demonstration;
 import java.awt.Component;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Optional;
 import java.util.function.Consumer;
@@ -21,14 +23,17 @@ import org.jspecify.annotations.Nullable;
 /** Opens and saves demonstrations, and asks before anything is lost. */
 final class EditorFiles {
 
-  private static final String SUFFIX = ".json";
+  private static final String ENDING = "json";
+  private static final String SUFFIX = '.' + ENDING;
 
   private final Wording words;
+  private final FileQuestions questions;
   private final EditorModel model;
   private final Consumer<Path> used;
 
   EditorFiles(Wording words, EditorModel model, Consumer<Path> used) {
     this.words = words;
+    questions = new FileQuestions(words);
     this.model = model;
     this.used = used;
   }
@@ -58,20 +63,17 @@ final class EditorFiles {
     if (!model.open() || !model.edits().unsaved()) {
       return true;
     }
-    Object[] buttons = {
-      words.text("file.save-first"), words.text("file.leave"), words.text("file.cancel")
-    };
-    int chosen =
-        JOptionPane.showOptionDialog(
-            over,
-            words.text("file.unsaved-lesson"),
-            words.text("file.save-lesson"),
-            JOptionPane.DEFAULT_OPTION,
-            JOptionPane.QUESTION_MESSAGE,
-            null,
-            buttons,
-            buttons[0]);
-    return chosen == 1 || (chosen == 0 && save(over));
+    return questions.mayLeave(
+        over,
+        words.text("file.unsaved-lesson"),
+        words.text("file.save-lesson"),
+        () -> save(over));
+  }
+
+  /** A draft was left behind by a program that did not end as it should. */
+  void askBack(Component over, Found<DraftRecoveryFile> left, Runnable back, Runnable leave) {
+    questions.bringBack(
+        over, RecoveryWords.draft(left, words), words.text("recovery.title-draft"), back, leave);
   }
 
   boolean save(Component over) {
@@ -84,26 +86,8 @@ final class EditorFiles {
     if (chooser.showSaveDialog(over) != JFileChooser.APPROVE_OPTION) {
       return false;
     }
-    Path file = chooser.getSelectedFile().toPath();
-    if (!String.valueOf(file.getFileName()).contains(".")) {
-      file = file.resolveSibling(file.getFileName() + SUFFIX);
-    }
-    return (!Files.exists(file) || mayReplace(over)) && write(over, file);
-  }
-
-  private boolean mayReplace(Component over) {
-    Object[] buttons = {words.text("file.replace"), words.text("file.cancel")};
-    int chosen =
-        JOptionPane.showOptionDialog(
-            over,
-            words.text("file.overwrite"),
-            words.text("file.save-lesson"),
-            JOptionPane.DEFAULT_OPTION,
-            JOptionPane.WARNING_MESSAGE,
-            null,
-            buttons,
-            buttons[1]);
-    return chosen == 0;
+    Path file = FileQuestions.withEnding(chooser.getSelectedFile().toPath(), ENDING);
+    return questions.mayReplace(over, words.text("file.save-lesson"), file) && write(over, file);
   }
 
   private boolean write(Component over, Path file) {
@@ -131,7 +115,7 @@ final class EditorFiles {
   private JFileChooser chooser(String title, @Nullable Path file) {
     JFileChooser chooser = new JFileChooser();
     chooser.setDialogTitle(title);
-    chooser.setFileFilter(new FileNameExtensionFilter(words.text("file.lessons"), "json"));
+    chooser.setFileFilter(new FileNameExtensionFilter(words.text("file.lessons"), ENDING));
     if (file != null) {
       chooser.setSelectedFile(file.toFile());
     }

@@ -14,8 +14,6 @@ import javax.swing.JMenu;
 import javax.swing.JMenuBar;
 import javax.swing.JMenuItem;
 import javax.swing.KeyStroke;
-import javax.swing.event.MenuEvent;
-import javax.swing.event.MenuListener;
 
 /** The menus of demonstrations: one in the main window, and those of the editor. */
 final class EditorMenus {
@@ -28,6 +26,9 @@ final class EditorMenus {
   private final EditorModel model;
   private final Editing editing;
   private final List<JMenuItem> recorder = new ArrayList<>();
+
+  /** What begins with the bench as it stands. */
+  private final List<JMenuItem> fresh = new ArrayList<>();
 
   EditorMenus(Wording words, EditorModel model, Editing editing) {
     this.words = words;
@@ -49,11 +50,14 @@ final class EditorMenus {
     recorder.add(item("editor.discard", KeyEvent.VK_R, CTRL | SHIFT, model::discard));
     recorder.forEach(menu::add);
     recording(false);
+    sealed(model.sealed());
     return menu;
   }
 
   private void begin(JMenu menu) {
-    menu.add(item("lesson.new", KeyEvent.VK_N, CTRL, editing::create));
+    JMenuItem begin = item("lesson.new", KeyEvent.VK_N, CTRL, editing::create);
+    fresh.add(begin);
+    menu.add(begin);
     JMenu copy = new JMenu(words.text("lesson.copy"));
     for (Demonstration d : ShippedDemonstrations.all()) {
       JMenuItem item = new JMenuItem(d.title().in(words.locale()));
@@ -123,38 +127,16 @@ final class EditorMenus {
     recorder.forEach(item -> item.setEnabled(on));
   }
 
-  private JMenu recent(String key, Consumer<Path> open) {
-    JMenu menu = new JMenu(words.text(key));
-    menu.setName(key);
-    menu.addMenuListener(
-        new MenuListener() {
-          @Override
-          public void menuSelected(MenuEvent e) {
-            fill(menu, open);
-          }
-
-          @Override
-          public void menuDeselected(MenuEvent e) {}
-
-          @Override
-          public void menuCanceled(MenuEvent e) {}
-        });
-    return menu;
+  /** With a sealed bench nothing begins. */
+  void sealed(boolean on) {
+    for (JMenuItem item : fresh) {
+      item.setEnabled(!on);
+      item.setToolTipText(words.text(on ? "lesson.new-sealed" : "lesson.new-hint"));
+    }
   }
 
-  private void fill(JMenu menu, Consumer<Path> open) {
-    menu.removeAll();
-    if (editing.recent().isEmpty()) {
-      JMenuItem none = new JMenuItem(words.text("lesson.no-recent"));
-      none.setEnabled(false);
-      menu.add(none);
-    }
-    for (Path file : editing.recent()) {
-      JMenuItem item = new JMenuItem(String.valueOf(file.getFileName()));
-      item.setToolTipText(file.toString());
-      item.addActionListener(e -> open.accept(file));
-      menu.add(item);
-    }
+  private JMenu recent(String key, Consumer<Path> open) {
+    return RecentFiles.menu(words, key, "lesson.no-recent", editing::recent, open);
   }
 
   private JMenu menu(String key, int mnemonic) {

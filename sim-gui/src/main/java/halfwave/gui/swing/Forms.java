@@ -4,7 +4,7 @@ import halfwave.gui.presentation.Wording;
 import java.awt.Insets;
 import javax.swing.JButton;
 
-/** Controls of the editor's forms. */
+/** Buttons of forms. */
 final class Forms {
 
   private Forms() {}

@@ -6,9 +6,7 @@ import halfwave.gui.presentation.HelpPages;
 import halfwave.gui.presentation.Wording;
 import java.awt.Dimension;
 import java.awt.Rectangle;
-import java.awt.event.ActionEvent;
 import java.awt.event.KeyEvent;
-import javax.swing.AbstractAction;
 import javax.swing.BorderFactory;
 import javax.swing.DefaultListModel;
 import javax.swing.JComponent;
@@ -19,7 +17,6 @@ import javax.swing.JList;
 import javax.swing.JPanel;
 import javax.swing.JScrollPane;
 import javax.swing.JTextField;
-import javax.swing.KeyStroke;
 import javax.swing.ListSelectionModel;
 import javax.swing.ScrollPaneConstants;
 import javax.swing.event.DocumentEvent;
@@ -51,7 +48,7 @@ final class HelpWindow extends JDialog {
     setName("help");
     setDefaultCloseOperation(HIDE_ON_CLOSE);
     setContentPane(content());
-    key(getRootPane(), JComponent.WHEN_IN_FOCUSED_WINDOW, KeyEvent.VK_ESCAPE, this::closed);
+    Keys.bind(getRootPane(), JComponent.WHEN_IN_FOCUSED_WINDOW, KeyEvent.VK_ESCAPE, this::closed);
     size(over);
   }
 
@@ -68,9 +65,9 @@ final class HelpWindow extends JDialog {
     search.putClientProperty(FlatClientProperties.PLACEHOLDER_TEXT, words.text("help.search-hint"));
     search.getAccessibleContext().setAccessibleName(words.text("help.search"));
     search.getDocument().addDocumentListener(new Typed());
-    key(search, JComponent.WHEN_FOCUSED, KeyEvent.VK_DOWN, () -> step(1));
-    key(search, JComponent.WHEN_FOCUSED, KeyEvent.VK_UP, () -> step(-1));
-    key(search, JComponent.WHEN_FOCUSED, KeyEvent.VK_ENTER, sheet::requestFocusInWindow);
+    Keys.bind(search, JComponent.WHEN_FOCUSED, KeyEvent.VK_DOWN, () -> step(1));
+    Keys.bind(search, JComponent.WHEN_FOCUSED, KeyEvent.VK_UP, () -> step(-1));
+    Keys.bind(search, JComponent.WHEN_FOCUSED, KeyEvent.VK_ENTER, sheet::requestFocusInWindow);
     list.setName("help.topics");
     list.getAccessibleContext().setAccessibleName(words.text("help.topics"));
     list.setSelectionMode(ListSelectionModel.SINGLE_SELECTION);
@@ -81,7 +78,7 @@ final class HelpWindow extends JDialog {
             show(list.getSelectedValue());
           }
         });
-    key(list, JComponent.WHEN_FOCUSED, KeyEvent.VK_ENTER, sheet::requestFocusInWindow);
+    Keys.bind(list, JComponent.WHEN_FOCUSED, KeyEvent.VK_ENTER, sheet::requestFocusInWindow);
     JScrollPane topics = scrolled(list);
     JPanel all =
         new JPanel(
@@ -152,22 +149,6 @@ final class HelpWindow extends JDialog {
 
   private void closed() {
     setVisible(false);
-  }
-
-  private static void key(JComponent on, int when, int code, Runnable action) {
-    KeyStroke stroke = KeyStroke.getKeyStroke(code, 0);
-    on.getInputMap(when).put(stroke, stroke);
-    on.getActionMap()
-        .put(
-            stroke,
-            new AbstractAction() {
-              private static final long serialVersionUID = 1L;
-
-              @Override
-              public void actionPerformed(ActionEvent e) {
-                action.run();
-              }
-            });
   }
 
   private final class Typed implements DocumentListener {

@@ -107,6 +107,11 @@ final class HistoryPanel extends ChartPanel {
   }
 
   @Override
+  boolean tells() {
+    return false;
+  }
+
+  @Override
   String data() {
     return state == null ? "" : HistoryView.table(state, words, 0);
   }

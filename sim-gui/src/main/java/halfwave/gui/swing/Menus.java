@@ -26,8 +26,6 @@ import javax.swing.JMenuBar;
 import javax.swing.JMenuItem;
 import javax.swing.JRadioButtonMenuItem;
 import javax.swing.KeyStroke;
-import javax.swing.event.MenuEvent;
-import javax.swing.event.MenuListener;
 
 /** The menus of the window. */
 final class Menus {
@@ -36,6 +34,7 @@ final class Menus {
   private final Workbench workbench;
   private final BenchFiles files;
   private final Settings settings;
+  private final boolean motion;
   private final Supplier<List<Path>> recent;
   private final Consumer<UnaryOperator<Settings>> changed;
   private final Consumer<DrawnView> view;
@@ -48,6 +47,7 @@ final class Menus {
       Workbench workbench,
       BenchFiles files,
       Settings settings,
+      boolean motion,
       Supplier<List<Path>> recent,
       Consumer<UnaryOperator<Settings>> changed,
       Consumer<DrawnView> view,
@@ -58,6 +58,7 @@ final class Menus {
     this.workbench = workbench;
     this.files = files;
     this.settings = settings;
+    this.motion = motion;
     this.recent = recent;
     this.changed = changed;
     this.view = view;
@@ -109,7 +110,9 @@ final class Menus {
     menu.add(boards());
     menu.addSeparator();
     menu.add(item("menu.open", KeyEvent.VK_O, InputEvent.CTRL_DOWN_MASK, files::askOpen));
-    menu.add(recent());
+    menu.add(
+        RecentFiles.menu(
+            words, "menu.open-recent", "menu.no-recent", recent, files::openIfAllowed));
     menu.add(item("menu.save", KeyEvent.VK_S, InputEvent.CTRL_DOWN_MASK, files::save));
     menu.add(
         item(
@@ -120,29 +123,6 @@ final class Menus {
     menu.addSeparator();
     menu.add(item("menu.quit", KeyEvent.VK_Q, InputEvent.CTRL_DOWN_MASK, quit));
     return menu;
-  }
-
-  /** Files come and go while the window is open, so they too are looked up. */
-  private JMenu recent() {
-    JMenu menu = new JMenu(words.text("menu.open-recent"));
-    menu.setName("menu.open-recent");
-    menu.addMenuListener(new Opened(() -> fillRecent(menu)));
-    return menu;
-  }
-
-  private void fillRecent(JMenu menu) {
-    menu.removeAll();
-    if (recent.get().isEmpty()) {
-      JMenuItem none = new JMenuItem(words.text("menu.no-recent"));
-      none.setEnabled(false);
-      menu.add(none);
-    }
-    for (Path file : recent.get()) {
-      JMenuItem item = new JMenuItem(String.valueOf(file.getFileName()));
-      item.setToolTipText(file.toString());
-      item.addActionListener(e -> files.openIfAllowed(file));
-      menu.add(item);
-    }
   }
 
   /**
@@ -170,20 +150,6 @@ final class Menus {
       group.add(item);
       menu.add(item);
     }
-  }
-
-  /** Fills a menu when someone wants to see it. */
-  private record Opened(Runnable fill) implements MenuListener {
-    @Override
-    public void menuSelected(MenuEvent e) {
-      fill.run();
-    }
-
-    @Override
-    public void menuDeselected(MenuEvent e) {}
-
-    @Override
-    public void menuCanceled(MenuEvent e) {}
   }
 
   private JMenu edit() {
@@ -220,10 +186,10 @@ final class Menus {
             s -> s.withDark(false)));
     menu.add(
         choice(look, "menu.dark", words.text("menu.dark"), settings.dark(), s -> s.withDark(true)));
-    JCheckBoxMenuItem motion = new JCheckBoxMenuItem(words.text("menu.motion"), settings.motion());
-    motion.setName("menu.motion");
-    motion.addActionListener(e -> changed.accept(s -> s.withMotion(motion.isSelected())));
-    menu.add(motion);
+    JCheckBoxMenuItem sways = new JCheckBoxMenuItem(words.text("menu.motion"), motion);
+    sways.setName("menu.motion");
+    sways.addActionListener(e -> changed.accept(s -> s.withMotion(sways.isSelected())));
+    menu.add(sways);
     JMenu size = new JMenu(words.text("menu.text-size"));
     ButtonGroup sizes = new ButtonGroup();
     for (double ratio : Settings.TEXT_RATIOS) {

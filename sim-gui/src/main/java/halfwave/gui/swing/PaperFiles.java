@@ -42,7 +42,7 @@ final class PaperFiles {
   private final LongWork work;
   private final Printing printing;
   private final LessonChoice lessons;
-  private PaperSize size;
+  private final Supplier<PaperSize> size;
 
   PaperFiles(
       Wording words,
@@ -54,7 +54,7 @@ final class PaperFiles {
       LongWork work,
       Printing printing,
       LessonChoice lessons,
-      PaperSize size) {
+      Supplier<PaperSize> size) {
     this.words = words;
     this.theme = theme;
     this.workbench = workbench;
@@ -65,14 +65,6 @@ final class PaperFiles {
     this.printing = printing;
     this.lessons = lessons;
     this.size = size;
-  }
-
-  PaperSize size() {
-    return size;
-  }
-
-  void size(PaperSize other) {
-    size = other;
   }
 
   void unlessSealed(Runnable action) {
@@ -151,7 +143,7 @@ final class PaperFiles {
     List<Message> causes = Causes.of(state.moment().board().stage(), state.recording().events());
     return BenchPages.of(
         BenchSubject.of(state.moment(), causes),
-        size,
+        size.get(),
         words.sentences(),
         words.locale(),
         LocalDate.now(ZoneId.systemDefault()));
@@ -165,7 +157,7 @@ final class PaperFiles {
                 pdf(
                     key ? "paper.handout-key" : "paper.handout",
                     shown.name(),
-                    () -> HandoutPages.of(shown, size, words.sentences(), words.locale(), key)));
+                    () -> HandoutPages.of(shown, size.get(), words.sentences(), words.locale(), key)));
   }
 
   private void pdf(String key, String name, Supplier<Document> document) {
@@ -223,16 +215,16 @@ final class PaperFiles {
   void printDrawing() {
     State state = workbench.shown();
     DrawnView from = view.get();
-    printing.print(words.text("paper.page-drawing"), size, true, () -> List.of(drawn(state, from)));
+    printing.print(words.text("paper.page-drawing"), size.get(), true, () -> List.of(drawn(state, from)));
   }
 
   void printChart() {
-    printing.print(charts.title(), size, true, () -> List.of(chartOnPaper()));
+    printing.print(charts.title(), size.get(), true, () -> List.of(chartOnPaper()));
   }
 
   void printReport() {
     State state = workbench.shown();
-    printing.print(state.moment().bench().name(), size, false, () -> reportOf(state).pages());
+    printing.print(state.moment().bench().name(), size.get(), false, () -> reportOf(state).pages());
   }
 
   void copyDrawing() {

@@ -5,6 +5,7 @@ import halfwave.paper.PaperSize;
 import java.awt.event.InputEvent;
 import java.awt.event.KeyEvent;
 import java.util.function.BooleanSupplier;
+import java.util.function.Consumer;
 import javax.swing.ButtonGroup;
 import javax.swing.JMenu;
 import javax.swing.JMenuItem;
@@ -17,11 +18,20 @@ final class PaperMenu {
   private final Wording words;
   private final PaperFiles files;
   private final BooleanSupplier ready;
+  private final PaperSize size;
+  private final Consumer<PaperSize> sized;
 
-  PaperMenu(Wording words, PaperFiles files, BooleanSupplier ready) {
+  PaperMenu(
+      Wording words,
+      PaperFiles files,
+      BooleanSupplier ready,
+      PaperSize size,
+      Consumer<PaperSize> sized) {
     this.words = words;
     this.files = files;
     this.ready = ready;
+    this.size = size;
+    this.sized = sized;
   }
 
   JMenu menu() {
@@ -53,10 +63,10 @@ final class PaperMenu {
     JMenu menu = new JMenu(words.text("paper.size"));
     menu.setName("paper.size");
     ButtonGroup group = new ButtonGroup();
-    for (PaperSize size : PaperSize.values()) {
-      JRadioButtonMenuItem item = new JRadioButtonMenuItem(size.title(), size == files.size());
-      item.setName("sheet." + size.code());
-      item.addActionListener(e -> files.size(size));
+    for (PaperSize each : PaperSize.values()) {
+      JRadioButtonMenuItem item = new JRadioButtonMenuItem(each.title(), each == size);
+      item.setName("sheet." + each.code());
+      item.addActionListener(e -> sized.accept(each));
       group.add(item);
       menu.add(item);
     }

@@ -14,7 +14,6 @@ import java.awt.GraphicsDevice;
 import java.awt.GraphicsEnvironment;
 import java.awt.Point;
 import java.awt.Rectangle;
-import java.awt.event.ActionEvent;
 import java.awt.event.ComponentAdapter;
 import java.awt.event.ComponentEvent;
 import java.awt.event.KeyEvent;
@@ -22,12 +21,10 @@ import java.awt.event.MouseEvent;
 import java.awt.event.WindowAdapter;
 import java.awt.event.WindowEvent;
 import java.util.function.Consumer;
-import javax.swing.AbstractAction;
 import javax.swing.JComponent;
 import javax.swing.JFrame;
 import javax.swing.JLayer;
 import javax.swing.JPanel;
-import javax.swing.KeyStroke;
 import javax.swing.WindowConstants;
 import javax.swing.plaf.LayerUI;
 import org.jspecify.annotations.Nullable;
@@ -46,6 +43,7 @@ final class Projector {
   private final LessonModel lesson;
   private final Presenter presenter;
   private final Consumer<String> notice;
+  private final Runnable help;
   private final Runnable closed;
   private final JFrame frame = new JFrame();
   private final JPanel room = new JPanel(null);
@@ -58,6 +56,7 @@ final class Projector {
    * A picture that is not shown yet.
    *
    * @param notice says something at the foot of the instructor's window
+   * @param help opens help about teaching with it
    * @param closed is told when it is closed by hand
    */
   Projector(
@@ -66,12 +65,14 @@ final class Projector {
       Workbench workbench,
       LessonModel lesson,
       Consumer<String> notice,
+      Runnable help,
       Runnable closed) {
     this.theme = theme;
     this.words = words;
     this.workbench = workbench;
     this.lesson = lesson;
     this.notice = notice;
+    this.help = help;
     this.closed = closed;
     presenter = new Presenter(lesson);
     frame.setTitle(words.text("projector.title"));
@@ -182,6 +183,7 @@ final class Projector {
     key(KeyEvent.VK_RIGHT, this::forward);
     key(KeyEvent.VK_PAGE_UP, this::back);
     key(KeyEvent.VK_LEFT, this::back);
+    key(KeyEvent.VK_F1, help);
     key(KeyEvent.VK_ESCAPE, this::leave);
     key(KeyEvent.VK_F11, this::leave);
     key(KeyEvent.VK_F, this::freeze);
@@ -196,20 +198,8 @@ final class Projector {
 
   private void key(int code, Runnable action) {
     JComponent root = frame.getRootPane();
-    KeyStroke stroke = KeyStroke.getKeyStroke(code, 0);
-    root.getInputMap(JComponent.WHEN_ANCESTOR_OF_FOCUSED_COMPONENT).put(stroke, stroke);
-    root.getInputMap(JComponent.WHEN_IN_FOCUSED_WINDOW).put(stroke, stroke);
-    root.getActionMap()
-        .put(
-            stroke,
-            new AbstractAction() {
-              private static final long serialVersionUID = 1L;
-
-              @Override
-              public void actionPerformed(ActionEvent e) {
-                action.run();
-              }
-            });
+    Keys.bind(root, JComponent.WHEN_ANCESTOR_OF_FOCUSED_COMPONENT, code, action);
+    Keys.bind(root, JComponent.WHEN_IN_FOCUSED_WINDOW, code, action);
   }
 
   /** Without a demonstration the space bar stops the clock and lets it run, as in the window. */

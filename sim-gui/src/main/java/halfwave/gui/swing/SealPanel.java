@@ -76,14 +76,11 @@ final class SealPanel extends JPanel {
 
   private void closed(SealView view, @Nullable FaultCard chosen) {
     text(view.spent());
-    JButton draw = new JButton(words.text("seal.draw"));
-    draw.setName("seal.draw");
-    draw.setToolTipText(words.text("seal.draw-hint"));
+    JButton draw = Forms.button(words, "seal.draw", "seal.draw-hint", this::draw);
     draw.addActionListener(
         e -> {
           draw.setEnabled(false);
           draw.setText(words.text("seal.drawing"));
-          workbench.want(new Intent.Draw(chance.getAsLong()));
         });
     add(draw, "growx 0, wrap");
     JComboBox<FaultCard> kinds =
@@ -97,14 +94,9 @@ final class SealPanel extends JPanel {
     answer = kinds;
     add(Lettering.label(words.text("seal.answer"), theme.body(), theme.palette().ink()), "wrap");
     add(kinds, "wmin 0, wrap");
-    JButton reveal = new JButton(words.text("seal.reveal"));
-    reveal.setName("seal.reveal");
+    JButton reveal =
+        Forms.button(words, "seal.reveal", () -> reveal((FaultCard) kinds.getSelectedItem()));
     reveal.setFont(theme.heading());
-    reveal.addActionListener(
-        e -> {
-          FaultCard card = (FaultCard) kinds.getSelectedItem();
-          workbench.want(new Intent.Reveal(card == null ? null : card.kind()));
-        });
     add(reveal, "wrap");
     add(button("seal.give-up", new Intent.Unseal()), "growx 0, wrap");
   }
@@ -168,10 +160,15 @@ final class SealPanel extends JPanel {
   }
 
   private JButton button(String key, Intent intent) {
-    JButton button = new JButton(words.text(key));
-    button.setName(key);
-    button.addActionListener(e -> workbench.want(intent));
-    return button;
+    return Forms.button(words, key, () -> workbench.want(intent));
+  }
+
+  private void draw() {
+    workbench.want(new Intent.Draw(chance.getAsLong()));
+  }
+
+  private void reveal(@Nullable FaultCard card) {
+    workbench.want(new Intent.Reveal(card == null ? null : card.kind()));
   }
 
   private boolean replaying(SealView view) {

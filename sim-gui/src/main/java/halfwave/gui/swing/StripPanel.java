@@ -54,6 +54,11 @@ final class StripPanel extends ChartPanel {
   }
 
   @Override
+  boolean tells() {
+    return false;
+  }
+
+  @Override
   String data() {
     return state == null
         ? ""

@@ -6,7 +6,6 @@ import halfwave.message.Argument;
 import halfwave.message.Message;
 import halfwave.message.MessageKey;
 import java.io.File;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.Locale;
@@ -22,11 +21,13 @@ final class TargetChooser {
 
   private final JFrame over;
   private final Wording words;
+  private final FileQuestions questions;
   private @Nullable File last;
 
   TargetChooser(JFrame over, Wording words) {
     this.over = over;
     this.words = words;
+    questions = new FileQuestions(words);
   }
 
   /**
@@ -45,12 +46,9 @@ final class TargetChooser {
     if (chooser.showSaveDialog(over) != JFileChooser.APPROVE_OPTION) {
       return Optional.empty();
     }
-    Path file = chooser.getSelectedFile().toPath();
+    Path file = FileQuestions.withEnding(chooser.getSelectedFile().toPath(), endings[0]);
     last = chooser.getCurrentDirectory();
-    if (!String.valueOf(file.getFileName()).contains(".")) {
-      file = file.resolveSibling(file.getFileName() + "." + endings[0]);
-    }
-    return promises(file, endings) && (!Files.exists(file) || mayReplace())
+    return promises(file, endings) && questions.mayReplace(over, over.getTitle(), file)
         ? Optional.of(file)
         : Optional.empty();
   }
@@ -80,19 +78,5 @@ final class TargetChooser {
     }
     last = chooser.getSelectedFile();
     return Optional.of(chooser.getSelectedFile().toPath());
-  }
-
-  private boolean mayReplace() {
-    Object[] buttons = {words.text("file.replace"), words.text("file.cancel")};
-    return JOptionPane.showOptionDialog(
-            over,
-            words.text("file.overwrite"),
-            over.getTitle(),
-            JOptionPane.DEFAULT_OPTION,
-            JOptionPane.WARNING_MESSAGE,
-            null,
-            buttons,
-            buttons[1])
-        == 0;
   }
 }

@@ -7,19 +7,16 @@ import halfwave.gui.presentation.Wording;
 import halfwave.picture.DrawnPart;
 import java.awt.BorderLayout;
 import java.awt.Point;
-import java.awt.event.ActionEvent;
 import java.awt.event.KeyEvent;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 import java.util.function.Consumer;
-import javax.swing.AbstractAction;
 import javax.swing.JComponent;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.JScrollPane;
 import javax.swing.JTextArea;
-import javax.swing.KeyStroke;
 import javax.swing.SwingUtilities;
 import net.miginfocom.swing.MigLayout;
 import org.jspecify.annotations.Nullable;
@@ -157,23 +154,16 @@ final class WhyPanel extends JPanel {
   }
 
   private void step(int key, int by) {
-    KeyStroke stroke = KeyStroke.getKeyStroke(key, 0);
     // nearer than the scroll pane, whose arrows would scroll
-    column.getInputMap(JComponent.WHEN_ANCESTOR_OF_FOCUSED_COMPONENT).put(stroke, stroke);
-    column
-        .getActionMap()
-        .put(
-            stroke,
-            new AbstractAction() {
-              private static final long serialVersionUID = 1L;
-
-              @Override
-              public void actionPerformed(ActionEvent e) {
-                int to = focused() + by;
-                if (to >= 0 && to < rows.size()) {
-                  rows.get(to).requestFocusInWindow();
-                }
-              }
-            });
+    Keys.bind(
+        column,
+        JComponent.WHEN_ANCESTOR_OF_FOCUSED_COMPONENT,
+        key,
+        () -> {
+          int to = focused() + by;
+          if (to >= 0 && to < rows.size()) {
+            rows.get(to).requestFocusInWindow();
+          }
+        });
   }
 }

@@ -4,6 +4,7 @@ import halfwave.bench.ShippedBenches;
 import halfwave.board.ShippedBoards;
 import halfwave.gui.presentation.Autosave;
 import halfwave.gui.presentation.BarView;
+import halfwave.gui.presentation.DesktopMotion;
 import halfwave.gui.presentation.Intent;
 import halfwave.gui.presentation.LessonModel;
 import halfwave.gui.presentation.RecoveryFolder;
@@ -23,11 +24,10 @@ import java.awt.BorderLayout;
 import java.awt.Component;
 import java.awt.Container;
 import java.awt.Dimension;
-import java.awt.GraphicsEnvironment;
 import java.awt.KeyEventDispatcher;
 import java.awt.KeyboardFocusManager;
 import java.awt.Rectangle;
-import java.awt.event.ActionEvent;
+import java.awt.Toolkit;
 import java.awt.event.InputEvent;
 import java.awt.event.KeyEvent;
 import java.awt.event.WindowAdapter;
@@ -37,7 +37,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.concurrent.Executor;
 import java.util.function.UnaryOperator;
-import javax.swing.AbstractAction;
 import javax.swing.AbstractButton;
 import javax.swing.JComboBox;
 import javax.swing.JComponent;
@@ -71,14 +70,14 @@ public final class Window {
   private final Autosave autosave;
   private final KeyEventDispatcher lessonKeys = this::lessonKey;
   private final Timer ticker;
+  private final boolean desktopMoves =
+      DesktopMotion.moves(
+          Toolkit.getDefaultToolkit().getDesktopProperty(DesktopMotion.PROPERTY));
   private final JFrame frame = new JFrame();
   private Settings settings;
   private Wording words;
   private Theme theme;
   private BenchFiles files;
-
-  /** Keeps the size of the sheets when language or look change. */
-  private @Nullable PaperFiles paper;
 
   private @Nullable Projector projector;
 
@@ -163,10 +162,15 @@ public final class Window {
             background,
             () -> settings,
             how -> remember(how.apply(settings)),
+            new RecoveryFolder<>(file.folder(), RecoveryFolder.DRAFT),
+            () -> help("editor"),
             this::trouble);
     why = new WhyModel(background, SwingUtilities::invokeLater);
     autosave =
-        new Autosave(new RecoveryFolder(file.folder()), background, SwingUtilities::invokeLater);
+        new Autosave(
+            new RecoveryFolder<>(file.folder(), RecoveryFolder.BENCH),
+            background,
+            SwingUtilities::invokeLater);
     theme = theme();
     files = new BenchFiles(frame, words, workbench, this::used, () -> settings.lastFolder());
     panels = build();
@@ -192,7 +196,8 @@ public final class Window {
     var bench = ShippedBenches.standard();
     workbench.want(new Intent.Open(bench, ShippedBoards.standard(bench.design().ignition()), null));
     frame.setMinimumSize(new Dimension(1000, 680));
-    frame.setBounds(bounds());
+    // larger type needs more room, where there is any
+    frame.setBounds(RememberedBounds.of(settings.frame(), theme.px(1440), theme.px(900)));
     frame.setVisible(true);
     panels.drawing().requestFocusInWindow();
     lastNanos = System.nanoTime();
@@ -203,27 +208,9 @@ public final class Window {
             new Help(frame, theme, words).first();
             remember(settings.withCautionsSeen());
           }
-          autosave.look(left -> files.askBack(left, autosave));
+          // one question after the other
+          autosave.look(left -> files.askBack(left, autosave), editing::look);
         });
-  }
-
-  private Rectangle bounds() {
-    Rectangle screen = GraphicsEnvironment.getLocalGraphicsEnvironment().getMaximumWindowBounds();
-    List<Integer> f = settings.frame();
-    if (f != null) {
-      Rectangle remembered = new Rectangle(f.get(0), f.get(1), f.get(2), f.get(3));
-      if (screen.intersects(remembered)) {
-        return remembered;
-      }
-    }
-    // larger type needs more room, where there is any
-    int width = Math.min(screen.width, theme.px(1440));
-    int height = Math.min(screen.height, theme.px(900));
-    return new Rectangle(
-        screen.x + (screen.width - width) / 2,
-        screen.y + (screen.height - height) / 2,
-        width,
-        height);
   }
 
   /** The frame, for tests that work with the window. */
@@ -236,13 +223,17 @@ public final class Window {
     return workbench;
   }
 
+  private boolean moves() {
+    return settings.moves(desktopMoves);
+  }
+
   private void tick() {
     long now = System.nanoTime();
     long millis = (now - lastNanos) / 1_000_000;
     lastNanos += millis * 1_000_000;
     if (workbench.ready() && workbench.shown().clock().running()) {
       workbench.want(new Intent.Pass(millis));
-      if (settings.motion()) {
+      if (moves()) {
         panels.drawing().sway(millis / 1000.0);
         if (projector != null) {
           projector.sway(millis / 1000.0);
@@ -253,6 +244,7 @@ public final class Window {
       explain(now / 1_000_000);
       autosave.tick(workbench.shown(), now / 1_000_000);
     }
+    editing.tick(now / 1_000_000);
   }
 
   /** Explanations cost time: they are made while somebody looks. */
@@ -295,7 +287,7 @@ public final class Window {
     DrawingPanel drawing =
         new DrawingPanel(theme, words, workbench, p -> openPart(part, tabs, parts, p));
     drawing.view(view);
-    drawing.motion(settings.motion());
+    drawing.motion(moves());
     MeterPanel meter = new MeterPanel(theme, words, workbench);
     BoardPanel board = new BoardPanel(theme, words);
     ConditionPanel condition = new ConditionPanel(theme, words, workbench);
@@ -343,6 +335,7 @@ public final class Window {
                 workbench,
                 files,
                 settings,
+                moves(),
                 () -> settings.recent(),
                 this::change,
                 this::view,
@@ -378,7 +371,7 @@ public final class Window {
 
   private JMenu paperMenu(Panels p) {
     LongWork work = new LongWork(frame, words, p.notice()::setText, this::trouble);
-    paper =
+    PaperFiles paper =
         new PaperFiles(
             words,
             theme,
@@ -389,8 +382,19 @@ public final class Window {
             work,
             new Printing(frame, words, work),
             new LessonChoice(frame, words, lesson),
-            paper == null ? PaperSize.usual(Locale.getDefault()) : paper.size());
-    return new PaperMenu(words, paper, workbench::ready).menu();
+            this::sheet);
+    return new PaperMenu(
+            words,
+            paper,
+            workbench::ready,
+            sheet(),
+            size -> remember(settings.withSheet(size)))
+        .menu();
+  }
+
+  private PaperSize sheet() {
+    PaperSize chosen = settings.sheet();
+    return chosen == null ? PaperSize.usual(Locale.getDefault()) : chosen;
   }
 
   private void lay(Panels p) {
@@ -462,6 +466,7 @@ public final class Window {
               workbench,
               lesson,
               text -> panels.notice().setText(text),
+              () -> help("with-a-class"),
               () -> {
                 projector = null;
                 panels.lesson().notes(false);
@@ -469,6 +474,12 @@ public final class Window {
       projector.open(place);
     }
     panels.lesson().notes(projector != null);
+  }
+
+  private void help(String topic) {
+    if (help != null) {
+      help.open(topic);
+    }
   }
 
   /** The demonstration, for tests. */
@@ -544,8 +555,7 @@ public final class Window {
 
   private void quitBench() {
     if (files.mayLeave()) {
-      Rectangle b = frame.getBounds();
-      remember(settings.withFrame(List.of(b.x, b.y, b.width, b.height)));
+      remember(settings.withFrame(RememberedBounds.kept(frame.getBounds())));
       close();
     }
   }
@@ -587,7 +597,6 @@ public final class Window {
     key(root, KeyStroke.getKeyStroke(KeyEvent.VK_F3, 0), p.bar()::togglePower, false);
     key(root, KeyStroke.getKeyStroke(KeyEvent.VK_F4, 0), p.meter()::openSpots, false);
     key(root, KeyStroke.getKeyStroke(KeyEvent.VK_F8, 0), this::hide, false);
-    key(root, KeyStroke.getKeyStroke(KeyEvent.VK_F11, 0), this::project, false);
     key(
         root,
         KeyStroke.getKeyStroke(KeyEvent.VK_F11, InputEvent.SHIFT_DOWN_MASK),
@@ -683,23 +692,17 @@ public final class Window {
    * @param plain whether it is a key that types: then it is left to fields and buttons
    */
   private void key(JComponent root, KeyStroke stroke, Runnable action, boolean plain) {
-    root.getInputMap(JComponent.WHEN_IN_FOCUSED_WINDOW).put(stroke, stroke);
-    root.getActionMap()
-        .put(
-            stroke,
-            new AbstractAction() {
-              private static final long serialVersionUID = 1L;
-
-              @Override
-              public void actionPerformed(ActionEvent e) {
-                Component owner =
-                    KeyboardFocusManager.getCurrentKeyboardFocusManager().getFocusOwner();
-                // until the first bench is there, no key has anything to act on
-                if (workbench.ready() && !(plain && owner instanceof JTextComponent)) {
-                  action.run();
-                }
-              }
-            });
+    Keys.bind(
+        root,
+        JComponent.WHEN_IN_FOCUSED_WINDOW,
+        stroke,
+        () -> {
+          Component owner = KeyboardFocusManager.getCurrentKeyboardFocusManager().getFocusOwner();
+          // until the first bench is there, no key has anything to act on
+          if (workbench.ready() && !(plain && owner instanceof JTextComponent)) {
+            action.run();
+          }
+        });
   }
 
   private void nextPanel(int by) {

@@ -28,8 +28,9 @@ class AutosaveTest {
   private long process = 1;
 
   private Autosave next() {
-    RecoveryFolder own =
-        new RecoveryFolder(folder, new Owner(process, 1), owner -> owner.process() == process);
+    RecoveryFolder<RecoveryFile> own =
+        new RecoveryFolder<>(
+            folder, RecoveryFolder.BENCH, new Owner(process, 1), owner -> owner.process() == process);
     return new Autosave(
         own,
         task -> {
@@ -45,9 +46,9 @@ class AutosaveTest {
     }
   }
 
-  private static List<Found> look(Autosave autosave) {
-    List<Found> found = new ArrayList<>();
-    autosave.look(found::add);
+  private static List<Found<RecoveryFile>> look(Autosave autosave) {
+    List<Found<RecoveryFile>> found = new ArrayList<>();
+    autosave.look(found::add, () -> {});
     return found;
   }
 
@@ -62,11 +63,11 @@ class AutosaveTest {
   void keepsAChangeAndAnotherOneNotBeforeItsTime() {
     Autosave autosave = next();
     autosave.tick(CHANGED, 0);
-    autosave.tick(MORE, Autosave.PACE_MILLIS - 1);
+    autosave.tick(MORE, Keeper.PACE_MILLIS - 1);
     assertThat(written).isEqualTo(1);
 
-    autosave.tick(MORE, Autosave.PACE_MILLIS);
-    autosave.tick(MORE, 5 * Autosave.PACE_MILLIS);
+    autosave.tick(MORE, Keeper.PACE_MILLIS);
+    autosave.tick(MORE, 5 * Keeper.PACE_MILLIS);
     assertThat(written).as("only what changed").isEqualTo(2);
   }
 
@@ -97,7 +98,7 @@ class AutosaveTest {
     next().tick(CHANGED, 0);
     process++;
     Autosave autosave = next();
-    Found found = look(autosave).get(0);
+    Found<RecoveryFile> found = look(autosave).get(0);
     State back = Benches.after(OPENED, autosave.bringBack(found));
 
     assertThat(back.moment().bench()).isEqualTo(CHANGED.moment().bench());
@@ -127,7 +128,7 @@ class AutosaveTest {
   void aBoardThatIsNoMoreGivesWayToOneThatFits() {
     var content =
         new RecoveryFile(CHANGED.moment().bench(), OPENED.moment().bench(), "no-such-board", null);
-    new RecoveryFolder(folder, new Owner(9, 1), o -> true).keep(content);
+    new RecoveryFolder<>(folder, RecoveryFolder.BENCH, new Owner(9, 1), o -> true).keep(content);
     Autosave autosave = next();
     State back = Benches.after(OPENED, autosave.bringBack(look(autosave).get(0)));
 

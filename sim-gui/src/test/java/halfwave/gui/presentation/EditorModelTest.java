@@ -73,6 +73,23 @@ class EditorModelTest {
   }
 
   @Test
+  void nothingBeginsWithASealedBenchUntilItIsRevealed() {
+    bench.want(DirectBench.act(DirectBench.turn(Parameter.GROUND, 1e6)), new Intent.Hide());
+    editor.create();
+    assertThat(editor.open()).isFalse();
+    editor.begin(NewDraft.copy(ShippedDemonstrations.named("a-dirty-rod").orElseThrow()), null);
+    Draft copy = editor.draft();
+    List<Boolean> told = new ArrayList<>();
+    editor.subscribe(() -> told.add(editor.sealed()));
+    editor.rebench();
+    assertThat(editor.draft()).isEqualTo(copy);
+    bench.want(new Intent.Reveal(null));
+    assertThat(told).as("the buttons follow").containsExactly(false);
+    editor.rebench();
+    assertThat(Parameter.GROUND.of(editor.draft().bench())).isEqualTo(1e6);
+  }
+
+  @Test
   void whatIsDoneWhileItRecordsBecomesThePlayAndTheBenchComesBack() {
     bench.want(DirectBench.act(DirectBench.turn(Parameter.ROD_FILM, 1e-5)));
     State before = bench.shown();

@@ -32,8 +32,8 @@ class RecoveryFolderTest {
 
   @TempDir private Path folder;
 
-  private RecoveryFolder of(Owner owner) {
-    return new RecoveryFolder(folder, owner, RUNNING::contains);
+  private RecoveryFolder<RecoveryFile> of(Owner owner) {
+    return new RecoveryFolder<>(folder, RecoveryFolder.BENCH, owner, RUNNING::contains);
   }
 
   private static RecoveryFile content(double ohms) {
@@ -56,7 +56,7 @@ class RecoveryFolderTest {
             new RecoveryFile(SAVED, SAVED, "carbide-four-trials", null))) {
       of(CRASHED).keep(content);
 
-      Found found = of(OWN).find().orElseThrow();
+      Found<RecoveryFile> found = of(OWN).find().orElseThrow();
 
       assertThat(found.content()).isEqualTo(content);
       of(OWN).drop(found);
@@ -66,9 +66,9 @@ class RecoveryFolderTest {
   @Test
   void makesTheFolder() {
     Path deep = folder.resolve("not/there");
-    new RecoveryFolder(deep, CRASHED, RUNNING::contains).keep(content(1));
+    new RecoveryFolder<>(deep, RecoveryFolder.BENCH, CRASHED, RUNNING::contains).keep(content(1));
 
-    assertThat(new RecoveryFolder(deep, OWN, RUNNING::contains).find()).isPresent();
+    assertThat(new RecoveryFolder<>(deep, RecoveryFolder.BENCH, OWN, RUNNING::contains).find()).isPresent();
   }
 
   @Test
@@ -93,7 +93,7 @@ class RecoveryFolderTest {
     of(CRASHED).keep(content(1));
     of(OWN).find();
 
-    RecoveryFolder next = new RecoveryFolder(folder, new Owner(15, 4000), o -> false);
+    RecoveryFolder<RecoveryFile> next = new RecoveryFolder<>(folder, RecoveryFolder.BENCH, new Owner(15, 4000), o -> false);
 
     assertThat(next.find().map(Found::content)).contains(content(1));
   }
@@ -104,7 +104,7 @@ class RecoveryFolderTest {
     of(EARLIER).keep(content(2));
     Files.setLastModifiedTime(folder.resolve("recovery-12-900.json"), FileTime.fromMillis(5000));
 
-    Optional<Found> found = of(OWN).find();
+    Optional<Found<RecoveryFile>> found = of(OWN).find();
 
     assertThat(found.map(Found::content)).contains(content(1));
     assertThat(names()).contains("recovery-12-900.json");
@@ -148,7 +148,7 @@ class RecoveryFolderTest {
 
   @Test
   void keepsNothingOnceItHasEnded() throws IOException {
-    RecoveryFolder own = of(OWN);
+    RecoveryFolder<RecoveryFile> own = of(OWN);
     own.keep(content(1));
     own.end();
     own.keep(content(2));
@@ -159,7 +159,7 @@ class RecoveryFolderTest {
   @Test
   void aFolderThatCannotBeThereSpoilsNothing() throws IOException {
     Path file = Files.writeString(folder.resolve("file"), "");
-    RecoveryFolder none = new RecoveryFolder(file.resolve("x"), OWN, RUNNING::contains);
+    RecoveryFolder<RecoveryFile> none = new RecoveryFolder<>(file.resolve("x"), RecoveryFolder.BENCH, OWN, RUNNING::contains);
 
     none.keep(content(1));
 

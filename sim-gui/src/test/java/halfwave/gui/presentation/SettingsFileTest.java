@@ -3,6 +3,7 @@ package halfwave.gui.presentation;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import halfwave.display.UnitSystem;
+import halfwave.paper.PaperSize;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -31,6 +32,7 @@ class SettingsFileTest {
             false,
             1.5,
             true,
+            PaperSize.LETTER,
             List.of(10, 20, 1200, 800),
             List.of(folder.resolve("a.json"), folder.resolve("b c.json")),
             new Settings.Lessons(List.of(5, 6, 1000, 720), List.of(folder.resolve("d.json"))));
@@ -42,6 +44,19 @@ class SettingsFileTest {
   void keepsThatNothingWasChosen() {
     new SettingsFile(path()).write(Settings.FIRST);
     assertThat(new SettingsFile(path()).read()).isEqualTo(Settings.FIRST);
+  }
+
+  @Test
+  void theFlameMovesAsTheDesktopHasItUntilSomebodyChooses() {
+    assertThat(DesktopMotion.moves(null)).isTrue();
+    assertThat(DesktopMotion.moves(1)).isTrue();
+    assertThat(DesktopMotion.moves(0)).isFalse();
+    assertThat(Settings.FIRST.moves(false)).isFalse();
+    assertThat(Settings.FIRST.moves(true)).isTrue();
+    assertThat(Settings.FIRST.withMotion(true).moves(false)).isTrue();
+    // what nobody chose is not written as a choice
+    new SettingsFile(path()).write(Settings.FIRST.withDark(true));
+    assertThat(new SettingsFile(path()).read().moves(false)).isFalse();
   }
 
   @Test
@@ -62,7 +77,7 @@ class SettingsFileTest {
     Files.createDirectories(path().getParent());
     Files.writeString(
         path(),
-        "{\"language\": 7, \"units\": [], \"dark\": true, \"textRatio\": 40, \"frame\": [1, 2],"
+        "{\"language\": 7, \"sheet\": \"b5\", \"motion\": \"no\", \"units\": [], \"dark\": true, \"textRatio\": 40, \"frame\": [1, 2],"
             + " \"recent\": 5}");
     assertThat(new SettingsFile(path()).read()).isEqualTo(Settings.FIRST.withDark(true));
   }

@@ -2,6 +2,7 @@ package halfwave.gui.swing;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.awt.Rectangle;
 import java.awt.event.KeyEvent;
 import java.nio.file.Path;
 import javax.swing.JDialog;
@@ -115,6 +116,32 @@ class HelpRobotTest {
     hand.key(KeyEvent.VK_F1);
     help();
     assertThat(shown()).contains("multimeter");
+  }
+
+  @Test
+  void theEditorAndTheWallHaveTheirPages() {
+    hand.menu("menu-lesson.new");
+    JList<?> steps = hand.find(JList.class, "editor.steps");
+    open.await("the keyboard in the editor", steps::isFocusOwner);
+    hand.key(KeyEvent.VK_F1);
+    open.await("help", () -> hand.there("help.page"));
+    assertThat(shown()).contains("Editor of demonstrations");
+    hand.find(JTextField.class, "help.search");
+    open.await("the keyboard in help", () -> "help.search".equals(hand.focusOwner().getName()));
+    hand.key(KeyEvent.VK_ESCAPE);
+    open.await("help's end", () -> !hand.there("help.page"));
+    OpenWindow.onScreen(
+        () -> {
+          open.window().project(new Rectangle(0, 0, 1280, 720));
+          return null;
+        });
+    ProjectorPanel wall = hand.find(ProjectorPanel.class, "projector");
+    open.await(
+        "the keyboard on the wall",
+        () -> wall.getTopLevelAncestor() instanceof java.awt.Window w && w.isFocused());
+    hand.key(KeyEvent.VK_F1);
+    open.await("help", () -> hand.there("help.page"));
+    assertThat(shown()).contains("With a class");
   }
 
   @Test

@@ -14,6 +14,7 @@ import java.awt.Component;
 import java.awt.Dimension;
 import java.awt.Graphics2D;
 import java.awt.Rectangle;
+import java.awt.event.WindowEvent;
 import java.awt.image.BufferedImage;
 import java.awt.image.IndexColorModel;
 import java.io.IOException;
@@ -25,7 +26,11 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import javax.imageio.ImageIO;
+import javax.swing.AbstractButton;
+import javax.swing.JDialog;
+import javax.swing.JList;
 import javax.swing.JTabbedPane;
+import javax.swing.SwingUtilities;
 import org.junit.jupiter.api.Test;
 
 /**
@@ -88,6 +93,7 @@ final class Screens {
             return null;
           });
       picture(open, language + "-lesson-list");
+      editor(open, hand, language + "-editor");
       onWall(open, width, height, language + "-wall");
       LessonModel lesson = open.window().lesson();
       OpenWindow.onScreen(
@@ -117,6 +123,17 @@ final class Screens {
           new Intent.Reveal(FaultKind.ROD_SILICA));
       picture(open, language + "-revealed");
     }
+  }
+
+  /** The editor with a step that has everything. */
+  private void editor(OpenWindow open, Hand hand, String name) throws IOException {
+    step(open, () -> hand.now(AbstractButton.class, "lesson.copy.a-dirty-rod").doClick());
+    JList<?> steps = hand.find(JList.class, "editor.steps");
+    step(open, () -> steps.setSelectedIndex(3));
+    java.awt.Window window = SwingUtilities.getWindowAncestor(steps);
+    picture(open, ((JDialog) window).getRootPane(), name);
+    step(open, () -> window.dispatchEvent(new WindowEvent(window, WindowEvent.WINDOW_CLOSING)));
+    open.await("the end of the editor", () -> !hand.there("editor.steps"));
   }
 
   private static void step(OpenWindow open, Runnable action) {
@@ -151,11 +168,7 @@ final class Screens {
 
   private static List<halfwave.sequence.Deed> card(String language, FaultKind kind) {
     Wording words = Wording.of(Locale.forLanguageTag(language), UnitSystem.METRIC);
-    return FaultCard.found("", words).stream()
-        .filter(c -> c.kind() == kind)
-        .findFirst()
-        .orElseThrow()
-        .deeds(kind.typical(), null);
+    return FaultCard.of(kind, words).deeds(kind.typical(), null);
   }
 
   private static Settings settings(String language, boolean dark, double text) {
@@ -245,12 +258,15 @@ final class Screens {
   }
 
   private void picture(OpenWindow open, String name) throws IOException {
+    picture(open, open.frame().getRootPane(), name);
+  }
+
+  private void picture(OpenWindow open, Component all, String name) throws IOException {
     open.settle();
     open.settle();
     BufferedImage painted =
         OpenWindow.onScreen(
             () -> {
-              Component all = open.frame().getRootPane();
               BufferedImage image =
                   new BufferedImage(all.getWidth(), all.getHeight(), BufferedImage.TYPE_INT_RGB);
               Graphics2D g = image.createGraphics();

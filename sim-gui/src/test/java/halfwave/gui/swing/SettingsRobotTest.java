@@ -10,6 +10,7 @@ import halfwave.gui.presentation.Settings;
 import halfwave.gui.presentation.SettingsFile;
 import halfwave.gui.presentation.State;
 import halfwave.gui.presentation.Wording;
+import halfwave.paper.PaperSize;
 import java.nio.file.Path;
 import java.util.Locale;
 import javax.swing.JLabel;
@@ -47,6 +48,17 @@ class SettingsRobotTest {
     if (open != null) {
       open.close();
     }
+  }
+
+  @Test
+  void theSheetIsRemembered() {
+    hand.menu("sheet.letter");
+    hand.menu("menu.dark");
+    assertThat(new SettingsFile(folder.resolve("settings.json")).read().sheet())
+        .isEqualTo(PaperSize.LETTER);
+    hand.menu("sheet.a4");
+    assertThat(new SettingsFile(folder.resolve("settings.json")).read().sheet())
+        .isEqualTo(PaperSize.A4);
   }
 
   private String part() {

@@ -102,11 +102,7 @@ class TextFitsTest {
     Wording words = Wording.of(Locale.forLanguageTag(window.language()), UnitSystem.METRIC);
     for (FaultKind kind :
         List.of(FaultKind.ROD_SILICA, FaultKind.CONNECTOR_CORRODED, FaultKind.GAS_PRESSURE_LOW)) {
-      FaultCard card =
-          FaultCard.found("", words).stream()
-              .filter(c -> c.kind() == kind)
-              .findFirst()
-              .orElseThrow();
+      FaultCard card = FaultCard.of(kind, words);
       open.want(new Intent.Act(card.deeds(kind.typical(), null), 0));
     }
     open.want(

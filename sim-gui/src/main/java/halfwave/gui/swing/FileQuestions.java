@@ -1,0 +1,88 @@
+package halfwave.gui.swing;
+
+import halfwave.gui.presentation.Wording;
+import java.awt.Component;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.function.BooleanSupplier;
+import javax.swing.JOptionPane;
+
+/** What is asked before work or a file is lost, and how files are called. */
+final class FileQuestions {
+
+  private final Wording words;
+
+  FileQuestions(Wording words) {
+    this.words = words;
+  }
+
+  /**
+   * Whether unsaved work may be left: it was saved now, or nobody minds.
+   *
+   * @param save saves it and tells whether it was saved
+   */
+  boolean mayLeave(Component over, String question, String title, BooleanSupplier save) {
+    int chosen =
+        ask(
+            over,
+            question,
+            title,
+            JOptionPane.QUESTION_MESSAGE,
+            0,
+            "file.save-first",
+            "file.leave",
+            "file.cancel");
+    return chosen == 1 || (chosen == 0 && save.getAsBoolean());
+  }
+
+  /** Whether a file may be written: there is none of that name, or it may be lost. */
+  boolean mayReplace(Component over, String title, Path file) {
+    return !Files.exists(file)
+        || ask(
+                over,
+                words.text("file.overwrite"),
+                title,
+                JOptionPane.WARNING_MESSAGE,
+                1,
+                "file.replace",
+                "file.cancel")
+            == 0;
+  }
+
+  /**
+   * Something was left behind by a program that did not end as it should: back with it, or not. Who
+   * does not decide is asked again at the next start.
+   */
+  void bringBack(Component over, String question, String title, Runnable back, Runnable leave) {
+    int chosen =
+        ask(
+            over,
+            question,
+            title,
+            JOptionPane.QUESTION_MESSAGE,
+            0,
+            "recovery.bring-back",
+            "recovery.leave");
+    if (chosen == 0) {
+      back.run();
+    } else if (chosen == 1) {
+      leave.run();
+    }
+  }
+
+  private int ask(
+      Component over, String question, String title, int kind, int usual, String... keys) {
+    Object[] buttons = new Object[keys.length];
+    for (int k = 0; k < keys.length; k++) {
+      buttons[k] = words.text(keys[k]);
+    }
+    return JOptionPane.showOptionDialog(
+        over, question, title, JOptionPane.DEFAULT_OPTION, kind, null, buttons, buttons[usual]);
+  }
+
+  /** A name without an ending gets one. */
+  static Path withEnding(Path file, String ending) {
+    String name = String.valueOf(file.getFileName());
+    return name.contains(".") ? file : file.resolveSibling(name + '.' + ending);
+  }
+}
