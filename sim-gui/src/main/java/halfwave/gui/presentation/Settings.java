@@ -17,7 +17,7 @@ import org.jspecify.annotations.Nullable;
  * @param textRatio size of type over the usual (1)
  * @param cautionsSeen whether the cautions of the first start were read
  * @param sheet what is printed on, or null: what offices of the country use
- * @param frame x, y, width and height of the window, or null
+ * @param place where the window is and what is in front in it
  * @param recent bench files, the latest first
  * @param lessons what concerns demonstrations
  */
@@ -29,11 +29,36 @@ public record Settings(
     double textRatio,
     boolean cautionsSeen,
     @Nullable PaperSize sheet,
-    @Nullable List<Integer> frame,
+    Place place,
     List<Path> recent,
     Lessons lessons) {
 
   private static final int MOST_RECENT = 8;
+
+  /**
+   * Where the window is and what is in front in it.
+   *
+   * @param frame x, y, width and height of the window, or null
+   * @param lower height of the charts, or null: nobody has moved the divider (px)
+   * @param tab which tab, the first is 0
+   * @param chart which chart, the first is 0
+   */
+  public record Place(
+      @Nullable List<Integer> frame, @Nullable Integer lower, int tab, int chart) {
+
+    /** Before anyone moved anything. */
+    public static final Place FIRST = new Place(null, null, 0, 0);
+
+    /** Takes a copy. */
+    public Place {
+      frame = frame == null ? null : List.copyOf(frame);
+    }
+
+    /** With the window there. */
+    public static Place at(List<Integer> frame) {
+      return new Place(frame, null, 0, 0);
+    }
+  }
 
   /**
    * What is remembered of demonstrations.
@@ -68,11 +93,10 @@ public record Settings(
 
   /** Before anyone chose anything. */
   public static final Settings FIRST =
-      new Settings(null, UnitSystem.METRIC, false, null, 1, false, null, null, List.of(), Lessons.NONE);
+      new Settings(null, UnitSystem.METRIC, false, null, 1, false, null, Place.FIRST, List.of(), Lessons.NONE);
 
   /** Takes copies. */
   public Settings {
-    frame = frame == null ? null : List.copyOf(frame);
     recent = List.copyOf(recent);
   }
 
@@ -89,45 +113,45 @@ public record Settings(
   /** In another language. */
   public Settings withLanguage(String other) {
     return new Settings(
-        other, units, dark, motion, textRatio, cautionsSeen, sheet, frame, recent, lessons);
+        other, units, dark, motion, textRatio, cautionsSeen, sheet, place, recent, lessons);
   }
 
   /** With other units. */
   public Settings withUnits(UnitSystem other) {
     return new Settings(
-        language, other, dark, motion, textRatio, cautionsSeen, sheet, frame, recent, lessons);
+        language, other, dark, motion, textRatio, cautionsSeen, sheet, place, recent, lessons);
   }
 
   /** Dark or light. */
   public Settings withDark(boolean other) {
     return new Settings(
-        language, units, other, motion, textRatio, cautionsSeen, sheet, frame, recent, lessons);
+        language, units, other, motion, textRatio, cautionsSeen, sheet, place, recent, lessons);
   }
 
   /** With a flame that moves, or one that stands. */
   public Settings withMotion(boolean other) {
     return new Settings(
-        language, units, dark, other, textRatio, cautionsSeen, sheet, frame, recent, lessons);
+        language, units, dark, other, textRatio, cautionsSeen, sheet, place, recent, lessons);
   }
 
   /** With larger or smaller type (1). */
   public Settings withTextRatio(double other) {
-    return new Settings(language, units, dark, motion, other, cautionsSeen, sheet, frame, recent, lessons);
+    return new Settings(language, units, dark, motion, other, cautionsSeen, sheet, place, recent, lessons);
   }
 
   /** After the cautions were read. */
   public Settings withCautionsSeen() {
-    return new Settings(language, units, dark, motion, textRatio, true, sheet, frame, recent, lessons);
+    return new Settings(language, units, dark, motion, textRatio, true, sheet, place, recent, lessons);
   }
 
   /** With other sheets to print on. */
   public Settings withSheet(PaperSize other) {
     return new Settings(
-        language, units, dark, motion, textRatio, cautionsSeen, other, frame, recent, lessons);
+        language, units, dark, motion, textRatio, cautionsSeen, other, place, recent, lessons);
   }
 
-  /** With the window elsewhere. */
-  public Settings withFrame(List<Integer> other) {
+  /** With the window elsewhere, or with something else in front. */
+  public Settings withPlace(Place other) {
     return new Settings(
         language, units, dark, motion, textRatio, cautionsSeen, sheet, other, recent, lessons);
   }
@@ -142,7 +166,7 @@ public record Settings(
         textRatio,
         cautionsSeen,
         sheet,
-        frame,
+        place,
         latest(file, recent),
         lessons);
   }
@@ -150,7 +174,7 @@ public record Settings(
   /** With something else remembered of demonstrations. */
   public Settings withLessons(Lessons other) {
     return new Settings(
-        language, units, dark, motion, textRatio, cautionsSeen, sheet, frame, recent, other);
+        language, units, dark, motion, textRatio, cautionsSeen, sheet, place, recent, other);
   }
 
   private static List<Path> latest(Path file, List<Path> before) {

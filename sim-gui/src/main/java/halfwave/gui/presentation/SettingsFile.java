@@ -54,12 +54,20 @@ public final class SettingsFile {
           Settings.TEXT_RATIOS.contains(text) ? text : 1,
           n.path("cautionsSeen").asBoolean(),
           PaperSize.of(n.path("sheet").asText()).orElse(null),
-          frame(n),
+          place(n),
           recent(n),
           new Settings.Lessons(frame(lessons), recent(lessons)));
     } catch (IOException | UncheckedIOException | InvalidPathException e) {
       return Settings.FIRST;
     }
+  }
+
+  private static Settings.Place place(JsonNode n) {
+    return new Settings.Place(
+        frame(n),
+        n.path("lower").isInt() ? n.path("lower").asInt() : null,
+        n.path("tab").asInt(),
+        n.path("chart").asInt());
   }
 
   private static @Nullable List<Integer> frame(JsonNode of) {
@@ -85,7 +93,9 @@ public final class SettingsFile {
     n.put("cautionsSeen", settings.cautionsSeen());
     PaperSize sheet = settings.sheet();
     n.put("sheet", sheet == null ? null : sheet.code());
-    put(n, settings.frame(), settings.recent());
+    Settings.Place place = settings.place();
+    n.put("lower", place.lower()).put("tab", place.tab()).put("chart", place.chart());
+    put(n, place.frame(), settings.recent());
     put(n.putObject("lessons"), settings.lessons().frame(), settings.lessons().recent());
     try {
       Files.createDirectories(folder());

@@ -208,7 +208,7 @@ final class ChartsPanel extends Plate {
 
   /** Shows a chart. */
   void chart(int index) {
-    if (tabs.isEnabledAt(index)) {
+    if (index >= 0 && index < charts.size() && tabs.isEnabledAt(index)) {
       tabs.setSelectedIndex(index);
     }
   }

@@ -12,6 +12,7 @@ import javax.swing.JComponent;
 import javax.swing.JSplitPane;
 import javax.swing.plaf.basic.BasicSplitPaneDivider;
 import javax.swing.plaf.basic.BasicSplitPaneUI;
+import org.jspecify.annotations.Nullable;
 
 /** Two sheets one above the other, with a quiet divider that can be dragged. */
 final class Divided extends JSplitPane {
@@ -21,12 +22,21 @@ final class Divided extends JSplitPane {
 
   private final transient Theme theme;
 
+  /** Height that the lower sheet had when it was left, or null: that which it likes (px). */
+  private final @Nullable Integer before;
+
   /** Whether a hand has put the divider where it is. */
   private boolean chosen;
 
-  Divided(Theme theme, String name, JComponent upper, JComponent lower) {
+  Divided(
+      Theme theme,
+      String name,
+      JComponent upper,
+      JComponent lower,
+      @Nullable Integer before) {
     super(VERTICAL_SPLIT, true, upper, lower);
     this.theme = theme;
+    this.before = before;
     setResizeWeight(1);
     setBorder(BorderFactory.createEmptyBorder());
     setOpaque(false);
@@ -36,11 +46,16 @@ final class Divided extends JSplitPane {
     updateUI();
   }
 
-  /** Until a hand has moved the divider, the lower sheet has the height that it likes. */
+  /** Height of the lower sheet as a hand has chosen it, or null: none has (px). */
+  @Nullable Integer lower() {
+    return chosen ? Integer.valueOf(getBottomComponent().getHeight()) : before;
+  }
+
+  /** Until a hand has moved the divider, the lower sheet has its height of before. */
   @Override
   public void doLayout() {
     if (!chosen) {
-      int lower = getBottomComponent().getPreferredSize().height;
+      int lower = before == null ? getBottomComponent().getPreferredSize().height : before;
       int most = getHeight() - getTopComponent().getMinimumSize().height - getDividerSize();
       setDividerLocation(getHeight() - getDividerSize() - Math.min(lower, Math.max(0, most)));
     }

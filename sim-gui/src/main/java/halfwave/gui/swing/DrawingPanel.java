@@ -120,6 +120,10 @@ final class DrawingPanel extends Painted {
     repaint();
   }
 
+  DrawnView view() {
+    return view;
+  }
+
   void view(DrawnView other) {
     view = other;
     drawing = null;

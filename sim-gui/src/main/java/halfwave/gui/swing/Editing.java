@@ -74,31 +74,28 @@ final class Editing implements LessonDesk {
    * No editor is open yet.
    *
    * @param over the main window
-   * @param workbench the bench
-   * @param lesson the player
-   * @param background plays and rehearses
+   * @param models the bench, the player, and what plays and rehearses
    * @param settings what is remembered
    * @param remember changes what is remembered
    * @param folder where drafts are kept in case the program crashes
    * @param help opens help about the editor
-   * @param failed is told of an error in the program itself
    */
   Editing(
       JFrame over,
-      Workbench workbench,
-      LessonModel lesson,
-      Executor background,
+      Models models,
       Supplier<Settings> settings,
       Consumer<UnaryOperator<Settings>> remember,
       RecoveryFolder<DraftRecoveryFile> folder,
-      Runnable help,
-      Consumer<Throwable> failed) {
+      Runnable help) {
     this.over = over;
-    this.workbench = workbench;
-    this.lesson = lesson;
+    workbench = models.workbench();
+    lesson = models.lesson();
     this.settings = settings;
     this.remember = remember;
-    model = new EditorModel(workbench, lesson, background, SwingUtilities::invokeLater, failed);
+    Executor background = models.background();
+    model =
+        new EditorModel(
+            workbench, lesson, background, SwingUtilities::invokeLater, models.failed());
     autosave = new DraftAutosave(model, folder, background, SwingUtilities::invokeLater);
     dialog = new EditorDialog(over, help, this::close);
     model.subscribe(this::refresh);

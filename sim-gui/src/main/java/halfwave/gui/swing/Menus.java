@@ -37,7 +37,7 @@ final class Menus {
   private final boolean motion;
   private final Supplier<List<Path>> recent;
   private final Consumer<UnaryOperator<Settings>> changed;
-  private final Consumer<DrawnView> view;
+  private final DrawingPanel drawing;
   private final Runnable projector;
   private final Help help;
   private final Runnable quit;
@@ -50,7 +50,7 @@ final class Menus {
       boolean motion,
       Supplier<List<Path>> recent,
       Consumer<UnaryOperator<Settings>> changed,
-      Consumer<DrawnView> view,
+      DrawingPanel drawing,
       Runnable projector,
       Help help,
       Runnable quit) {
@@ -61,7 +61,7 @@ final class Menus {
     this.motion = motion;
     this.recent = recent;
     this.changed = changed;
-    this.view = view;
+    this.drawing = drawing;
     this.projector = projector;
     this.help = help;
     this.quit = quit;
@@ -172,8 +172,9 @@ final class Menus {
 
   private JMenu look() {
     JMenu menu = menu("menu.view", KeyEvent.VK_V);
-    menu.add(item("menu.above", () -> view.accept(DrawnView.ABOVE)));
-    menu.add(item("menu.side", () -> view.accept(DrawnView.SIDE)));
+    ButtonGroup views = new ButtonGroup();
+    menu.add(view(views, "menu.above", DrawnView.ABOVE));
+    menu.add(view(views, "menu.side", DrawnView.SIDE));
     menu.add(item("menu.projector", KeyEvent.VK_F11, 0, projector));
     menu.addSeparator();
     ButtonGroup look = new ButtonGroup();
@@ -234,6 +235,16 @@ final class Menus {
             s -> s.withUnits(UnitSystem.INCH)));
     menu.add(units);
     return menu;
+  }
+
+  /** From where the flame zone is seen; the one that is chosen is marked. */
+  private JMenuItem view(ButtonGroup group, String key, DrawnView from) {
+    JRadioButtonMenuItem item =
+        new JRadioButtonMenuItem(words.text(key), drawing.view() == from);
+    item.setName(key);
+    item.addActionListener(e -> drawing.view(from));
+    group.add(item);
+    return item;
   }
 
   /** Changes one setting of those that hold by then: others may have changed meanwhile. */

@@ -49,6 +49,11 @@ final class PartPanel extends JPanel {
     add(column.scrolled(), BorderLayout.CENTER);
   }
 
+  /** Which part is open, or null. */
+  @Nullable DrawnPart opened() {
+    return part;
+  }
+
   void open(DrawnPart newPart) {
     part = newPart;
     made = null;

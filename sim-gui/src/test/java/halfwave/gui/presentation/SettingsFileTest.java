@@ -33,7 +33,7 @@ class SettingsFileTest {
             1.5,
             true,
             PaperSize.LETTER,
-            List.of(10, 20, 1200, 800),
+            new Settings.Place(List.of(10, 20, 1200, 800), 300, 5, 2),
             List.of(folder.resolve("a.json"), folder.resolve("b c.json")),
             new Settings.Lessons(List.of(5, 6, 1000, 720), List.of(folder.resolve("d.json"))));
     new SettingsFile(path()).write(all);

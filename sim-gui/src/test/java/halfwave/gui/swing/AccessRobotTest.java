@@ -161,7 +161,9 @@ class AccessRobotTest {
   @ParameterizedTest
   @ValueSource(doubles = {1, 2})
   void theTabKeyGoesRoundAndReachesEverything(double ratio) throws Exception {
-    Settings settings = OpenWindow.PLAIN.withTextRatio(ratio).withFrame(List.of(0, 0, 1024, 700));
+    Settings settings = OpenWindow.PLAIN
+            .withTextRatio(ratio)
+            .withPlace(Settings.Place.at(List.of(0, 0, 1024, 700)));
     try (OpenWindow open = OpenWindow.with(folder, settings)) {
       OpenWindow.onScreen(
           () -> {

@@ -105,7 +105,7 @@ class FilesRobotTest {
         () ->
             open.frame().dispatchEvent(new WindowEvent(open.frame(), WindowEvent.WINDOW_CLOSING)));
     open.await("the end", () -> !open.frame().isShowing());
-    assertThat(new SettingsFile(folder.resolve("settings.json")).read().frame()).hasSize(4);
+    assertThat(new SettingsFile(folder.resolve("settings.json")).read().place().frame()).hasSize(4);
   }
 
   @Test

@@ -74,7 +74,7 @@ class TextFitsTest {
         OpenWindow.PLAIN
             .withLanguage(window.language())
             .withTextRatio(window.text())
-            .withFrame(List.of(0, 0, window.width(), window.height()));
+            .withPlace(Settings.Place.at(List.of(0, 0, window.width(), window.height())));
     Map<String, String> wrong = new TreeMap<>();
     try (OpenWindow open = OpenWindow.with(folder, settings)) {
       OpenWindow.onScreen(

@@ -1,0 +1,23 @@
+package halfwave.gui.swing;
+
+import halfwave.gui.presentation.LessonModel;
+import halfwave.gui.presentation.WhyModel;
+import halfwave.gui.presentation.Workbench;
+import java.util.concurrent.Executor;
+import java.util.function.Consumer;
+
+/**
+ * What the panels show; they come and go, these stay.
+ *
+ * @param workbench the bench
+ * @param lesson the demonstration
+ * @param why the explanation of what is read
+ * @param background runs charts and explanations, one after the other
+ * @param failed is told of an error in the program itself
+ */
+record Models(
+    Workbench workbench,
+    LessonModel lesson,
+    WhyModel why,
+    Executor background,
+    Consumer<Throwable> failed) {}

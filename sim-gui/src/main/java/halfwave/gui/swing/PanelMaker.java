@@ -1,0 +1,130 @@
+package halfwave.gui.swing;
+
+import halfwave.gui.presentation.Wording;
+import halfwave.gui.presentation.Workbench;
+import halfwave.picture.DrawnPart;
+import java.awt.BorderLayout;
+import java.awt.Dimension;
+import java.util.List;
+import javax.swing.JComponent;
+import javax.swing.JLabel;
+import javax.swing.JPanel;
+import javax.swing.JTabbedPane;
+import net.miginfocom.swing.MigLayout;
+
+/** Makes the panels of the window in one language and look, and joins them to each other. */
+final class PanelMaker {
+
+  private final Theme theme;
+  private final Wording words;
+  private final Models models;
+  private final Workbench workbench;
+
+  PanelMaker(Theme theme, Wording words, Models models) {
+    this.theme = theme;
+    this.words = words;
+    this.models = models;
+    workbench = models.workbench();
+  }
+
+  /**
+   * Makes them.
+   *
+   * @param front what comes to the front
+   * @param editing makes its own panels too
+   * @param files is asked before the bench is left
+   */
+  Panels panels(Front front, Editing editing, BenchFiles files) {
+    JLabel notice = Lettering.label(" ", theme.body(), theme.palette().danger());
+    notice.setName("notice");
+    JTabbedPane tabs = new JTabbedPane();
+    tabs.setFont(theme.tab());
+    tabs.setName("tabs");
+    PartPanel part = new PartPanel(theme, words, workbench);
+    if (front.part() != null) {
+      part.open(front.part());
+    }
+    Covered parts = covered(part);
+    DrawingPanel drawing =
+        new DrawingPanel(theme, words, workbench, p -> openPart(part, tabs, parts, p));
+    drawing.view(front.view());
+    ConditionPanel condition = new ConditionPanel(theme, words, workbench);
+    WhyPanel why = new WhyPanel(theme, words, models.why(), drawing::light);
+    FaultPanel faults = new FaultPanel(theme, words, workbench);
+    WorkPanel work = new WorkPanel(theme, words, workbench);
+    List<Covered> covered = List.of(covered(condition), covered(why), covered(faults), parts);
+    tabs.addTab(words.text("tab.condition"), covered.get(0));
+    tabs.addTab(words.text("tab.why"), covered.get(1));
+    tabs.addTab(words.text("tab.faults"), covered.get(2));
+    tabs.addTab(words.text("tab.work"), work);
+    tabs.addTab(words.text("tab.part"), parts);
+    LessonPanel player =
+        new LessonPanel(theme, words, models.lesson(), drawing::light, files::mayLeave, editing);
+    LessonTab desk =
+        new LessonTab(theme, player, seal(), seal(), () -> models.lesson().at() != null);
+    editing.dress(theme, words, player, () -> tabs.setSelectedComponent(desk), files::mayLeave);
+    tabs.addTab(words.text("tab.lesson"), desk);
+    tabs.setSelectedIndex(Math.max(0, Math.min(tabs.getTabCount() - 1, front.tab())));
+    ChartsPanel charts =
+        new ChartsPanel(
+            theme, words, workbench, models.background(), models.failed(), notice::setText);
+    charts.chart(front.chart());
+    Panels made =
+        new Panels(
+            new TopBar(theme, words, workbench),
+            drawing,
+            new MeterPanel(theme, words, workbench),
+            new BoardPanel(theme, words),
+            charts,
+            new Divided(
+                theme, words.text("chart.split"), sheet(drawing), charts, front.lower()),
+            condition,
+            why,
+            faults,
+            work,
+            part,
+            player,
+            desk,
+            covered,
+            tabs,
+            notice);
+    tabs.addChangeListener(e -> turned(made));
+    return made;
+  }
+
+  private void turned(Panels panels) {
+    if (workbench.ready()) {
+      panels.tab(workbench.shown());
+    }
+    if (panels.tabs().getSelectedComponent() == panels.desk()) {
+      panels.lesson().relight();
+    }
+  }
+
+  /** The drawing under its heading. */
+  private Plate sheet(DrawingPanel drawing) {
+    JPanel head = new JPanel(new MigLayout("insets 0, gap 12", "[][grow,fill]"));
+    head.setOpaque(false);
+    var p = theme.palette();
+    head.add(Lettering.label(words.text("drawing.title"), theme.heading(), p.ink()));
+    head.add(Lettering.paragraph(words.text("drawing.hint"), theme.note(), p.softInk()), "wmin 0");
+    Plate sheet = new Plate(theme, words.text("drawing.title"));
+    sheet.add(head, BorderLayout.NORTH);
+    sheet.add(drawing, BorderLayout.CENTER);
+    sheet.setMinimumSize(new Dimension(theme.px(300), theme.px(250)));
+    return sheet;
+  }
+
+  private Covered covered(JComponent panel) {
+    return new Covered(theme, panel, words.text("seal.covered"));
+  }
+
+  private SealPanel seal() {
+    return new SealPanel(theme, words, workbench, System::nanoTime);
+  }
+
+  private static void openPart(PartPanel part, JTabbedPane tabs, Covered around, DrawnPart opened) {
+    tabs.setSelectedComponent(around);
+    part.open(opened);
+  }
+}

@@ -1,0 +1,56 @@
+package halfwave.gui.swing;
+
+import halfwave.gui.presentation.State;
+import java.util.List;
+import javax.swing.JLabel;
+import javax.swing.JTabbedPane;
+
+/** The panels of the window in one language and look. */
+record Panels(
+    TopBar bar,
+    DrawingPanel drawing,
+    MeterPanel meter,
+    BoardPanel board,
+    ChartsPanel charts,
+    Divided divided,
+    ConditionPanel condition,
+    WhyPanel why,
+    FaultPanel faults,
+    WorkPanel work,
+    PartPanel part,
+    LessonPanel lesson,
+    LessonTab desk,
+    List<Covered> covered,
+    JTabbedPane tabs,
+    JLabel notice) {
+
+  void show(State state) {
+    bar.show(state);
+    drawing.show(state);
+    meter.show(state);
+    board.show(state);
+    charts.show(state);
+    covered.forEach(c -> c.cover(state.sealed()));
+    desk.show(state);
+    tab(state);
+  }
+
+  /** Of the tabs only the one in front costs time. */
+  void tab(State state) {
+    if (condition.isShowing()) {
+      condition.show(state);
+    } else if (faults.isShowing()) {
+      faults.show(state);
+    } else if (work.isShowing()) {
+      work.show(state);
+    } else if (part.isShowing()) {
+      part.show(state);
+    }
+  }
+
+  /** What is in front. */
+  Front front() {
+    return new Front(
+        drawing.view(), tabs.getSelectedIndex(), charts.chart(), divided.lower(), part.opened());
+  }
+}
