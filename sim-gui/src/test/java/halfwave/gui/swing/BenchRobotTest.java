@@ -16,37 +16,16 @@ import halfwave.sequence.Moment;
 import java.awt.Point;
 import java.awt.Rectangle;
 import java.awt.geom.Rectangle2D;
-import java.nio.file.Path;
 import java.util.Objects;
 import java.util.stream.IntStream;
 import javax.swing.JComboBox;
 import javax.swing.JLabel;
 import javax.swing.JList;
 import javax.swing.JTextField;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 
 /** A hand breaks the furnace, watches what it does, and puts it right. */
-class BenchRobotTest {
-
-  @TempDir private Path folder;
-  private OpenWindow open;
-  private Hand hand;
-
-  @BeforeEach
-  void open() {
-    open = OpenWindow.plain(folder);
-    hand = new Hand(open);
-  }
-
-  @AfterEach
-  void close() throws Exception {
-    if (open != null) {
-      open.close();
-    }
-  }
+class BenchRobotTest extends WithWindow {
 
   private DrawingPanel panel() {
     return hand.find(DrawingPanel.class, "drawing");

@@ -22,7 +22,6 @@ import java.util.Locale;
 import java.util.Objects;
 import javax.swing.AbstractButton;
 import javax.swing.JDialog;
-import javax.swing.JFileChooser;
 import javax.swing.JLabel;
 import javax.swing.JList;
 import javax.swing.JMenuItem;
@@ -30,30 +29,15 @@ import javax.swing.JOptionPane;
 import javax.swing.JTextArea;
 import javax.swing.ListCellRenderer;
 import javax.swing.SwingUtilities;
-import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 
 /** An instructor makes a demonstration and shows it to a class. */
-class EditorRobotTest {
-
-  @TempDir private Path folder;
-  private OpenWindow open;
-  private Hand hand;
+class EditorRobotTest extends WithWindow {
 
   @BeforeEach
-  void open() {
-    open = OpenWindow.plain(folder);
-    hand = new Hand(open);
+  void begin() {
     hand.tab("Lesson");
-  }
-
-  @AfterEach
-  void close() throws Exception {
-    if (open != null) {
-      open.close();
-    }
   }
 
   private void press(String name) {
@@ -107,18 +91,6 @@ class EditorRobotTest {
     open.settle();
   }
 
-  private void choose(Path chosen) {
-    open.await("the file chooser", () -> Hand.look(JFileChooser.class, c -> true).isPresent());
-    JFileChooser chooser = Hand.look(JFileChooser.class, c -> true).orElseThrow();
-    EventQueue.invokeLater(
-        () -> {
-          chooser.setSelectedFile(chosen.toFile());
-          chooser.approveSelection();
-        });
-    open.await("the chooser's end", () -> !chooser.isShowing());
-    open.settle();
-  }
-
   private String status() {
     return OpenWindow.onScreen(() -> hand.now(JLabel.class, "editor.status").getText());
   }
@@ -165,7 +137,7 @@ class EditorRobotTest {
 
     Path file = folder.resolve("warm-room.json");
     pressAndLeave("editor.save");
-    choose(folder.resolve("warm-room"));
+    hand.choose(folder.resolve("warm-room"));
     Demonstration saved = DemonstrationFile.read(file);
     assertThat(saved.name()).isEqualTo("warm-room");
     Step made = saved.steps().get(0);
@@ -282,7 +254,7 @@ class EditorRobotTest {
     step(0);
     write("draft.heading.en", "Precious");
     menu("menu-lesson.edit-file");
-    choose(bad);
+    hand.choose(bad);
     open.await("the refusal", () -> Hand.look(JOptionPane.class, p -> true).isPresent());
     JTextArea line =
         Hand.look(JTextArea.class, a -> Objects.requireNonNullElse(a.getText(), "").contains("bad"))

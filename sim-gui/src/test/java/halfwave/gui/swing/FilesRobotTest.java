@@ -11,36 +11,21 @@ import halfwave.io.BenchFile;
 import halfwave.sequence.Deed;
 import java.awt.EventQueue;
 import java.awt.event.WindowEvent;
-import java.io.File;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
-import javax.swing.JFileChooser;
-import org.junit.jupiter.api.AfterEach;
+import javax.swing.JTabbedPane;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 
 /** Benches are saved, opened and not lost by a slip. */
-class FilesRobotTest {
+class FilesRobotTest extends WithWindow {
 
-  @TempDir private Path folder;
-  private OpenWindow open;
-  private Hand hand;
   private Path file;
 
   @BeforeEach
-  void open() {
-    open = OpenWindow.plain(folder);
-    hand = new Hand(open);
+  void begin() {
     file = folder.resolve("attic.json");
-  }
-
-  @AfterEach
-  void close() throws Exception {
-    if (open != null) {
-      open.close();
-    }
   }
 
   private void change(double pressure) {
@@ -48,25 +33,12 @@ class FilesRobotTest {
     open.want(new Intent.Act(List.of(deed), 0));
   }
 
-  private void choose(Path chosen) {
-    open.await("the file chooser", () -> Hand.look(JFileChooser.class, c -> true).isPresent());
-    JFileChooser chooser = Hand.look(JFileChooser.class, c -> true).orElseThrow();
-    File target = chosen.toFile();
-    EventQueue.invokeLater(
-        () -> {
-          chooser.setSelectedFile(target);
-          chooser.approveSelection();
-        });
-    open.await("the chooser's end", () -> !chooser.isShowing());
-    open.settle();
-  }
-
   @Test
   void whatWasSavedIsOpenedAgain() throws Exception {
     change(0.5);
     Bench changed = open.shown().moment().bench();
     hand.menu("menu.save");
-    choose(folder.resolve("attic"));
+    hand.choose(folder.resolve("attic"));
     assertThat(BenchFile.read(file)).isEqualTo(changed);
     assertThat(open.shown().unsaved()).isFalse();
     assertThat(open.frame().getTitle()).contains("attic").doesNotContain("changed");
@@ -74,7 +46,7 @@ class FilesRobotTest {
     assertThat(open.frame().getTitle()).contains("changed");
     hand.menu("menu.open");
     hand.answer("Leave without saving");
-    choose(file);
+    hand.choose(file);
     assertThat(open.shown().moment().bench()).isEqualTo(changed);
     assertThat(open.shown().unsaved()).isFalse();
     assertThat(open.shown().history().done()).isEmpty();
@@ -94,7 +66,7 @@ class FilesRobotTest {
     assertThat(open.shown().moment().bench()).isEqualTo(changed);
     hand.menu("bench.low-voltage-sense");
     hand.answer("Save");
-    choose(file);
+    hand.choose(file);
     assertThat(open.shown().moment().bench().name()).isEqualTo("low-voltage-sense");
     assertThat(Files.exists(file)).isTrue();
   }
@@ -109,10 +81,46 @@ class FilesRobotTest {
   }
 
   @Test
+  void whatIsInFrontIsThereAtTheNextStart() throws Exception {
+    hand.tab("Work");
+    JTabbedPane charts = hand.find(JTabbedPane.class, "charts");
+    OpenWindow.onScreen(
+        () -> {
+          charts.setSelectedIndex(2);
+          return null;
+        });
+    hand.menu("menu.side");
+    assertThat(marked("menu.side")).isTrue();
+    assertThat(marked("menu.above")).isFalse();
+    EventQueue.invokeLater(
+        () ->
+            open.frame().dispatchEvent(new WindowEvent(open.frame(), WindowEvent.WINDOW_CLOSING)));
+    open.await("the end", () -> !open.frame().isShowing());
+    open.close();
+    open = OpenWindow.with(folder, new SettingsFile(folder.resolve("settings.json")).read());
+    hand = new Hand(open);
+    JTabbedPane tabs = hand.find(JTabbedPane.class, "tabs");
+    assertThat(OpenWindow.onScreen(() -> tabs.getTitleAt(tabs.getSelectedIndex())))
+        .isEqualTo("Work");
+    JTabbedPane again = hand.find(JTabbedPane.class, "charts");
+    assertThat(OpenWindow.onScreen(again::getSelectedIndex)).isEqualTo(2);
+  }
+
+  private boolean marked(String item) {
+    return OpenWindow.onScreen(
+        () ->
+            Hand.items(open.frame().getJMenuBar())
+                .filter(i -> item.equals(i.getName()))
+                .findFirst()
+                .orElseThrow()
+                .isSelected());
+  }
+
+  @Test
   void nothingIsReplacedWithoutAQuestion() throws Exception {
     Files.writeString(file, "precious");
     hand.menu("menu.save-as");
-    choose(file);
+    hand.choose(file);
     hand.answer("Cancel");
     assertThat(file).hasContent("precious");
   }
@@ -122,7 +130,7 @@ class FilesRobotTest {
     Files.writeString(file, "{}");
     Bench before = open.shown().moment().bench();
     hand.menu("menu.open");
-    choose(file);
+    hand.choose(file);
     assertThat(OpenWindow.onScreen(hand.dialog()::getTitle)).contains("Halfwave");
     EventQueue.invokeLater(hand.dialog()::dispose);
     open.settle();
@@ -133,7 +141,7 @@ class FilesRobotTest {
   void recentFilesAreRememberedAlsoAfterALookIsChosen() {
     change(0.5);
     hand.menu("menu.save");
-    choose(file);
+    hand.choose(file);
     hand.menu("menu.dark");
     assertThat(new SettingsFile(folder.resolve("settings.json")).read().recent())
         .containsExactly(file.toAbsolutePath());

@@ -12,6 +12,7 @@ import java.awt.Toolkit;
 import java.awt.event.InputEvent;
 import java.awt.event.KeyEvent;
 import java.awt.event.MouseEvent;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
@@ -21,6 +22,7 @@ import java.util.stream.Stream;
 import javax.swing.AbstractButton;
 import javax.swing.JComponent;
 import javax.swing.JDialog;
+import javax.swing.JFileChooser;
 import javax.swing.JMenu;
 import javax.swing.JMenuItem;
 import javax.swing.JTabbedPane;
@@ -84,6 +86,17 @@ final class Hand {
 
   boolean there(String name) {
     return look(Component.class, c -> name.equals(c.getName())).isPresent();
+  }
+
+  /** Waits until a button can be used. */
+  void ready(String name) {
+    open.await(
+        name,
+        () ->
+            look(AbstractButton.class, b -> name.equals(b.getName()))
+                .filter(AbstractButton::isEnabled)
+                .isPresent());
+    open.settle();
   }
 
   // ------------------------------------------------------------------ mouse
@@ -343,6 +356,19 @@ final class Hand {
             .orElseThrow(() -> new AssertionError("no button " + words));
     EventQueue.invokeLater(button::doClick);
     open.await("the dialog's end", () -> !asked.isShowing());
+    open.settle();
+  }
+
+  /** Chooses a file in the chooser that is open or about to open. */
+  void choose(Path file) {
+    open.await("the file chooser", () -> look(JFileChooser.class, c -> true).isPresent());
+    JFileChooser chooser = look(JFileChooser.class, c -> true).orElseThrow();
+    EventQueue.invokeLater(
+        () -> {
+          chooser.setSelectedFile(file.toFile());
+          chooser.approveSelection();
+        });
+    open.await("the chooser's end", () -> !chooser.isShowing());
     open.settle();
   }
 

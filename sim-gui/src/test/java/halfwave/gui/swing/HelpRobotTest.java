@@ -4,7 +4,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.awt.Rectangle;
 import java.awt.event.KeyEvent;
-import java.nio.file.Path;
 import javax.swing.JDialog;
 import javax.swing.JEditorPane;
 import javax.swing.JList;
@@ -12,30 +11,15 @@ import javax.swing.JScrollPane;
 import javax.swing.JTextField;
 import javax.swing.SwingUtilities;
 import javax.swing.text.Document;
-import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 
 /** Help opens about what is in use, finds words, and goes away; all of it by keys. */
-class HelpRobotTest {
-
-  @TempDir private Path folder;
-  private OpenWindow open;
-  private Hand hand;
+class HelpRobotTest extends WithWindow {
 
   @BeforeEach
-  void open() {
-    open = OpenWindow.plain(folder);
-    hand = new Hand(open);
+  void begin() {
     hand.takeKeyboard();
-  }
-
-  @AfterEach
-  void close() throws Exception {
-    if (open != null) {
-      open.close();
-    }
   }
 
   private JDialog help() {

@@ -10,32 +10,16 @@ import halfwave.sequence.Hooked;
 import halfwave.sequence.Moment;
 import java.awt.event.InputEvent;
 import java.awt.event.KeyEvent;
-import java.nio.file.Path;
 import java.util.Objects;
-import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 
 /** The whole way with keys alone: no mouse event in this class. */
-class KeyboardRobotTest {
-
-  @TempDir private Path folder;
-  private OpenWindow open;
-  private Hand hand;
+class KeyboardRobotTest extends WithWindow {
 
   @BeforeEach
-  void open() {
-    open = OpenWindow.plain(folder);
-    hand = new Hand(open);
+  void begin() {
     hand.takeKeyboard();
-  }
-
-  @AfterEach
-  void close() throws Exception {
-    if (open != null) {
-      open.close();
-    }
   }
 
   private Hooked hooked() {

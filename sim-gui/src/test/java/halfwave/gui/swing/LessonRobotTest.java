@@ -8,49 +8,22 @@ import halfwave.lesson.Demonstration;
 import halfwave.lesson.Playthrough;
 import halfwave.lesson.Step;
 import halfwave.sequence.Moment;
-import java.nio.file.Path;
 import java.util.List;
-import javax.swing.AbstractButton;
 import javax.swing.JTextArea;
-import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 
 /** A class watches a demonstration and votes. */
-class LessonRobotTest {
+class LessonRobotTest extends WithWindow {
 
   private static final Demonstration SHOWN =
       ShippedDemonstrations.named("a-dirty-rod").orElseThrow();
 
-  @TempDir private Path folder;
-  private OpenWindow open;
-  private Hand hand;
-
   @BeforeEach
-  void open() {
-    open = OpenWindow.plain(folder);
-    hand = new Hand(open);
+  void begin() {
     hand.tab("Lesson");
     hand.click("lesson." + SHOWN.name());
-    forwardIsReady();
-  }
-
-  @AfterEach
-  void close() throws Exception {
-    if (open != null) {
-      open.close();
-    }
-  }
-
-  private void forwardIsReady() {
-    open.await(
-        "the step",
-        () ->
-            Hand.look(AbstractButton.class, b -> "lesson.forward".equals(b.getName()))
-                .filter(AbstractButton::isEnabled)
-                .isPresent());
-    open.settle();
+    hand.ready("lesson.forward");
   }
 
   private boolean says(String text) {
@@ -75,7 +48,7 @@ class LessonRobotTest {
       hand.click("lesson.forward");
       open.settle();
       if (k + 1 < SHOWN.steps().size()) {
-        forwardIsReady();
+        hand.ready("lesson.forward");
       }
     }
     assertThat(hand.there("lesson." + SHOWN.name())).as("the list is offered again").isTrue();
@@ -94,7 +67,7 @@ class LessonRobotTest {
   void votesAreCountedByKeysAndTheAnswerIsMarked() {
     hand.takeKeyboard();
     hand.click("lesson.forward");
-    forwardIsReady();
+    hand.ready("lesson.forward");
     OpenWindow.onScreen(hand.find(DrawingPanel.class, "drawing")::requestFocusInWindow);
     open.settle();
     hand.type("abb");

@@ -7,33 +7,12 @@ import halfwave.gui.presentation.MeterView;
 import halfwave.gui.presentation.Spot;
 import halfwave.instrument.MeterFunction;
 import java.awt.event.KeyEvent;
-import java.nio.file.Path;
 import javax.swing.JLabel;
 import javax.swing.JTextArea;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 
 /** A hand measures, well and badly. */
-class MeterRobotTest {
-
-  @TempDir private Path folder;
-  private OpenWindow open;
-  private Hand hand;
-
-  @BeforeEach
-  void open() {
-    open = OpenWindow.plain(folder);
-    hand = new Hand(open);
-  }
-
-  @AfterEach
-  void close() throws Exception {
-    if (open != null) {
-      open.close();
-    }
-  }
+class MeterRobotTest extends WithWindow {
 
   private void put(Spot spot) {
     hand.click(MeterView.key(spot.function()));

@@ -2,59 +2,24 @@ package halfwave.gui.swing;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.awt.EventQueue;
 import java.awt.Image;
 import java.awt.Toolkit;
 import java.awt.datatransfer.DataFlavor;
-import java.io.File;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.stream.Stream;
 import javax.swing.JButton;
-import javax.swing.JFileChooser;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 
 /** What leaves the window arrives as a file or on the clipboard. */
-class PaperRobotTest {
-
-  @TempDir private Path folder;
-  private OpenWindow open;
-  private Hand hand;
-
-  @BeforeEach
-  void open() {
-    open = OpenWindow.plain(folder);
-    hand = new Hand(open);
-  }
-
-  @AfterEach
-  void close() throws Exception {
-    if (open != null) {
-      open.close();
-    }
-  }
-
-  private void choose(Path chosen) {
-    open.await("the file chooser", () -> Hand.look(JFileChooser.class, c -> true).isPresent());
-    JFileChooser chooser = Hand.look(JFileChooser.class, c -> true).orElseThrow();
-    File target = chosen.toFile();
-    EventQueue.invokeLater(
-        () -> {
-          chooser.setSelectedFile(target);
-          chooser.approveSelection();
-        });
-    open.await("the chooser's end", () -> !chooser.isShowing());
-  }
+class PaperRobotTest extends WithWindow {
 
   private String written(String item, String name) throws IOException {
     Path file = folder.resolve(name);
     hand.menu(item);
-    choose(file);
+    hand.choose(file);
     open.await("the file", () -> Files.exists(file));
     return new String(Files.readAllBytes(file), StandardCharsets.ISO_8859_1);
   }
@@ -86,7 +51,7 @@ class PaperRobotTest {
   @Test
   void anEndingThatPromisesSomethingElseIsRefused() {
     hand.menu("paper.report");
-    choose(folder.resolve("a.json"));
+    hand.choose(folder.resolve("a.json"));
     hand.answer("OK");
     open.settle();
 
@@ -98,7 +63,7 @@ class PaperRobotTest {
     hand.menu("paper.handout-key");
     hand.answer("OK");
     Path file = folder.resolve("a.pdf");
-    choose(file);
+    hand.choose(file);
     open.await("the handout", () -> Files.exists(file));
   }
 
@@ -107,7 +72,7 @@ class PaperRobotTest {
     Path pictures = Files.createDirectory(folder.resolve("pictures"));
     hand.menu("paper.slides");
     hand.answer("OK");
-    choose(pictures);
+    hand.choose(pictures);
     open.await(
         "the way out",
         () -> Hand.look(JButton.class, b -> "paper.cancel".equals(b.getName())).isPresent());

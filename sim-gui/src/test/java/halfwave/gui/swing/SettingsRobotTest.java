@@ -11,29 +11,20 @@ import halfwave.gui.presentation.SettingsFile;
 import halfwave.gui.presentation.State;
 import halfwave.gui.presentation.Wording;
 import halfwave.paper.PaperSize;
-import java.nio.file.Path;
 import java.util.Locale;
 import javax.swing.JLabel;
 import javax.swing.JTabbedPane;
 import javax.swing.JTextField;
-import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 
 /** Another language, units, look or size of type loses nothing of the bench. */
-class SettingsRobotTest {
+class SettingsRobotTest extends WithWindow {
 
   private static final Wording ENGLISH = Wording.of(Locale.ENGLISH, UnitSystem.METRIC);
 
-  @TempDir private Path folder;
-  private OpenWindow open;
-  private Hand hand;
-
   @BeforeEach
-  void open() {
-    open = OpenWindow.plain(folder);
-    hand = new Hand(open);
+  void begin() {
     FaultCard film =
         FaultCard.found("", ENGLISH).stream()
             .filter(c -> c.kind() == FaultKind.ROD_SILICA)
@@ -41,13 +32,6 @@ class SettingsRobotTest {
             .orElseThrow();
     open.want(new Intent.Act(film.deeds(film.kind().typical(), null), 0));
     open.want(new Intent.StepOn(1000L));
-  }
-
-  @AfterEach
-  void close() throws Exception {
-    if (open != null) {
-      open.close();
-    }
   }
 
   @Test

@@ -9,14 +9,13 @@ import halfwave.io.ShippedDemonstrations;
 import halfwave.lesson.Demonstration;
 import halfwave.sequence.Deed;
 import halfwave.sequence.Moment;
-import java.awt.EventQueue;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Objects;
-import javax.swing.AbstractButton;
 import javax.swing.JComboBox;
 import javax.swing.JFileChooser;
+import javax.swing.JMenuItem;
 import javax.swing.JTextArea;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -46,9 +45,9 @@ class WholeLessonRobotTest {
   private void showAndExplore(OpenWindow open, Hand hand) {
     hand.tab("Lesson");
     hand.click("lesson." + SHOWN.name());
-    ready(open);
+    hand.ready("lesson.forward");
     hand.click("lesson.forward");
-    ready(open);
+    hand.ready("lesson.forward");
     hand.click("vote.A");
     hand.click("vote.B");
     Moment asked = open.shown().moment();
@@ -65,16 +64,6 @@ class WholeLessonRobotTest {
     hand.click("lesson.stop");
   }
 
-  private static void ready(OpenWindow open) {
-    open.await(
-        "the step",
-        () ->
-            Hand.look(AbstractButton.class, b -> "lesson.forward".equals(b.getName()))
-                .filter(AbstractButton::isEnabled)
-                .isPresent());
-    open.settle();
-  }
-
   /** Seals, draws, diagnoses, reveals, looks back, puts the bench back. */
   private void seal(OpenWindow open, Hand hand) {
     hand.click("seal.hide");
@@ -84,6 +73,13 @@ class WholeLessonRobotTest {
     hand.tab("Condition");
     assertThat(hand.there("covered")).as("the condition is covered").isTrue();
     assertThat(hand.there("knob.gas-pressure")).isFalse();
+    JMenuItem begin =
+        Hand.items(open.frame().getJMenuBar())
+            .filter(i -> "menu-lesson.new".equals(i.getName()))
+            .findFirst()
+            .orElseThrow();
+    assertThat(OpenWindow.onScreen(begin::isEnabled)).as("the editor would tell").isFalse();
+    assertThat(begin.getToolTipText()).contains("hidden");
     hand.menu("paper.report");
     hand.answer("OK");
     assertThat(Hand.look(JFileChooser.class, c -> true)).as("nothing is told on paper").isEmpty();
@@ -104,19 +100,14 @@ class WholeLessonRobotTest {
     assertThat(open.shown().seal().opening().at()).isZero();
     hand.click("seal.end");
     assertThat(open.shown().seal()).isNull();
+    assertThat(OpenWindow.onScreen(begin::isEnabled)).isTrue();
   }
 
   private void handOut(OpenWindow open, Hand hand) {
     hand.menu("paper.handout");
     hand.answer("OK");
-    open.await("the file chooser", () -> Hand.look(JFileChooser.class, c -> true).isPresent());
-    JFileChooser chooser = Hand.look(JFileChooser.class, c -> true).orElseThrow();
     Path file = folder.resolve("handout.pdf");
-    EventQueue.invokeLater(
-        () -> {
-          chooser.setSelectedFile(file.toFile());
-          chooser.approveSelection();
-        });
+    hand.choose(file);
     open.await("the handout", () -> Files.exists(file));
   }
 }
