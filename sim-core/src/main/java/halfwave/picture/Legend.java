@@ -7,11 +7,17 @@ import java.awt.Font;
 import java.awt.LinearGradientPaint;
 import java.awt.geom.Rectangle2D;
 
-/** What the violet means, and how long a centimetre is. */
+/** What the violet means, and how long a centimetre or an inch is. */
 final class Legend {
 
   private final BenchSheet sheet;
+  private static final double METERS_PER_INCH = 0.0254;
+
+  /** A ruler that is longer takes a shorter length, if there is one (px). */
+  private static final double LONGEST = 100;
+
   private final Rectangle2D bar;
+  private final double rulerMeters;
   private final double ruler;
   final boolean shown;
 
@@ -21,13 +27,24 @@ final class Legend {
     double width = 92;
     double right = plan.sheet.getMaxX() - plan.margin;
     bar = new Rectangle2D.Double(right - width, plan.board.getMaxY() - 24, width, 8);
-    ruler = plan.zone.length(rulerMeters(plan.zone));
+    boolean inches = SheetWords.inches(sheet.style.sentences());
+    rulerMeters = inches ? inches(plan.zone) : meters(plan.zone);
+    ruler = plan.zone.length(rulerMeters);
     shown = plan.roomy && bar.getX() > plan.supply.getMaxX() + 24;
   }
 
   /** A round length that is neither a dot nor half of the sheet. */
-  private static double rulerMeters(FlameZone zone) {
-    return zone.length(10e-3) < 100 ? 10e-3 : 5e-3;
+  private static double meters(FlameZone zone) {
+    return zone.length(10e-3) < LONGEST ? 10e-3 : 5e-3;
+  }
+
+  /** The same on a ruler in inches: two, one, or half of one. */
+  private static double inches(FlameZone zone) {
+    double inches = 2;
+    while (inches > 0.5 && zone.length(inches * METERS_PER_INCH) >= LONGEST) {
+      inches /= 2;
+    }
+    return inches * METERS_PER_INCH;
   }
 
   void paint(Ink ink) {
@@ -60,7 +77,7 @@ final class Legend {
     placer.place("10¹⁴", font, soft, false, Spot.of(bar.getX(), bar.getMaxY() + 1, 1, 1));
     placer.place("10¹⁷", font, soft, false, Spot.of(bar.getMaxX(), bar.getMaxY() + 1, -1, 1));
     placer.place(
-        words.length(rulerMeters(sheet.plan.zone)),
+        words.ruler(rulerMeters),
         font,
         soft,
         false,

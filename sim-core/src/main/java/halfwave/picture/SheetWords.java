@@ -53,11 +53,20 @@ record SheetWords(Sentences sentences) {
 
   /** A length as a ruler shows it: tenths of a millimetre, hundredths of an inch. */
   String length(double meters) {
-    QuantityText quantities = sentences.quantities();
-    DisplayUnit unit =
-        quantities.unit(0.01, Dimension.LENGTH) == DisplayUnit.INCH
-            ? DisplayUnit.INCH
-            : DisplayUnit.MILLIMETER;
-    return quantities.fixed(meters, unit, unit == DisplayUnit.INCH ? 2 : 1);
+    boolean inches = inches(sentences);
+    return sentences
+        .quantities()
+        .fixed(meters, inches ? DisplayUnit.INCH : DisplayUnit.MILLIMETER, inches ? 2 : 1);
+  }
+
+  /** A round length, without decimals that are nought. */
+  String ruler(double meters) {
+    DisplayUnit unit = inches(sentences) ? DisplayUnit.INCH : DisplayUnit.MILLIMETER;
+    return sentences.quantities().fixed(meters, unit, unit.fromSi(meters) < 0.99 ? 1 : 0);
+  }
+
+  /** Whether lengths are in inches. */
+  static boolean inches(Sentences sentences) {
+    return sentences.quantities().unit(0.01, Dimension.LENGTH) == DisplayUnit.INCH;
   }
 }

@@ -4,7 +4,6 @@ import halfwave.bench.Bench;
 import halfwave.bench.Condition;
 import halfwave.bench.Intermittent;
 import halfwave.bench.Trigger;
-import halfwave.display.DisplayUnit;
 import halfwave.fault.Fault;
 import halfwave.fault.FaultKind;
 import halfwave.message.Quantity;
@@ -94,25 +93,12 @@ public record FaultCard(
     if (dimension.isEmpty()) {
       return OptionalDouble.empty();
     }
-    OptionalDouble bare = bare(text, shown, words);
-    OptionalDouble si = bare.isPresent() ? bare : Knob.read(text, dimension.get(), words);
+    // an open circuit has no unit: what is usual has
+    double unitOf = Double.isInfinite(shown) ? kind.typical() : shown;
+    OptionalDouble si = Knob.read(text, dimension.get(), unitOf, words);
     boolean fits =
         si.isPresent() && si.getAsDouble() >= kind.least() && si.getAsDouble() <= kind.most();
     return fits ? si : OptionalDouble.empty();
-  }
-
-  private OptionalDouble bare(String text, double shown, Wording words) {
-    Optional<Dimension> dimension = kind.dimension();
-    // an open circuit has no unit: what is usual has
-    double si = Double.isInfinite(shown) ? kind.typical() : shown;
-    if (dimension.isEmpty() || Double.isInfinite(si)) {
-      return OptionalDouble.empty();
-    }
-    DisplayUnit unit = words.sentences().quantities().unit(si, dimension.get());
-    OptionalDouble number = Knob.read(text, Dimension.NUMBER, words);
-    return number.isPresent() && !text.contains(DisplayUnit.PERCENT.symbol())
-        ? Knob.read(text + unit.symbol(), dimension.get(), words)
-        : OptionalDouble.empty();
   }
 
   /**

@@ -4,6 +4,7 @@ import halfwave.bench.Bench;
 import halfwave.bench.Change;
 import halfwave.bench.Condition;
 import halfwave.bench.Parameter;
+import halfwave.display.DisplayUnit;
 import halfwave.display.QuantityReader;
 import halfwave.message.Quantity;
 import halfwave.quantity.Dimension;
@@ -22,6 +23,7 @@ import java.util.OptionalDouble;
  * @param healthy the healthy value with unit
  * @param range what it may be
  * @param asHealthy whether it is as it should be
+ * @param si its value in SI
  * @param healthySi the healthy value in SI
  * @param scale how values are spread
  */
@@ -34,6 +36,7 @@ public record Knob(
     String healthy,
     String range,
     boolean asHealthy,
+    double si,
     double healthySi,
     KnobScale scale) {
 
@@ -63,6 +66,7 @@ public record Knob(
                 parameter.dimension(),
                 words)),
         Double.compare(value, healthy) == 0,
+        value,
         healthy,
         scale);
   }
@@ -81,12 +85,32 @@ public record Knob(
     return turned(parameter, healthySi);
   }
 
-  /** Turns it to what was typed, if that can be read. */
+  /**
+   * Turns it to what was typed, if that can be read. A bare number is in the unit that is shown;
+   * where "open" is shown, in that of the healthy value.
+   */
   public Optional<Deed> typed(String text, Wording words) {
-    OptionalDouble si = read(text, parameter.dimension(), words);
-    return si.isPresent() && parameter.accepts(si.getAsDouble())
-        ? Optional.of(turned(parameter, si.getAsDouble()))
+    double shown = Double.isInfinite(si) ? healthySi : si;
+    OptionalDouble read = read(text, parameter.dimension(), shown, words);
+    return read.isPresent() && parameter.accepts(read.getAsDouble())
+        ? Optional.of(turned(parameter, read.getAsDouble()))
         : Optional.empty();
+  }
+
+  /**
+   * The same for a field in which something stands: a bare number is in its unit.
+   *
+   * @param shown what stands there (SI); infinite: it has no unit, and a bare number is in SI
+   */
+  static OptionalDouble read(String text, Dimension dimension, double shown, Wording words) {
+    boolean bare =
+        read(text, Dimension.NUMBER, words).isPresent()
+            && !text.contains(DisplayUnit.PERCENT.symbol());
+    if (!bare || Double.isInfinite(shown)) {
+      return read(text, dimension, words);
+    }
+    DisplayUnit unit = words.sentences().quantities().unit(shown, dimension);
+    return read(text + unit.symbol(), dimension, words);
   }
 
   /**

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import halfwave.bench.Parameter;
 import halfwave.display.UnitSystem;
+import java.util.List;
 import java.util.Locale;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
@@ -78,6 +79,36 @@ class KnobTest {
     Knob up = ConditionView.of(DirectBench.untouched(), inches).knob(Parameter.ROD_UP);
     assertThat(up.typed("0.5 in", inches)).isPresent();
     assertThat(up.typed(up.value(), inches)).isPresent();
+  }
+
+  @Test
+  void aBareNumberIsInTheUnitThatIsShown() {
+    Wording inches = Wording.of(Locale.ENGLISH, UnitSystem.INCH);
+    DirectBench bench = DirectBench.standing();
+    bench.want(
+        DirectBench.act(DirectBench.turn(Parameter.ROD_UP, 0.0127)),
+        DirectBench.act(DirectBench.turn(Parameter.CONNECTOR, 2.2e6)));
+    for (Wording words : List.of(DirectBench.ENGLISH, inches)) {
+      Knob up = ConditionView.of(bench.shown(), words).knob(Parameter.ROD_UP);
+      String number = up.value().replaceFirst(" .*", "");
+      assertThat(up.typed(number, words)).as(number).isEqualTo(up.typed(up.value(), words));
+    }
+    Knob connector =
+        ConditionView.of(bench.shown(), DirectBench.ENGLISH).knob(Parameter.CONNECTOR);
+    assertThat(connector.typed("3", DirectBench.ENGLISH))
+        .contains(DirectBench.turn(Parameter.CONNECTOR, 3e6));
+    assertThat(connector.typed("3 kΩ", DirectBench.ENGLISH))
+        .contains(DirectBench.turn(Parameter.CONNECTOR, 3e3));
+  }
+
+  @Test
+  void whereOpenIsShownABareNumberIsInTheUnitOfTheHealthyValue() {
+    DirectBench bench = DirectBench.standing();
+    bench.want(
+        DirectBench.act(DirectBench.turn(Parameter.CONNECTOR, Double.POSITIVE_INFINITY)));
+    Knob open = ConditionView.of(bench.shown(), DirectBench.ENGLISH).knob(Parameter.CONNECTOR);
+    assertThat(open.typed("3", DirectBench.ENGLISH))
+        .contains(DirectBench.turn(Parameter.CONNECTOR, 3));
   }
 
   @Test
