@@ -9,8 +9,8 @@ import org.jspecify.annotations.Nullable;
 /**
  * What is kept of a demonstration that somebody makes, in case the program does not end as it
  * should: {@code "format": "halfwave-draft-recovery", "version": 1}. As {@link RecoveryFile} it is
- * the program's own. Its demonstrations are as in {@link DemonstrationFile}, but acts that cannot be
- * done where they stand are kept too: their maker was about to mend them.
+ * the program's own. Its demonstrations are as in {@link DemonstrationFile}, but acts that cannot
+ * be done where they stand are kept too: their maker was about to mend them.
  *
  * @param draft the draft as it is
  * @param saved as it was last saved, or begun

@@ -65,8 +65,7 @@ final class Failures {
   private static Message allowed(ArgSpec argument) {
     Class<?> type = argument.type();
     if (type == Language.class) {
-      String codes =
-          Language.all().stream().map(Language::code).collect(Collectors.joining(", "));
+      String codes = Language.all().stream().map(Language::code).collect(Collectors.joining(", "));
       return Message.of(MessageKey.ALLOWED_ONE_OF, Argument.text(codes));
     }
     return Message.of(

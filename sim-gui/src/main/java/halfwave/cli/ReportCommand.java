@@ -75,7 +75,9 @@ final class ReportCommand implements Callable<Integer> {
   private List<String> done() {
     Bench chosen = BenchArgument.resolve(sequence.bench());
     boolean usual =
-        acts.isEmpty() && !sequence.scripted() && chosen.design().ignition() != Ignition.SPARK_AND_SENSE;
+        acts.isEmpty()
+            && !sequence.scripted()
+            && chosen.design().ignition() != Ignition.SPARK_AND_SENSE;
     return usual ? List.of(METER) : acts;
   }
 

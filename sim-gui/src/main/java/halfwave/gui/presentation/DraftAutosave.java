@@ -55,9 +55,7 @@ public final class DraftAutosave {
   public void tick(long nowMillis) {
     boolean unsaved = model.open() && model.edits().unsaved();
     keeper.tick(
-        unsaved
-            ? new DraftRecoveryFile(model.draft(), model.edits().saved(), model.file())
-            : null,
+        unsaved ? new DraftRecoveryFile(model.draft(), model.edits().saved(), model.file()) : null,
         nowMillis);
   }
 

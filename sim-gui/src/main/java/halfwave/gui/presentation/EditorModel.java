@@ -119,7 +119,9 @@ public final class EditorModel {
 
   /** One that was being made when the program ended goes on, unsaved as it was. */
   public void bringBack(DraftRecoveryFile left) {
-    begin(Edits.of(left.saved(), DraftPlace.WHOLE).then(left.draft(), DraftPlace.WHOLE, null), left.file());
+    begin(
+        Edits.of(left.saved(), DraftPlace.WHOLE).then(left.draft(), DraftPlace.WHOLE, null),
+        left.file());
   }
 
   private void begin(Edits begun, @Nullable Path from) {

@@ -39,10 +39,7 @@ final class Keeper<T> {
    * @param origin what something is a change of: tells whether what came back is there
    */
   Keeper(
-      RecoveryFolder<T> folder,
-      Executor background,
-      Executor screen,
-      Function<T, Object> origin) {
+      RecoveryFolder<T> folder, Executor background, Executor screen, Function<T, Object> origin) {
     this.folder = folder;
     this.background = background;
     this.screen = screen;

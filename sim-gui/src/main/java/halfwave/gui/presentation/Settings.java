@@ -43,8 +43,7 @@ public record Settings(
    * @param tab which tab, the first is 0
    * @param chart which chart, the first is 0
    */
-  public record Place(
-      @Nullable List<Integer> frame, @Nullable Integer lower, int tab, int chart) {
+  public record Place(@Nullable List<Integer> frame, @Nullable Integer lower, int tab, int chart) {
 
     /** Before anyone moved anything. */
     public static final Place FIRST = new Place(null, null, 0, 0);
@@ -93,7 +92,17 @@ public record Settings(
 
   /** Before anyone chose anything. */
   public static final Settings FIRST =
-      new Settings(null, UnitSystem.METRIC, false, null, 1, false, null, Place.FIRST, List.of(), Lessons.NONE);
+      new Settings(
+          null,
+          UnitSystem.METRIC,
+          false,
+          null,
+          1,
+          false,
+          null,
+          Place.FIRST,
+          List.of(),
+          Lessons.NONE);
 
   /** Takes copies. */
   public Settings {
@@ -136,12 +145,14 @@ public record Settings(
 
   /** With larger or smaller type (1). */
   public Settings withTextRatio(double other) {
-    return new Settings(language, units, dark, motion, other, cautionsSeen, sheet, place, recent, lessons);
+    return new Settings(
+        language, units, dark, motion, other, cautionsSeen, sheet, place, recent, lessons);
   }
 
   /** After the cautions were read. */
   public Settings withCautionsSeen() {
-    return new Settings(language, units, dark, motion, textRatio, true, sheet, place, recent, lessons);
+    return new Settings(
+        language, units, dark, motion, textRatio, true, sheet, place, recent, lessons);
   }
 
   /** With other sheets to print on. */

@@ -56,7 +56,8 @@ final class BenchFiles {
     if (!workbench.ready() || !workbench.shown().unsaved()) {
       return true;
     }
-    return questions.mayLeave(over, words.text("file.unsaved"), words.text("file.save"), this::save);
+    return questions.mayLeave(
+        over, words.text("file.unsaved"), words.text("file.save"), this::save);
   }
 
   void askOpen() {

@@ -28,12 +28,7 @@ final class Divided extends JSplitPane {
   /** Whether a hand has put the divider where it is. */
   private boolean chosen;
 
-  Divided(
-      Theme theme,
-      String name,
-      JComponent upper,
-      JComponent lower,
-      @Nullable Integer before) {
+  Divided(Theme theme, String name, JComponent upper, JComponent lower, @Nullable Integer before) {
     super(VERTICAL_SPLIT, true, upper, lower);
     this.theme = theme;
     this.before = before;

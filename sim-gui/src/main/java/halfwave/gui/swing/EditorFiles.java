@@ -64,10 +64,7 @@ final class EditorFiles {
       return true;
     }
     return questions.mayLeave(
-        over,
-        words.text("file.unsaved-lesson"),
-        words.text("file.save-lesson"),
-        () -> save(over));
+        over, words.text("file.unsaved-lesson"), words.text("file.save-lesson"), () -> save(over));
   }
 
   /** A draft was left behind by a program that did not end as it should. */

@@ -239,8 +239,7 @@ final class Menus {
 
   /** From where the flame zone is seen; the one that is chosen is marked. */
   private JMenuItem view(ButtonGroup group, String key, DrawnView from) {
-    JRadioButtonMenuItem item =
-        new JRadioButtonMenuItem(words.text(key), drawing.view() == from);
+    JRadioButtonMenuItem item = new JRadioButtonMenuItem(words.text(key), drawing.view() == from);
     item.setName(key);
     item.addActionListener(e -> drawing.view(from));
     group.add(item);

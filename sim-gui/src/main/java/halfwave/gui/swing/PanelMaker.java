@@ -76,8 +76,7 @@ final class PanelMaker {
             new MeterPanel(theme, words, workbench),
             new BoardPanel(theme, words),
             charts,
-            new Divided(
-                theme, words.text("chart.split"), sheet(drawing), charts, front.lower()),
+            new Divided(theme, words.text("chart.split"), sheet(drawing), charts, front.lower()),
             condition,
             why,
             faults,

@@ -157,7 +157,9 @@ final class PaperFiles {
                 pdf(
                     key ? "paper.handout-key" : "paper.handout",
                     shown.name(),
-                    () -> HandoutPages.of(shown, size.get(), words.sentences(), words.locale(), key)));
+                    () ->
+                        HandoutPages.of(
+                            shown, size.get(), words.sentences(), words.locale(), key)));
   }
 
   private void pdf(String key, String name, Supplier<Document> document) {
@@ -215,7 +217,8 @@ final class PaperFiles {
   void printDrawing() {
     State state = workbench.shown();
     DrawnView from = view.get();
-    printing.print(words.text("paper.page-drawing"), size.get(), true, () -> List.of(drawn(state, from)));
+    printing.print(
+        words.text("paper.page-drawing"), size.get(), true, () -> List.of(drawn(state, from)));
   }
 
   void printChart() {

@@ -20,11 +20,7 @@ final class RecentFiles {
    * @param noneKey what it says where there are none
    */
   static JMenu menu(
-      Wording words,
-      String key,
-      String noneKey,
-      Supplier<List<Path>> recent,
-      Consumer<Path> open) {
+      Wording words, String key, String noneKey, Supplier<List<Path>> recent, Consumer<Path> open) {
     JMenu menu = new JMenu(words.text(key));
     menu.setName(key);
     menu.addMenuListener(new Opened(() -> fill(menu, words.text(noneKey), recent.get(), open)));

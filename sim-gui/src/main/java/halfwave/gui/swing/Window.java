@@ -51,8 +51,7 @@ public final class Window {
   private final Wall wall;
   private final Timer ticker;
   private final boolean desktopMoves =
-      DesktopMotion.moves(
-          Toolkit.getDefaultToolkit().getDesktopProperty(DesktopMotion.PROPERTY));
+      DesktopMotion.moves(Toolkit.getDefaultToolkit().getDesktopProperty(DesktopMotion.PROPERTY));
   private final JFrame frame = new JFrame();
   private Settings settings;
   private Wording words;
@@ -103,8 +102,7 @@ public final class Window {
             background,
             SwingUtilities::invokeLater);
     wall = new Wall(frame, workbench, this::projector, on -> panels().lesson().notes(on));
-    lessonKeys =
-        new LessonKeys(lesson, () -> frame.isFocused() && panels().lesson().isShowing());
+    lessonKeys = new LessonKeys(lesson, () -> frame.isFocused() && panels().lesson().isShowing());
     theme = theme();
     files = new BenchFiles(frame, words, workbench, this::used, () -> settings.lastFolder());
     panels = build(Front.of(settings.place()));

@@ -30,7 +30,10 @@ class AutosaveTest {
   private Autosave next() {
     RecoveryFolder<RecoveryFile> own =
         new RecoveryFolder<>(
-            folder, RecoveryFolder.BENCH, new Owner(process, 1), owner -> owner.process() == process);
+            folder,
+            RecoveryFolder.BENCH,
+            new Owner(process, 1),
+            owner -> owner.process() == process);
     return new Autosave(
         own,
         task -> {

@@ -93,8 +93,7 @@ class KnobTest {
       String number = up.value().replaceFirst(" .*", "");
       assertThat(up.typed(number, words)).as(number).isEqualTo(up.typed(up.value(), words));
     }
-    Knob connector =
-        ConditionView.of(bench.shown(), DirectBench.ENGLISH).knob(Parameter.CONNECTOR);
+    Knob connector = ConditionView.of(bench.shown(), DirectBench.ENGLISH).knob(Parameter.CONNECTOR);
     assertThat(connector.typed("3", DirectBench.ENGLISH))
         .contains(DirectBench.turn(Parameter.CONNECTOR, 3e6));
     assertThat(connector.typed("3 kΩ", DirectBench.ENGLISH))
@@ -104,8 +103,7 @@ class KnobTest {
   @Test
   void whereOpenIsShownABareNumberIsInTheUnitOfTheHealthyValue() {
     DirectBench bench = DirectBench.standing();
-    bench.want(
-        DirectBench.act(DirectBench.turn(Parameter.CONNECTOR, Double.POSITIVE_INFINITY)));
+    bench.want(DirectBench.act(DirectBench.turn(Parameter.CONNECTOR, Double.POSITIVE_INFINITY)));
     Knob open = ConditionView.of(bench.shown(), DirectBench.ENGLISH).knob(Parameter.CONNECTOR);
     assertThat(open.typed("3", DirectBench.ENGLISH))
         .contains(DirectBench.turn(Parameter.CONNECTOR, 3));

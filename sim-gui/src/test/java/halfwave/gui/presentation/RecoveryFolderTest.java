@@ -68,7 +68,8 @@ class RecoveryFolderTest {
     Path deep = folder.resolve("not/there");
     new RecoveryFolder<>(deep, RecoveryFolder.BENCH, CRASHED, RUNNING::contains).keep(content(1));
 
-    assertThat(new RecoveryFolder<>(deep, RecoveryFolder.BENCH, OWN, RUNNING::contains).find()).isPresent();
+    assertThat(new RecoveryFolder<>(deep, RecoveryFolder.BENCH, OWN, RUNNING::contains).find())
+        .isPresent();
   }
 
   @Test
@@ -93,7 +94,8 @@ class RecoveryFolderTest {
     of(CRASHED).keep(content(1));
     of(OWN).find();
 
-    RecoveryFolder<RecoveryFile> next = new RecoveryFolder<>(folder, RecoveryFolder.BENCH, new Owner(15, 4000), o -> false);
+    RecoveryFolder<RecoveryFile> next =
+        new RecoveryFolder<>(folder, RecoveryFolder.BENCH, new Owner(15, 4000), o -> false);
 
     assertThat(next.find().map(Found::content)).contains(content(1));
   }
@@ -159,7 +161,8 @@ class RecoveryFolderTest {
   @Test
   void aFolderThatCannotBeThereSpoilsNothing() throws IOException {
     Path file = Files.writeString(folder.resolve("file"), "");
-    RecoveryFolder<RecoveryFile> none = new RecoveryFolder<>(file.resolve("x"), RecoveryFolder.BENCH, OWN, RUNNING::contains);
+    RecoveryFolder<RecoveryFile> none =
+        new RecoveryFolder<>(file.resolve("x"), RecoveryFolder.BENCH, OWN, RUNNING::contains);
 
     none.keep(content(1));
 

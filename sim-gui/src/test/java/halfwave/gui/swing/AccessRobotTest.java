@@ -161,7 +161,8 @@ class AccessRobotTest {
   @ParameterizedTest
   @ValueSource(doubles = {1, 2})
   void theTabKeyGoesRoundAndReachesEverything(double ratio) throws Exception {
-    Settings settings = OpenWindow.PLAIN
+    Settings settings =
+        OpenWindow.PLAIN
             .withTextRatio(ratio)
             .withPlace(Settings.Place.at(List.of(0, 0, 1024, 700)));
     try (OpenWindow open = OpenWindow.with(folder, settings)) {
