@@ -9,6 +9,7 @@ import halfwave.instrument.Measuring;
 import halfwave.instrument.Meter;
 import halfwave.instrument.MeterFunction;
 import halfwave.instrument.Subject;
+import org.jspecify.annotations.Nullable;
 
 /**
  * A meter that is on the appliance.
@@ -25,8 +26,27 @@ public record Hooked(
   /** So long a lead is open between pulling it off and having the meter in it (ms) [practice]. */
   static final long OPENING_MILLIS = 3000;
 
-  static Hooked at(long timeMillis, Meter meter, MeterFunction function, HookUp hookUp) {
-    return new Hooked(meter, function, hookUp, timeMillis, hookUp instanceof InSenseLead);
+  /**
+   * A meter that is put there. Where it stood there already its leads stay and only its dial is
+   * turned: then the sense lead is not opened.
+   *
+   * @param before what was on the appliance, or null
+   */
+  static Hooked at(
+      long timeMillis,
+      Meter meter,
+      MeterFunction function,
+      HookUp hookUp,
+      @Nullable Hooked before) {
+    boolean stays =
+        before != null
+            && before.hookUp.equals(hookUp)
+            && before.meter.model().equals(meter.model());
+    if (before != null && stays && before.opening) {
+      return new Hooked(meter, function, hookUp, before.sinceMillis, true);
+    }
+    boolean opens = !stays && hookUp instanceof InSenseLead;
+    return new Hooked(meter, function, hookUp, timeMillis, opens);
   }
 
   Hooked inPlace() {

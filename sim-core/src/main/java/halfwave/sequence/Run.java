@@ -233,7 +233,8 @@ final class Run {
    * What a wrong use does to the meter is done at once; what it does to the board takes its time.
    */
   private void hookOn(Deed.HookOn hook) {
-    Hooked hooked = Hooked.at(now.timeMillis(), hook.meter(), hook.function(), hook.hookUp());
+    Hooked hooked =
+        Hooked.at(now.timeMillis(), hook.meter(), hook.function(), hook.hookUp(), now.hooked());
     Measurement measured = MeterDisplay.of(now.with(hooked));
     now = now.with(hooked.with(measured.meter()));
     tell(Subject.ACT, Deeds.said(hook));

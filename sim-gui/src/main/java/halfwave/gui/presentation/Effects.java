@@ -185,11 +185,12 @@ final class Effects {
     return standing.with(standing.recording().then(segment)).at(segment.end());
   }
 
+  /** To what whoever stands before the furnace sees next. */
   private State toNextEvent(State state) {
     Standing now = state.standing();
-    int before = now.recording().events().size();
+    Seen before = Seen.of(now.moment());
     long end = now.moment().timeMillis() + FAR_MILLIS;
-    while (now.moment().timeMillis() < end && now.recording().events().size() == before) {
+    while (now.moment().timeMillis() < end && Seen.of(now.moment()).equals(before)) {
       now = later(now, NEAR_MILLIS, List.of());
     }
     return at(state, now);

@@ -14,10 +14,14 @@ import halfwave.bench.ShippedBenches;
 import halfwave.bench.Stages;
 import halfwave.board.Stage;
 import halfwave.instrument.Figure;
+import halfwave.instrument.HookUp;
+import halfwave.instrument.LeadEnd;
+import halfwave.instrument.MeterFunction;
 import halfwave.instrument.MeterReading;
 import halfwave.instrument.Shown;
 import halfwave.sequence.Deed;
 import halfwave.sequence.Event;
+import halfwave.sequence.Hooked;
 import halfwave.sequence.Moment;
 import halfwave.work.Look;
 import java.util.ArrayList;
@@ -26,6 +30,7 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Random;
 import java.util.function.Function;
 import org.junit.jupiter.api.Test;
@@ -79,6 +84,45 @@ class WorkbenchTest {
     int told = bench.shown().recording().events().size();
     bench.want(act(new Deed.Call(false)), new Intent.StepOn(null));
     assertThat(bench.shown().recording().events()).hasSizeGreaterThan(told);
+  }
+
+  /** Of the dozens of events of a start those are left that somebody sees, and none is missed. */
+  @Test
+  void theNextEventIsOneThatIsSeen() {
+    bench.want(act(new Deed.Call(false)), new Intent.StepOn(60_000L));
+    bench.want(act(new Deed.Call(true)));
+    List<Stage> stages = new ArrayList<>();
+    for (int k = 0; k < 12; k++) {
+      Seen before = Seen.of(bench.moment());
+      bench.want(new Intent.StepOn(null));
+      assertThat(Seen.of(bench.moment())).as("step %s", k).isNotEqualTo(before);
+      stages.add(bench.moment().board().stage());
+      if (stages.get(k) == Stage.RUN) {
+        break;
+      }
+    }
+    assertThat(stages).contains(Stage.TRIAL).endsWith(Stage.RUN);
+    assertThat(stages).as("not one step for each event").hasSizeLessThan(10);
+  }
+
+  @Test
+  void aDialThatIsTurnedLeavesTheSenseLeadClosedAndALeadThatIsMovedOpensIt() {
+    bench.want(new Intent.Turn(MeterFunction.AC_MICROAMPS));
+    Hooked turned = Objects.requireNonNull(bench.moment().hooked());
+    assertThat(turned.function()).isEqualTo(MeterFunction.AC_MICROAMPS);
+    assertThat(turned.opening()).isFalse();
+    bench.want(new Intent.StepOn(5000L));
+    assertThat(bench.moment().board().stage()).isEqualTo(Stage.RUN);
+
+    Placing other = new Placing.At(new HookUp.InSenseLead(LeadEnd.ROD, true));
+    bench.want(new Intent.Lead(other, MeterFunction.DC_MICROAMPS));
+    assertThat(Objects.requireNonNull(bench.moment().hooked()).opening()).isTrue();
+    // a dial that is turned meanwhile puts nothing off
+    bench.want(new Intent.StepOn(2000L), new Intent.Turn(MeterFunction.DC_MICROAMPS));
+    assertThat(Objects.requireNonNull(bench.moment().hooked()).opening()).isTrue();
+    // a little over, to the next instant at which the model looks
+    bench.want(new Intent.StepOn(1100L));
+    assertThat(Objects.requireNonNull(bench.moment().hooked()).opening()).isFalse();
   }
 
   @Test
