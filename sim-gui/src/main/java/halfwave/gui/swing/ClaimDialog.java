@@ -142,7 +142,8 @@ final class ClaimDialog implements DocumentListener {
     row("claim.stage-label", stage);
     row("claim.light-label", code);
     panel.add(said, "span, growx, wmin 0, w " + theme.px(430) + "px!, gaptop 8, wrap");
-    panel.add(truth, "span, growx, wmin 0, w " + theme.px(430) + "px!, hmin " + theme.px(34));
+    panel.add(
+        truth, "span, growx, wmin 0, w " + theme.px(430) + "px!, hmin " + theme.px(34) + "px");
   }
 
   private void row(String key, JComponent control) {

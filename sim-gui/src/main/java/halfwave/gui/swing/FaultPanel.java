@@ -75,7 +75,7 @@ final class FaultPanel extends JPanel {
     again = Lettering.paragraph("", theme.note(), theme.palette().ink());
     summary = Lettering.paragraph(" ", theme.note(), theme.palette().ink());
     add(head(), "growx, wrap");
-    add(kinds(), "grow, push, hmin " + theme.px(LEAST_KINDS * ROW_PX + 4) + ", wrap");
+    add(kinds(), "grow, push, hmin " + theme.px(LEAST_KINDS * ROW_PX + 4) + "px, wrap");
     Column below = new Column(theme);
     below.add(foot(), "growx, wmin 0, wrap");
     add(below.scrolled(), "grow, hmin " + theme.px(90));
@@ -131,7 +131,8 @@ final class FaultPanel extends JPanel {
     JPanel foot =
         new JPanel(
             new MigLayout(
-                "insets 8 4 2 4, fillx, hidemode 3", "[][grow,fill][" + theme.px(92) + "!,fill]"));
+                "insets 8 4 2 4, fillx, hidemode 3",
+                "[][grow,fill][" + theme.px(92) + "px!,fill]"));
     foot.setOpaque(false);
     severityField.setName("fault.severity");
     severityField.getAccessibleContext().setAccessibleName(words.text("fault.severity"));

@@ -62,7 +62,7 @@ final class HistoryPanel extends ChartPanel {
             new MigLayout(
                 "insets 0, gap 14, fill, hidemode 3", "[fill][grow,fill]", "[fill,grow]"));
     both.setOpaque(false);
-    both.add(scroll, "w " + theme.px(220) + ":" + theme.px(320) + ":" + theme.px(400));
+    both.add(scroll, "w " + theme.px(220) + "px:" + theme.px(320) + "px:" + theme.px(400) + "px");
     both.add(canvas, "wmin 0, growx");
     add(both, BorderLayout.CENTER);
   }

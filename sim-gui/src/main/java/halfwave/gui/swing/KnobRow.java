@@ -34,7 +34,7 @@ final class KnobRow extends JPanel {
   KnobRow(Theme theme, Wording words, Workbench workbench) {
     super(
         new MigLayout(
-            "insets 0, gap 6 0, fillx, novisualpadding", "[grow,fill][" + theme.px(84) + "!][]"));
+            "insets 0, gap 6 0, fillx, novisualpadding", "[grow,fill][" + theme.px(84) + "px!][]"));
     this.theme = theme;
     this.words = words;
     this.workbench = workbench;
@@ -57,9 +57,9 @@ final class KnobRow extends JPanel {
     healthy.setMargin(new Insets(1, 4, 1, 4));
     healthy.addActionListener(e -> heal());
     add(name, "span, wmin 0, wrap");
-    add(slider, "hmin " + theme.px(24));
+    add(slider, "hmin " + theme.px(24) + "px");
     add(field, "growx");
-    add(healthy, "hmin " + theme.px(24));
+    add(healthy, "hmin " + theme.px(24) + "px");
   }
 
   private void turn(double place, long gesture) {

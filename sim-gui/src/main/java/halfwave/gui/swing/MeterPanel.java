@@ -79,7 +79,7 @@ final class MeterPanel extends Plate {
     shown.add(unit, "aligny baseline");
     shown.setToolTipText(words.text("meter.healthy"));
     number.setToolTipText(words.text("meter.healthy"));
-    face.add(shown, "alignx right, top, hmin " + theme.px(62) + ", wrap");
+    face.add(shown, "alignx right, top, hmin " + theme.px(62) + "px, wrap");
     face.add(alarm, "span, growx, wmin 0, wrap");
     face.add(place, "span, growx, wmin 0, wrap");
     face.add(details, "span, growx, wmin 0, wrap");

@@ -39,7 +39,7 @@ final class Waiting extends JPanel {
           update();
           cancelled.run();
         });
-    add(bar, "w " + theme.px(90) + "!");
+    add(bar, "w " + theme.px(90) + "px!");
     add(cancel);
     setVisible(false);
     patience = new Timer(PATIENCE_MILLIS, e -> setVisible(this.inquiry.busy()));

@@ -21,13 +21,16 @@ final class WindowSheet {
         new JPanel(
             new MigLayout(
                 "insets 0 14 6 14, gap 10, fill, novisualpadding",
-                "[grow 100,fill]["
+                // the drawing gives way first: its words are laid out anew, those of panels are
+                // cut.
+                // In real pixels: a bare number grows with the type, and theme's have grown already
+                "[grow 100,shrinkprio 200,fill]["
                     + theme.px(400)
-                    + ":"
+                    + "px:"
                     + theme.px(430)
-                    + ":"
+                    + "px:"
                     + theme.px(520)
-                    + ",fill]",
+                    + "px,fill]",
                 "[grow,fill]"));
     body.setOpaque(false);
     body.add(p.divided(), "wmin 0, hmin 0");
@@ -35,7 +38,7 @@ final class WindowSheet {
     right.add(p.meter(), "wmin 0, wrap");
     right.add(p.board(), "wmin 0, wrap");
     Plate tabs = Plate.around(theme, words.text("tab.condition"), p.tabs());
-    right.add(tabs, "wmin 0, grow, h " + theme.px(300) + ":" + theme.px(300) + ":");
+    right.add(tabs, "wmin 0, grow, h " + theme.px(300) + "px:" + theme.px(300) + "px:");
     body.add(right.scrolled(), "wmin 0, hmin 0");
     SwingUtilities.invokeLater(() -> right.scrollRectToVisible(new Rectangle(0, 0, 1, 1)));
     all.add(body, BorderLayout.CENTER);
