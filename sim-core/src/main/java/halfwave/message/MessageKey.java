@@ -801,6 +801,8 @@ public enum MessageKey {
   DESCRIBED_SPARKS,
   /** Drawing in words: it does not spark. */
   DESCRIBED_NO_SPARK,
+  /** Drawing in words: what is not as it should be in service. */
+  DESCRIBED_DISORDER,
   /** Drawing in words: the meter: what it shows. */
   DESCRIBED_METER,
   /** Drawing in words: a meter without a figure. */

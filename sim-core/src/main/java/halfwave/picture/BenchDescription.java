@@ -2,6 +2,7 @@ package halfwave.picture;
 
 import halfwave.bench.Bench;
 import halfwave.bench.Condition;
+import halfwave.bench.Disorder;
 import halfwave.board.Ignition;
 import halfwave.message.Argument;
 import halfwave.message.Message;
@@ -34,6 +35,7 @@ final class BenchDescription {
     d.flame();
     d.way();
     d.gas();
+    d.disorders();
     d.meter();
     return String.join(" ", d.sentences);
   }
@@ -154,6 +156,14 @@ final class BenchDescription {
           drawn.moment().outputs().spark()
               ? MessageKey.DESCRIBED_SPARKS
               : MessageKey.DESCRIBED_NO_SPARK);
+    }
+  }
+
+  private void disorders() {
+    for (Disorder disorder : Disorder.values()) {
+      if (condition.appliance().has(disorder)) {
+        say(MessageKey.DESCRIBED_DISORDER, Argument.name(disorder));
+      }
     }
   }
 

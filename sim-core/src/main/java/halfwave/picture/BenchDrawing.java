@@ -1,5 +1,6 @@
 package halfwave.picture;
 
+import halfwave.bench.Disorder;
 import halfwave.bench.RodPosition;
 import halfwave.board.StatusCode;
 import halfwave.circuit.Point;
@@ -113,6 +114,7 @@ public final class BenchDrawing {
     }
     parts(g, ink, grips);
     new LabelPainter(sheet, ink).paint(labels);
+    sheet.disorders.paint(ink);
     Shape focused = style.focused() == null ? null : sheet.shapes.get(style.focused());
     if (focused != null) {
       ink.focus(focused);
@@ -233,6 +235,11 @@ public final class BenchDrawing {
                         l.bounds().getWidth() * scale,
                         l.bounds().getHeight() * scale)))
         .toList();
+  }
+
+  /** What is marked at a part because it is not as it should be in service. */
+  public List<Disorder> disorders(DrawnPart part) {
+    return List.copyOf(sheet.disorders.at(part));
   }
 
   /** The drawing in full sentences. */

@@ -73,6 +73,7 @@ final class BenchLabels {
         new Rectangle2D.Double(
             from, plan.chassis - 2, plan.sheet.getMaxX() - plan.margin - from, 9));
     placer.avoid(grown(sheet.wires.connector, 2));
+    sheet.disorders.boxes().forEach(placer::avoid);
   }
 
   private static Rectangle2D grown(Rectangle2D box, double by) {

@@ -31,6 +31,7 @@ final class BenchSheet {
   final Shape burner;
   final @Nullable Shape spark;
   final Map<DrawnPart, Shape> shapes = new EnumMap<>(DrawnPart.class);
+  final DisorderMarks disorders;
 
   BenchSheet(double width, double height, DrawnBench drawn, DrawingStyle style) {
     this.drawn = drawn;
@@ -48,6 +49,7 @@ final class BenchSheet {
     burner = BurnerShape.of(bench.design().burner(), plan);
     spark = spark();
     shapes();
+    disorders = new DisorderMarks(this);
   }
 
   FlameSheets sheets() {

@@ -4,6 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import halfwave.bench.Bench;
+import halfwave.bench.Change;
+import halfwave.bench.Disorder;
 import halfwave.bench.RodPosition;
 import halfwave.bench.ShippedBenches;
 import halfwave.circuit.Point;
@@ -18,8 +20,10 @@ import java.awt.Graphics2D;
 import java.awt.geom.Point2D;
 import java.awt.geom.Rectangle2D;
 import java.awt.image.BufferedImage;
+import java.util.List;
 import java.util.Locale;
 import java.util.Set;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -39,6 +43,24 @@ class BenchDrawingTest {
 
   private static BenchDrawing drawing(DrawnBench drawn) {
     return BenchDrawing.of(USUAL, drawn, STYLE);
+  }
+
+  /** A sign at a part that is on the sheet, and the same in words. */
+  @ParameterizedTest
+  @EnumSource(Disorder.class)
+  void whatIsOutOfOrderIsMarkedAndSaid(Disorder disorder) {
+    Bench bench = DrawnScenes.standard();
+    BenchDrawing healthy = drawing(bench, STYLE);
+    BenchDrawing upset = drawing(new Change.Upset(disorder, true).on(bench), STYLE);
+    String said = Sentences.in(Locale.ENGLISH).name(disorder);
+    List<DrawnPart> marked =
+        Stream.of(DrawnPart.values()).filter(p -> upset.disorders(p).contains(disorder)).toList();
+
+    assertThat(marked).hasSize(1);
+    assertThat(upset.shape(marked.get(0)).getBounds2D().isEmpty()).isFalse();
+    assertThat(healthy.disorders(marked.get(0))).isEmpty();
+    assertThat(upset.description()).contains(": " + said + ".");
+    assertThat(healthy.description()).doesNotContain(": " + said + ".");
   }
 
   private static Bench standardAt(RodPosition position) {

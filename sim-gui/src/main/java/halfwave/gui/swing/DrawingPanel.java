@@ -37,6 +37,7 @@ import java.awt.event.MouseEvent;
 import java.awt.geom.Line2D;
 import java.awt.geom.Point2D;
 import java.util.Arrays;
+import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Consumer;
@@ -234,8 +235,14 @@ final class DrawingPanel extends Painted {
     }
     State now = state;
     return d.partAt(event.getPoint())
-        .map(part -> PartCard.of(part, now, words).name())
+        .map(part -> PartCard.of(part, now, words).name() + disorders(d, part))
         .orElse(null);
+  }
+
+  /** In words, what is marked there; nothing is where the bench is sealed. */
+  private String disorders(BenchDrawing d, DrawnPart part) {
+    List<String> names = d.disorders(part).stream().map(words.sentences()::name).toList();
+    return names.isEmpty() ? "" : ": " + String.join("; ", names);
   }
 
   private RodPosition rod() {

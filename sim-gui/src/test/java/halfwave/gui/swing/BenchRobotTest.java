@@ -2,7 +2,9 @@ package halfwave.gui.swing;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import halfwave.bench.Change;
 import halfwave.bench.Condition;
+import halfwave.bench.Disorder;
 import halfwave.bench.Parameter;
 import halfwave.board.Stage;
 import halfwave.fault.FaultKind;
@@ -12,10 +14,13 @@ import halfwave.gui.presentation.State;
 import halfwave.picture.BenchDrawing;
 import halfwave.picture.DrawnPart;
 import halfwave.picture.RodGrip;
+import halfwave.sequence.Deed;
 import halfwave.sequence.Moment;
 import java.awt.Point;
 import java.awt.Rectangle;
+import java.awt.event.MouseEvent;
 import java.awt.geom.Rectangle2D;
+import java.util.List;
 import java.util.Objects;
 import java.util.stream.IntStream;
 import javax.swing.JComboBox;
@@ -29,6 +34,36 @@ class BenchRobotTest extends WithWindow {
 
   private DrawingPanel panel() {
     return hand.find(DrawingPanel.class, "drawing");
+  }
+
+  @Test
+  void whatIsOutOfOrderIsMarkedUnlessTheBenchIsSealed() {
+    Change broken = new Change.Upset(Disorder.IGNITER_BROKEN, true);
+    open.want(new Intent.Act(List.of(new Deed.Alter(broken)), 0));
+    String said = "igniter or spark circuit broken";
+    assertThat(drawing(panel()).description()).contains(said);
+    assertThat(tip(DrawnPart.IGNITER)).contains(said);
+    open.want(new Intent.Hide());
+    assertThat(drawing(panel()).description()).doesNotContain(said);
+    assertThat(tip(DrawnPart.IGNITER)).doesNotContain(said);
+  }
+
+  private String tip(DrawnPart part) {
+    DrawingPanel panel = panel();
+    return OpenWindow.onScreen(
+        () -> {
+          Rectangle2D box = Objects.requireNonNull(panel.drawing()).shape(part).getBounds2D();
+          return panel.getToolTipText(
+              new MouseEvent(
+                  panel,
+                  MouseEvent.MOUSE_MOVED,
+                  0,
+                  0,
+                  (int) box.getCenterX(),
+                  (int) box.getCenterY(),
+                  0,
+                  false));
+        });
   }
 
   private static BenchDrawing drawing(DrawingPanel panel) {
