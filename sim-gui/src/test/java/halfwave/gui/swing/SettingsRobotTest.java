@@ -25,11 +25,7 @@ class SettingsRobotTest extends WithWindow {
 
   @BeforeEach
   void begin() {
-    FaultCard film =
-        FaultCard.found("", ENGLISH).stream()
-            .filter(c -> c.kind() == FaultKind.ROD_SILICA)
-            .findFirst()
-            .orElseThrow();
+    FaultCard film = FaultCard.of(FaultKind.ROD_SILICA, ENGLISH);
     open.want(new Intent.Act(film.deeds(film.kind().typical(), null), 0));
     open.want(new Intent.StepOn(1000L));
   }
