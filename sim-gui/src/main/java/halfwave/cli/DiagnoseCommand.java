@@ -9,6 +9,7 @@ import halfwave.diagnosis.Entry;
 import halfwave.diagnosis.Outlook;
 import halfwave.diagnosis.Priors;
 import halfwave.io.AtomicFile;
+import halfwave.io.CacheFolder;
 import halfwave.io.CallLogFile;
 import halfwave.io.CaseCache;
 import halfwave.io.DiagnosisJson;

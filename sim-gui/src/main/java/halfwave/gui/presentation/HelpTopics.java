@@ -15,7 +15,7 @@ public final class HelpTopics {
       List.of("timeline", "waveforms", "voltage-ladder", "what-if", "position-map", "history");
 
   private static final List<String> TABS =
-      List.of("condition", "why", "faults", "work", "part", "lesson");
+      List.of("condition", "why", "faults", "work", "part", "lesson", "evidence");
 
   static final List<String> PANELS =
       List.of(
@@ -34,6 +34,7 @@ public final class HelpTopics {
           "work",
           "part",
           "lesson",
+          "evidence",
           "editor",
           "export");
 

@@ -1,5 +1,6 @@
 package halfwave.gui.swing;
 
+import halfwave.gui.presentation.EvidenceModel;
 import halfwave.gui.presentation.LessonModel;
 import halfwave.gui.presentation.WhyModel;
 import halfwave.gui.presentation.Workbench;
@@ -12,6 +13,7 @@ import java.util.function.Consumer;
  * @param workbench the bench
  * @param lesson the demonstration
  * @param why the explanation of what is read
+ * @param evidence what was found, and what follows from it
  * @param background runs charts and explanations, one after the other
  * @param failed is told of an error in the program itself
  */
@@ -19,5 +21,6 @@ record Models(
     Workbench workbench,
     LessonModel lesson,
     WhyModel why,
+    EvidenceModel evidence,
     Executor background,
     Consumer<Throwable> failed) {}

@@ -64,6 +64,8 @@ final class PanelMaker {
         new LessonTab(theme, player, seal(), seal(), () -> models.lesson().at() != null);
     editing.dress(theme, words, player, () -> tabs.setSelectedComponent(desk), files::mayLeave);
     tabs.addTab(words.text("tab.lesson"), desk);
+    EvidencePanel evidence = new EvidencePanel(theme, words, models.evidence());
+    tabs.addTab(words.text("tab.evidence"), evidence);
     tabs.setSelectedIndex(Math.max(0, Math.min(tabs.getTabCount() - 1, front.tab())));
     ChartsPanel charts =
         new ChartsPanel(
@@ -81,6 +83,7 @@ final class PanelMaker {
             why,
             faults,
             work,
+            evidence,
             part,
             player,
             desk,

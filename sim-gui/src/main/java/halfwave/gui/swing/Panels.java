@@ -17,6 +17,7 @@ record Panels(
     WhyPanel why,
     FaultPanel faults,
     WorkPanel work,
+    EvidencePanel evidence,
     PartPanel part,
     LessonPanel lesson,
     LessonTab desk,
@@ -43,6 +44,8 @@ record Panels(
       faults.show(state);
     } else if (work.isShowing()) {
       work.show(state);
+    } else if (evidence.isShowing()) {
+      evidence.show(state);
     } else if (part.isShowing()) {
       part.show(state);
     }

@@ -5,6 +5,7 @@ import halfwave.board.ShippedBoards;
 import halfwave.gui.presentation.Autosave;
 import halfwave.gui.presentation.BarView;
 import halfwave.gui.presentation.DesktopMotion;
+import halfwave.gui.presentation.EvidenceModel;
 import halfwave.gui.presentation.Intent;
 import halfwave.gui.presentation.LessonModel;
 import halfwave.gui.presentation.RecoveryFolder;
@@ -14,6 +15,8 @@ import halfwave.gui.presentation.State;
 import halfwave.gui.presentation.WhyModel;
 import halfwave.gui.presentation.Wording;
 import halfwave.gui.presentation.Workbench;
+import halfwave.io.CacheFolder;
+import halfwave.io.CaseCache;
 import halfwave.paper.PaperSize;
 import halfwave.picture.Palette;
 import java.awt.Dimension;
@@ -86,6 +89,7 @@ public final class Window {
             workbench,
             lesson,
             new WhyModel(background, SwingUtilities::invokeLater),
+            evidence(),
             background,
             this::trouble);
     editing =
@@ -116,6 +120,19 @@ public final class Window {
             quit();
           }
         });
+  }
+
+  /** With a thread of its own: a table may take a minute, and nobody else is to wait for it. */
+  private EvidenceModel evidence() {
+    return new EvidenceModel(
+        new CaseCache(CacheFolder.path()),
+        task -> {
+          Thread thread = new Thread(task, "evidence");
+          thread.setDaemon(true);
+          thread.start();
+        },
+        SwingUtilities::invokeLater,
+        this::trouble);
   }
 
   private Panels panels() {
@@ -257,11 +274,13 @@ public final class Window {
               }
             });
     Runnable answers = models.why().subscribe(made.why()::refresh);
+    Runnable evidence = models.evidence().subscribe(made.evidence()::refresh);
     unsubscribe =
         () -> {
           states.run();
           steps.run();
           answers.run();
+          evidence.run();
           made.charts().close();
         };
     return made;

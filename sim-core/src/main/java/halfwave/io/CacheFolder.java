@@ -1,4 +1,4 @@
-package halfwave.cli;
+package halfwave.io;
 
 import java.nio.file.Path;
 import java.util.Objects;
