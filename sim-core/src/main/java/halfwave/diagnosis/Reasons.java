@@ -157,9 +157,7 @@ public final class Reasons {
               minutes(check.effortSeconds()),
               minutes(check.worthSeconds())));
     } else if (advice.nextRepair().isEmpty()) {
-      said.add(
-          Message.of(
-              MessageKey.DIAGNOSIS_DONE, percent(advice.healthyProbability())));
+      said.add(Message.of(MessageKey.DIAGNOSIS_DONE, percent(advice.healthyProbability())));
     } else {
       RepairAdvice repair = advice.nextRepair().get();
       said.add(

@@ -26,8 +26,8 @@ class BeliefReferenceTest {
   /**
    * Eddy, in Kahneman, Slovic and Tversky (eds.), Judgment under Uncertainty (1982), 249: one in a
    * hundred has it, the test finds 80 % of those and 9.6 % of the others; then a finding means 7.8
-   * %. Here as shares of the draws, 26 and 3 of 32: 0.8125 and 0.09375, so the rule is worked anew: 0.01 ×
-   * 0.8125 / (0.01 × 0.8125 + 0.99 × 0.09375) = 8.05 %.
+   * %. Here as shares of the draws, 26 and 3 of 32: 0.8125 and 0.09375, so the rule is worked anew:
+   * 0.01 × 0.8125 / (0.01 × 0.8125 + 0.99 × 0.09375) = 8.05 %.
    */
   @Test
   void aRareCauseStaysRareAfterOneFinding() {

@@ -28,8 +28,7 @@ class DiagnosisStudy {
   private static final Path REPORT = Path.of("..", "docs", "diagnosis-study.md");
 
   /** Benches in turn. */
-  static final List<String> BENCHES =
-      List.of("hot-surface-natural-gas", "hot-surface-propane");
+  static final List<String> BENCHES = List.of("hot-surface-natural-gas", "hot-surface-propane");
 
   private final Priors priors = PriorsFile.shipped();
 

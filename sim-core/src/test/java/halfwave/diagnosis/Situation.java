@@ -122,9 +122,7 @@ final class Situation {
     double[] u = new double[10];
     for (int k = 0; k < u.length; k++) {
       u[k] =
-          k == 6
-              ? uniform(seed, 10 + k)
-              : NORMAL.cumulativeProbability(1.5 * normal(seed, 10 + k));
+          k == 6 ? uniform(seed, 10 + k) : NORMAL.cumulativeProbability(1.5 * normal(seed, 10 + k));
     }
     Bench bench = Draws.variation(u).on(like);
     Lead lead = bench.design().lead();

@@ -64,8 +64,7 @@ final class StudyOptimum {
     for (int cause : causes) {
       for (int draw = 0; draw < CaseTable.DRAWS; draw++) {
         Case one = table.cases().get(cause * CaseTable.DRAWS + draw);
-        cases.add(
-            new Case(one.cause(), draw, places.stream().map(one.outcomes()::get).toList()));
+        cases.add(new Case(one.cause(), draw, places.stream().map(one.outcomes()::get).toList()));
       }
     }
     return new CaseTable(
@@ -162,17 +161,14 @@ final class StudyOptimum {
           after += repairing.expectedSeconds(row);
         }
         double gain =
-            Information.entropyBits(now)
-                - Information.expectedEntropyBits(joint) / sum(weights);
+            Information.entropyBits(now) - Information.expectedEntropyBits(joint) / sum(weights);
         boolean pays = unaided - after - sum(weights) * effort(check) > 0;
         if (pays && gain > Adviser.REDUNDANT_BITS && gain / effort(check) > merit) {
           merit = gain / effort(check);
           chosen = check;
         }
       }
-      return chosen < 0
-          ? unaided
-          : after(weights, left, chosen, Double.POSITIVE_INFINITY, false);
+      return chosen < 0 ? unaided : after(weights, left, chosen, Double.POSITIVE_INFINITY, false);
     }
 
     private double[][] joint(double[] weights, int check) {

@@ -141,8 +141,7 @@ final class StudyReport {
     for (int k = 0; k + 1 < edges.length; k++) {
       double from = edges[k];
       double to = edges[k + 1];
-      List<StudyCall> some =
-          calls.stream().filter(c -> first(c) >= from && first(c) < to).toList();
+      List<StudyCall> some = calls.stream().filter(c -> first(c) >= from && first(c) < to).toList();
       if (!some.isEmpty()) {
         long right = some.stream().filter(c -> StudyCall.rank(c.knowing(), c.cause()) == 0).count();
         line(
@@ -169,7 +168,8 @@ final class StudyReport {
             + " currency (a flame rod is 10). Everybody watches a call first. A visit that ends"
             + " while something is still wrong is not whole.");
     line("");
-    line("| way | mean min | median min | 90 %% under | parts | needless repairs | whole at the end |");
+    line(
+        "| way | mean min | median min | 90 %% under | parts | needless repairs | whole at the end |");
     line("|---|---|---|---|---|---|---|");
     for (Policy policy : Policy.values()) {
       List<Visit> visits = calls.stream().map(c -> c.visits().get(policy)).toList();
@@ -247,8 +247,7 @@ final class StudyReport {
         .filter(e -> e.getValue()[0] > 0)
         .sorted(Comparator.comparingInt(e -> -e.getValue()[0]))
         .limit(20)
-        .forEach(
-            e -> line("| %s | %d | %d |", e.getKey(), e.getValue()[0], e.getValue()[1]));
+        .forEach(e -> line("| %s | %d | %d |", e.getKey(), e.getValue()[0], e.getValue()[1]));
     line("");
   }
 

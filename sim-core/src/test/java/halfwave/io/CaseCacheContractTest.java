@@ -59,8 +59,7 @@ class CaseCacheContractTest {
   @Test
   void shippedTablesAreNotStale() {
     Bench bench = ShippedBenches.standard();
-    CaseTable made =
-        CaseTable.of(bench, board(bench), TWO, (done, all) -> true).orElseThrow();
+    CaseTable made = CaseTable.of(bench, board(bench), TWO, (done, all) -> true).orElseThrow();
     CaseTable kept = shipped(bench);
     for (Case one : made.cases()) {
       int place = kept.causes().indexOf(one.cause()) * CaseTable.DRAWS + one.draw();

@@ -74,8 +74,7 @@ class DiagnoseCommandTest {
   void judgementCanBeEdited() throws IOException {
     Path priors = folder.resolve("priors.json");
     json("diagnose", BENCH, "--write-priors=" + priors, "--json");
-    String edited =
-        Files.readString(priors).replace("\"gas-shut\": 3", "\"gas-shut\": 3000");
+    String edited = Files.readString(priors).replace("\"gas-shut\": 3", "\"gas-shut\": 3000");
     Files.writeString(priors, edited);
     JsonNode answer = json("diagnose", BENCH, "--priors=" + priors, "--json");
     assertThat(answer.at("/now").fieldNames().next()).isEqualTo("gas-shut");

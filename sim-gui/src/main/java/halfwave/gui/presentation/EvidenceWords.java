@@ -53,8 +53,7 @@ public final class EvidenceWords {
               Ignition.HOT_SURFACE);
       return new Typed(((Entry.Observed) entry).outcome(), "");
     } catch (BadInputException e) {
-      return new Typed(
-          null, words.text(read.current() ? "evidence.no-amps" : "evidence.no-volts"));
+      return new Typed(null, words.text(read.current() ? "evidence.no-amps" : "evidence.no-volts"));
     }
   }
 }

@@ -110,8 +110,7 @@ final class EvidenceForm extends JPanel {
   }
 
   private Optional<Check> check() {
-    return Optional.ofNullable((Choice<?>) checks.getSelectedItem())
-        .map(c -> (Check) c.value());
+    return Optional.ofNullable((Choice<?>) checks.getSelectedItem()).map(c -> (Check) c.value());
   }
 
   private void chosen() {

@@ -35,7 +35,8 @@ final class EvidencePanel extends JPanel {
     setOpaque(false);
     form = new EvidenceForm(theme, words, model);
     results = panel();
-    waiting = new JPanel(new MigLayout("insets 0, gap 6, fillx, novisualpadding", "[][grow,fill][]"));
+    waiting =
+        new JPanel(new MigLayout("insets 0, gap 6, fillx, novisualpadding", "[][grow,fill][]"));
     waiting.setOpaque(false);
     JLabel label =
         Lettering.label(words.text("evidence.making"), theme.note(), theme.palette().softInk());
@@ -89,8 +90,7 @@ final class EvidencePanel extends JPanel {
       for (int k = 0; k < view.found().size(); k++) {
         results.add(line(view.found().get(k), k), "wmin 0, wrap");
       }
-      results.add(
-          Forms.button(words, "evidence.clear", model::clear), "growx 0, wrap");
+      results.add(Forms.button(words, "evidence.clear", model::clear), "growx 0, wrap");
     }
     heading("evidence.causes");
     view.causes().forEach(b -> results.add(new ProbabilityBar(theme, b), "wmin 0, wrap"));
@@ -110,8 +110,7 @@ final class EvidencePanel extends JPanel {
 
   private void heading(String key) {
     results.add(
-        Lettering.label(words.text(key), theme.heading(), theme.palette().ink()),
-        "gaptop 8, wrap");
+        Lettering.label(words.text(key), theme.heading(), theme.palette().ink()), "gaptop 8, wrap");
   }
 
   private void paragraph(String text) {
@@ -126,8 +125,7 @@ final class EvidencePanel extends JPanel {
     var p = theme.palette();
     row.add(Lettering.paragraph(line.text(), theme.body(), p.ink()), "growx, wmin 0");
     JButton remove =
-        Forms.remove(
-            theme, words.text("evidence.remove", line.text()), () -> model.remove(index));
+        Forms.remove(theme, words.text("evidence.remove", line.text()), () -> model.remove(index));
     remove.setName("evidence.remove." + index);
     row.add(remove, "top, wrap");
     String reasons = String.join("\n", line.reasons());
@@ -144,8 +142,7 @@ final class EvidencePanel extends JPanel {
     row.setOpaque(false);
     row.add(
         new ProbabilityBar(
-            theme,
-            new EvidenceView.Bar(offer.name(), offer.share(), offer.share(), offer.text())),
+            theme, new EvidenceView.Bar(offer.name(), offer.share(), offer.share(), offer.text())),
         "growx, wmin 0");
     JButton choose = Forms.button(words, "evidence.choose", () -> form.choose(offer.check()));
     choose.setName("evidence.choose." + offer.check().id());
