@@ -25,6 +25,8 @@ import picocli.CommandLine.Mixin;
       ReportCommand.class,
       MeasureCommand.class,
       SymptomsCommand.class,
+      MatchCommand.class,
+      ForecastCommand.class,
       BenchesCommand.class,
       BoardsCommand.class,
       FaultsCommand.class,
