@@ -26,7 +26,7 @@ public final class Forecasting {
 
   private static final int FOLLOWED = 128;
 
-  private static final int TIMES = 25;
+  private static final int TIMES = 13;
 
   private static final double LOW = 0.05;
   private static final double MIDDLE = 0.5;
@@ -38,6 +38,7 @@ public final class Forecasting {
   private final Question question;
   private final List<Logged.Done> done;
   private final List<Drawn> drawn;
+  private final Exposure exposure = new Exposure();
   private final Stages stages = new Stages();
 
   /** A second flame, for a rod of another age. */
@@ -138,7 +139,7 @@ public final class Forecasting {
     try {
       reading =
           Microammeter.SERVICE.read(
-              remembered.circuit(new Life(question, life.rates()).at(remembered, seconds, before)));
+              remembered.circuit(new Life(question, exposure, life.rates()).at(seconds, before)));
     } catch (RejectedValueException onMetal) {
       // the rod has drooped onto the burner
       return NOTHING_AMPS;

@@ -1,13 +1,9 @@
 package halfwave.forecast;
 
 import halfwave.bench.Bench;
-import halfwave.bench.BenchCircuit;
 import halfwave.bench.Coat;
 import halfwave.bench.Parameter;
 import halfwave.bench.RodPosition;
-import halfwave.bench.Stages;
-import halfwave.flame.IonField;
-import halfwave.flame.Rod;
 import halfwave.surface.ContaminationFilm;
 import halfwave.work.Handling;
 import halfwave.work.Repair;
@@ -34,14 +30,13 @@ final class Life {
           Repair.CLEAN_ROD_WITH_BRASS_BRUSH,
           Repair.CLEAN_ROD_WITH_PAPER);
 
-  /** A rod that has drawn closer to the flame still sees no more than twice as much of it. */
-  private static final double MOST_REACHED_RATIO = 2;
-
   private final Question question;
+  private final Exposure exposure;
   private final Map<Rate, Double> rates;
 
-  Life(Question question, Map<Rate, Double> rates) {
+  Life(Question question, Exposure exposure, Map<Rate, Double> rates) {
     this.question = question;
+    this.exposure = exposure;
     this.rates = rates;
   }
 
@@ -50,29 +45,16 @@ final class Life {
   }
 
   /**
-   * Share of the flame that reaches the rod where it stands, over where it was fitted: length in
-   * flame over length in flame [practice, no source].
-   */
-  static double reachedRatio(Stages stages, Bench bench) {
-    IonField field = stages.flame(bench).field();
-    Rod fitted = bench.design().rod();
-    double usual = BenchCircuit.lengthInFlameMeters(fitted, field);
-    double now = BenchCircuit.lengthInFlameMeters(bench.rod(), field);
-    return usual == 0 ? 1 : Math.min(MOST_REACHED_RATIO, now / usual);
-  }
-
-  /**
    * The bench after a time.
    *
-   * @param stages remembered stages
    * @param seconds time with flame (s)
    * @param done work on the rod so far, in order
    * @throws halfwave.quantity.RejectedValueException where the rod has come upon metal
    */
-  Bench at(Stages stages, double seconds, List<Logged.Done> done) {
+  Bench at(double seconds, List<Logged.Done> done) {
     Bench bench = question.bench();
     Coat coat = begun(bench.condition().rodCoat());
-    double reached = reachedRatio(stages, bench);
+    double reached = exposure.ratio(bench);
     double since = 0;
     double rodSince = 0;
     double faster = 1;
@@ -84,7 +66,7 @@ final class Life {
       faster = SCRATCHING.contains(repair) ? rate(Rate.SCRATCHES) : 1;
       if (repair == Repair.REPLACE_ROD) {
         rodSince = since;
-        reached = reachedRatio(stages, bench);
+        reached = exposure.ratio(bench);
       }
     }
     Coat grown = coat.thicker(grownMeters(seconds - since, reached * faster), rate(Rate.CRACKS));

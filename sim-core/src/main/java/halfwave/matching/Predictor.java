@@ -11,6 +11,7 @@ import halfwave.instrument.MeterModel;
 import halfwave.instrument.Shown;
 import halfwave.quantity.RejectedValueException;
 import halfwave.work.MeterTest;
+import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -20,6 +21,9 @@ final class Predictor {
 
   /** Far above the solver's closure, far below where the laws bend. */
   private static final double STEP = 0.01;
+
+  /** Wear takes longer steps: a film thinner than half of this does not cover the rod. */
+  private static final double WEAR_STEP = 0.05;
 
   private record Hooked(MeterTest test, Setting setting, MeterModel meter) {}
 
@@ -33,6 +37,10 @@ final class Predictor {
   private record Slot(RodPosition position, int flame) {}
 
   private final Map<Slot, Stages> stages = new HashMap<>();
+
+  private double[] lastPlace = {};
+  private List<Sight> lastSights = List.of();
+  private double[] lastValues = {};
 
   private final Map<MeterModel, Meter> meters = new HashMap<>();
 
@@ -69,7 +77,12 @@ final class Predictor {
 
   /** All readings, in SI. */
   double[] values(double[] u, List<Sight> sights) {
-    return values(bench(u, false), bench(u, true), sights, SAME_FLAME);
+    if (!(Arrays.equals(u, lastPlace) && sights.equals(lastSights))) {
+      lastValues = values(bench(u, false), bench(u, true), sights, SAME_FLAME);
+      lastPlace = u.clone();
+      lastSights = sights;
+    }
+    return lastValues.clone();
   }
 
   private double[] values(Bench found, Bench cleaned, List<Sight> sights, int flame) {
@@ -106,7 +119,8 @@ final class Predictor {
   /** Change of all readings with one coordinate, by one small step into its range. */
   double[] slopes(double[] u, double[] here, int k, List<Sight> sights) {
     double[] aside = u.clone();
-    double step = u[k] + STEP <= unknowns.get(k).most() ? STEP : -STEP;
+    double size = unknowns.get(k).isWear() ? WEAR_STEP : STEP;
+    double step = u[k] + size <= unknowns.get(k).most() ? size : -size;
     aside[k] += step;
     int flame = unknowns.get(k).changesFlame() ? k : SAME_FLAME;
     double[] there = values(bench(aside, false), bench(aside, true), sights, flame);

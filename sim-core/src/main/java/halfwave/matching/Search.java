@@ -5,6 +5,8 @@ import halfwave.flame.Flicker;
 import halfwave.instrument.MeterModel;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Objects;
+import org.apache.commons.math3.exception.TooManyEvaluationsException;
 import org.apache.commons.math3.fitting.leastsquares.LeastSquaresBuilder;
 import org.apache.commons.math3.fitting.leastsquares.LeastSquaresOptimizer.Optimum;
 import org.apache.commons.math3.fitting.leastsquares.LevenbergMarquardtOptimizer;
@@ -15,6 +17,7 @@ import org.apache.commons.math3.linear.RealMatrix;
 import org.apache.commons.math3.linear.RealVector;
 import org.apache.commons.math3.util.FastMath;
 import org.apache.commons.math3.util.Pair;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Looks for the most probable coordinates by Levenberg and Marquardt's method. Beyond the ends of
@@ -26,8 +29,14 @@ final class Search {
   /** A start where wear already shows, and one where it is most of what there is. */
   private static final double[] WEAR_STARTS = {0.3, 1.5};
 
+  /** A sum of squares over the number of readings that needs no second start. */
+  private static final double GOOD_RATIO = 2;
+
+  /** A step that matters to nobody: the narrowest intervals are some hundredths wide. */
+  private static final double LEAST_STEP = 1e-4;
+
   /** More would be a search that goes nowhere; usual are ten. */
-  private static final int MOST_COUNT = 200;
+  private static final int MOST_COUNT = 100;
 
   private final Bench bench;
   private final List<Unknown> unknowns;
@@ -39,18 +48,18 @@ final class Search {
   /**
    * What was found, in the coordinates u of {@link Unknown}.
    *
-   * @param center most probable without the ends of ranges: middle of the distribution
-   * @param best most probable within them
-   * @param information precision that the readings give about the centre
+   * @param best most probable within the ranges
+   * @param slopes of the readings there, in standard deviations
    * @param misfits read minus fitted, in standard deviations, at the best
    * @param deviations standard deviations of the readings, in SI
    */
-  record Found(
-      RealVector center,
-      RealVector best,
-      RealMatrix information,
-      RealVector misfits,
-      RealVector deviations) {}
+  record Found(RealVector best, RealMatrix slopes, RealVector misfits, RealVector deviations) {
+
+    /** Precision that the readings give. */
+    RealMatrix information() {
+      return slopes.transpose().multiply(slopes);
+    }
+  }
 
   Search(Bench bench, List<Unknown> unknowns, List<TakenReading> readings) {
     this.bench = bench;
@@ -84,43 +93,52 @@ final class Search {
   Found found() {
     boolean[] free = new boolean[unknowns.size()];
     Arrays.fill(free, true);
-    double[] center = start(WEAR_STARTS[0]);
-    double cost = Double.POSITIVE_INFINITY;
-    for (double wear : WEAR_STARTS) {
-      double[] from = start(wear);
-      Optimum optimum = optimum(from, free, deviations(from));
-      if (optimum.getCost() < cost) {
-        cost = optimum.getCost();
-        center = optimum.getPoint().toArray();
-      }
-    }
+    double[] center = roughly(free);
     // flicker shows by how steep the readings are there
     double[] deviations = deviations(center);
-    Optimum optimum = optimum(center, free, deviations);
-    center = optimum.getPoint().toArray();
-    RealMatrix slopes =
-        optimum.getJacobian().getSubMatrix(0, sights.size() - 1, 0, center.length - 1);
     double[] best = within(center, free, deviations);
-    double[] fitted = predictor.values(best, sights);
-    RealVector misfits = new ArrayRealVector(fitted.length);
-    for (int n = 0; n < fitted.length; n++) {
-      misfits.setEntry(n, (readings.get(n).value().si() - fitted[n]) / deviations[n]);
+    RealVector misfits = new Whitened(best, free, deviations).misfits(best);
+    Arrays.fill(free, true);
+    RealMatrix slopes =
+        new Whitened(best, free, deviations)
+            .computeJacobian(best)
+            .getSubMatrix(0, sights.size() - 1, 0, best.length - 1);
+    return new Found(new ArrayRealVector(best), slopes, misfits, new ArrayRealVector(deviations));
+  }
+
+  /** From the first start that leads to a good place; else the best there is. */
+  private double[] roughly(boolean[] free) {
+    @Nullable TooManyEvaluationsException lost = null;
+    double @Nullable [] best = null;
+    double least = Double.POSITIVE_INFINITY;
+    for (double wear : WEAR_STARTS) {
+      double[] from = start(wear);
+      try {
+        Optimum optimum = optimum(from, free, deviations(from));
+        if (optimum.getCost() < least) {
+          least = optimum.getCost();
+          best = optimum.getPoint().toArray();
+        }
+      } catch (TooManyEvaluationsException e) {
+        lost = e;
+      }
+      if (least * least <= GOOD_RATIO * sights.size()) {
+        break;
+      }
     }
-    return new Found(
-        new ArrayRealVector(center),
-        new ArrayRealVector(best),
-        slopes.transpose().multiply(slopes),
-        misfits,
-        new ArrayRealVector(deviations));
+    if (best == null) {
+      throw Objects.requireNonNull(lost);
+    }
+    return best;
   }
 
   private double[] start(double wear) {
     return unknowns.stream().mapToDouble(x -> x.isWear() ? wear * x.widthRatio() : 0).toArray();
   }
 
-  /** Holds what lies beyond an end at that end, and looks again for the others. */
+  /** Looks closely; holds what lies beyond an end at that end, and looks again for the others. */
   private double[] within(double[] center, boolean[] free, double[] deviations) {
-    double[] best = center;
+    double[] best = optimum(center, free, deviations).getPoint().toArray();
     double[] held = clamped(best);
     while (!Arrays.equals(held, best)) {
       for (int k = 0; k < held.length; k++) {
@@ -166,8 +184,8 @@ final class Search {
       target[n] = readings.get(n).value().si() / deviations[n];
     }
     return new LevenbergMarquardtOptimizer()
-        .withCostRelativeTolerance(1e-7)
-        .withParameterRelativeTolerance(1e-6)
+        .withCostRelativeTolerance(LEAST_STEP)
+        .withParameterRelativeTolerance(LEAST_STEP)
         .optimize(
             new LeastSquaresBuilder()
                 .start(from)
@@ -185,6 +203,8 @@ final class Search {
     private final double[] from;
     private final boolean[] free;
     private final double[] deviations;
+    private double[] lastPlace = {};
+    private RealVector lastValue = new ArrayRealVector();
 
     Whitened(double[] from, boolean[] free, double[] deviations) {
       this.from = from;
@@ -199,6 +219,15 @@ final class Search {
 
     @Override
     public RealVector computeValue(double[] u) {
+      // asked for twice at each place
+      if (!Arrays.equals(u, lastPlace)) {
+        lastPlace = u.clone();
+        lastValue = valueAt(u);
+      }
+      return lastValue;
+    }
+
+    private RealVector valueAt(double[] u) {
       count++;
       double[] inside = inside(u);
       double[] here = predictor.values(inside, sights);
@@ -234,6 +263,16 @@ final class Search {
         rows[here.length + k][k] = free[k] ? 1 / unknowns.get(k).widthRatio() : 0;
       }
       return new Array2DRowRealMatrix(rows, false);
+    }
+
+    /** Read minus fitted, in standard deviations. */
+    RealVector misfits(double[] u) {
+      double[] here = predictor.values(inside(u), sights);
+      RealVector misfits = new ArrayRealVector(here.length);
+      for (int n = 0; n < here.length; n++) {
+        misfits.setEntry(n, (readings.get(n).value().si() - here[n]) / deviations[n]);
+      }
+      return misfits;
     }
 
     /** What is held stays where it was. */
