@@ -1,17 +1,14 @@
 package halfwave.forecast;
 
-import halfwave.bench.Stages;
-import halfwave.circuit.SteadyState;
 import halfwave.forecast.Forecast.Learned;
 import halfwave.forecast.Forecast.Plan;
 import halfwave.forecast.Forecast.Point;
-import halfwave.instrument.MeterReading;
-import halfwave.instrument.Microammeter;
-import halfwave.quantity.RejectedValueException;
 import halfwave.work.Repair;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 
@@ -22,39 +19,26 @@ import org.jspecify.annotations.Nullable;
 public final class Forecasting {
 
   /** Lives that are held against a log, and lives that are followed. */
-  private static final int DRAWN = 1024;
+  private static final int DRAWN = 4096;
 
-  private static final int FOLLOWED = 128;
+  private static final int FOLLOWED = 512;
 
-  private static final int TIMES = 13;
+  private static final int TIMES = 25;
 
   private static final double LOW = 0.05;
   private static final double MIDDLE = 0.5;
   private static final double HIGH = 0.95;
 
-  /** Current of a rod that gives none, or the wrong sign: less than any meter shows (A). */
-  private static final double NOTHING_AMPS = 1e-9;
-
   private final Question question;
   private final List<Logged.Done> done;
+  private final List<Life> lives;
   private final List<Drawn> drawn;
-  private final Exposure exposure = new Exposure();
-  private final Stages stages = new Stages();
-
-  /** A second flame, for a rod of another age. */
-  private final Stages renewed = new Stages();
-
-  private static final class UnsolvedException extends RuntimeException {
-    private static final long serialVersionUID = 1L;
-    private final transient SteadyState.Failed reason;
-
-    private UnsolvedException(SteadyState.Failed reason) {
-      this.reason = reason;
-    }
-  }
+  private final Map<Boolean, Currents> currents = new HashMap<>();
+  private final Rods rods;
 
   private Forecasting(Question question) {
     this.question = question;
+    rods = new Rods(question.bench());
     done =
         question.log().stream()
             .filter(Logged.Done.class::isInstance)
@@ -62,19 +46,20 @@ public final class Forecasting {
             .toList();
     boolean read = question.log().stream().anyMatch(Logged.Read.class::isInstance);
     drawn = Drawn.of(question, read ? DRAWN : FOLLOWED);
+    lives = drawn.stream().map(d -> new Life(question, rods, d.rates())).toList();
   }
 
   /** The forecast, or what stood in its way. */
   public static Forecasted of(Question question) {
     try {
       return new Forecasting(question).forecast();
-    } catch (UnsolvedException e) {
-      return new Forecasted.Unsolved(e.reason);
+    } catch (Currents.UnsolvedException e) {
+      return new Forecasted.Unsolved(e.reason());
     }
   }
 
   private Forecast forecast() {
-    LogFit fit = LogFit.of(question.log(), drawn, this::amps);
+    LogFit fit = LogFit.of(question.log(), lives.size(), this::amps);
     List<@Nullable Repair> repairs = new ArrayList<>();
     repairs.add(null);
     repairs.addAll(Logged.ROD_REPAIRS);
@@ -82,13 +67,11 @@ public final class Forecasting {
     int[] followed = fit.drawnAgain(FOLLOWED);
     double[][][] amps = new double[repairs.size()][times.length][followed.length];
     for (int n = 0; n < followed.length; n++) {
-      Drawn life = drawn.get(followed[n]);
-      double level = fit.level(followed[n], life.levelRatio());
-      for (int t = 0; t < times.length; t++) {
-        // all works but a new rod share a flame
-        for (int p = 0; p < repairs.size(); p++) {
-          Stages remembered = repairs.get(p) == Repair.REPLACE_ROD ? renewed : stages;
-          amps[p][t][n] = level * amps(remembered, life, times[t], with(repairs.get(p)));
+      double level = fit.level(followed[n], drawn.get(followed[n]).levelRatio());
+      for (int p = 0; p < repairs.size(); p++) {
+        List<Logged.Done> all = with(repairs.get(p));
+        for (int t = 0; t < times.length; t++) {
+          amps[p][t][n] = level * amps(followed[n], times[t], all);
         }
       }
     }
@@ -129,25 +112,22 @@ public final class Forecasting {
     return all;
   }
 
-  /** The reading of one life at one time of the log, before any level (A). */
-  private double amps(Drawn life, double seconds, List<Logged.Done> before) {
-    return amps(stages, life, seconds, before);
+  /** The reading of one life at one time, before any level (A). */
+  private double amps(int life, double seconds, List<Logged.Done> before) {
+    Worn worn = lives.get(life).at(seconds, before);
+    return currents.computeIfAbsent(worn.renewed(), this::solved).amps(worn);
   }
 
-  private double amps(Stages remembered, Drawn life, double seconds, List<Logged.Done> before) {
-    MeterReading reading;
-    try {
-      reading =
-          Microammeter.SERVICE.read(
-              remembered.circuit(new Life(question, exposure, life.rates()).at(seconds, before)));
-    } catch (RejectedValueException onMetal) {
-      // the rod has drooped onto the burner
-      return NOTHING_AMPS;
+  private Currents solved(boolean renewed) {
+    double end = question.nowSeconds() + question.aheadSeconds();
+    double thinned = 0;
+    double drooped = 0;
+    for (Life life : lives) {
+      Worn worn = life.at(end, List.of());
+      thinned = Math.max(thinned, worn.thinnedMeters());
+      drooped = Math.max(drooped, worn.droopedRadians());
     }
-    if (reading instanceof MeterReading.None none) {
-      throw new UnsolvedException(none.reason());
-    }
-    return Math.max(NOTHING_AMPS, ((MeterReading.Amps) reading).meanAmps());
+    return new Currents(rods, renewed, thinned, drooped);
   }
 
   private static Point point(double seconds, double[] amps) {

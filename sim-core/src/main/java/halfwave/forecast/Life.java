@@ -1,18 +1,14 @@
 package halfwave.forecast;
 
-import halfwave.bench.Bench;
 import halfwave.bench.Coat;
-import halfwave.bench.Parameter;
-import halfwave.bench.RodPosition;
 import halfwave.surface.ContaminationFilm;
-import halfwave.work.Handling;
 import halfwave.work.Repair;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
 
-/** One possible life of a rod: the bench at any time for one set of rates. */
+/** One possible life of a rod: what it is at any time for one set of rates. */
 final class Life {
 
   private static final double THOUSAND_HOURS_SECONDS = 3600e3;
@@ -31,12 +27,12 @@ final class Life {
           Repair.CLEAN_ROD_WITH_PAPER);
 
   private final Question question;
-  private final Exposure exposure;
+  private final Rods rods;
   private final Map<Rate, Double> rates;
 
-  Life(Question question, Exposure exposure, Map<Rate, Double> rates) {
+  Life(Question question, Rods rods, Map<Rate, Double> rates) {
     this.question = question;
-    this.exposure = exposure;
+    this.rods = rods;
     this.rates = rates;
   }
 
@@ -45,47 +41,41 @@ final class Life {
   }
 
   /**
-   * The bench after a time.
+   * The rod after a time.
    *
    * @param seconds time with flame (s)
    * @param done work on the rod so far, in order
-   * @throws halfwave.quantity.RejectedValueException where the rod has come upon metal
    */
-  Bench at(double seconds, List<Logged.Done> done) {
-    Bench bench = question.bench();
-    Coat coat = begun(bench.condition().rodCoat());
-    double reached = exposure.ratio(bench);
+  Worn at(double seconds, List<Logged.Done> done) {
+    Coat coat = begun(question.bench().condition().rodCoat());
+    boolean renewed = false;
     double since = 0;
     double rodSince = 0;
     double faster = 1;
     for (Logged.Done work : done) {
-      Repair repair = work.repair();
-      bench = repair.on(bench);
-      coat = left(repair);
+      coat = left(work.repair());
       since = work.flameSeconds();
-      faster = SCRATCHING.contains(repair) ? rate(Rate.SCRATCHES) : 1;
-      if (repair == Repair.REPLACE_ROD) {
+      faster = SCRATCHING.contains(work.repair()) ? rate(Rate.SCRATCHES) : 1;
+      if (work.repair() == Repair.REPLACE_ROD) {
+        renewed = true;
         rodSince = since;
-        reached = exposure.ratio(bench);
       }
     }
-    Coat grown = coat.thicker(grownMeters(seconds - since, reached * faster), rate(Rate.CRACKS));
-    return aged(bench.with(bench.condition().withRodCoat(grown)), seconds - rodSince);
+    double grown = grownMeters(seconds - since, rods.reachedRatio(renewed) * faster);
+    double age = (seconds - rodSince) / THOUSAND_HOURS_SECONDS;
+    return new Worn(
+        renewed,
+        coat.thicker(grown, rate(Rate.CRACKS)),
+        age * THINNED_METERS * rate(Rate.THINNING),
+        age * DROOPED_RADIANS * rate(Rate.DROOP));
   }
 
   /** A film that is there keeps its kind; a new one is of the kind that was drawn. */
   private Coat begun(Coat coat) {
     Coat kind = coat.covers() ? coat : ofKind(coat.thicknessMeters());
     return question.touched()
-        ? kind.thicker(rate(Rate.SKIN_OIL) * touchedMeters(), rate(Rate.CRACKS))
+        ? kind.thicker(rate(Rate.SKIN_OIL) * rods.touchedMeters(), rate(Rate.CRACKS))
         : kind;
-  }
-
-  /** What fingers put on a clean rod (m). */
-  private double touchedMeters() {
-    Bench bench = question.bench();
-    Bench clean = bench.with(bench.condition().withRodCoat(Coat.CLEAN));
-    return Parameter.ROD_FILM.of(Handling.FINGERS_ON_ROD.change().on(clean));
   }
 
   private Coat left(Repair repair) {
@@ -101,14 +91,5 @@ final class Life {
     return ratio
         * rate(Rate.GROWTH)
         * ContaminationFilm.grownFromAirMeters(silicon, Math.max(0, seconds));
-  }
-
-  private Bench aged(Bench bench, double seconds) {
-    double age = seconds / THOUSAND_HOURS_SECONDS;
-    double radius = Parameter.ROD_RADIUS.of(bench) - age * THINNED_METERS * rate(Rate.THINNING);
-    Bench thinner = Parameter.ROD_RADIUS.with(bench, Math.max(Parameter.ROD_RADIUS.low(), radius));
-    RodPosition p = thinner.condition().rodPosition();
-    double bend = p.bendRadians() - age * DROOPED_RADIANS * rate(Rate.DROOP);
-    return Parameter.ROD_BEND.with(thinner, Math.max(Parameter.ROD_BEND.low(), bend));
   }
 }

@@ -26,7 +26,7 @@ final class LogFit {
 
   /** What a life would read (A). */
   interface Reader {
-    double amps(Drawn life, double seconds, List<Logged.Done> before);
+    double amps(int life, double seconds, List<Logged.Done> before);
   }
 
   private final double[] weights;
@@ -41,7 +41,7 @@ final class LogFit {
     this.fitProbability = fitProbability;
   }
 
-  static LogFit of(List<Logged> log, List<Drawn> drawn, Reader reader) {
+  static LogFit of(List<Logged> log, int count, Reader reader) {
     List<Logged.Read> reads = new ArrayList<>();
     List<List<Logged.Done>> before = new ArrayList<>();
     List<Logged.Done> done = new ArrayList<>();
@@ -53,8 +53,8 @@ final class LogFit {
         done.add((Logged.Done) logged);
       }
     }
-    double[] weights = new double[drawn.size()];
-    double[] levels = new double[drawn.size()];
+    double[] weights = new double[count];
+    double[] levels = new double[count];
     if (reads.isEmpty()) {
       Arrays.fill(weights, 1.0 / weights.length);
       return new LogFit(weights, levels, OWN_LEVEL_RATIO, 1);
@@ -65,15 +65,13 @@ final class LogFit {
       sharp[k] = 1 / variance(reads.get(k).amps());
       precision += sharp[k];
     }
-    double[] misfits = new double[drawn.size()];
+    double[] misfits = new double[count];
     for (int n = 0; n < misfits.length; n++) {
       double sum = 0;
       double squares = 0;
       for (int k = 0; k < sharp.length; k++) {
         Logged.Read read = reads.get(k);
-        double off =
-            FastMath.log(
-                read.amps() / reader.amps(drawn.get(n), read.flameSeconds(), before.get(k)));
+        double off = FastMath.log(read.amps() / reader.amps(n, read.flameSeconds(), before.get(k)));
         sum += sharp[k] * off;
         squares += sharp[k] * off * off;
       }

@@ -36,8 +36,10 @@ class ForecastReferenceTest {
   }
 
   private static double filmMeters(double hours, List<Logged.Done> done) {
-    return Parameter.ROD_FILM.of(
-        new Life(QUESTION, new Exposure(), alike(1)).at(hours * HOUR, done));
+    return new Life(QUESTION, new Rods(BENCH), alike(1))
+        .at(hours * HOUR, done)
+        .coat()
+        .thicknessMeters();
   }
 
   /** 0.1 mg/m³ in air for 1000 h: 19.04 µm, on the 0.1 µm of fingers. */
@@ -60,9 +62,11 @@ class ForecastReferenceTest {
   /** A micrometre of radius and a tenth of a degree in 1000 h, until there is a new rod. */
   @Test
   void rodsWearAsDocumented() {
-    Life life = new Life(QUESTION, new Exposure(), alike(2));
-    Bench worn = life.at(2000 * HOUR, List.of());
-    Bench renewed = life.at(2000 * HOUR, List.of(new Logged.Done(2000 * HOUR, Repair.REPLACE_ROD)));
+    Rods rods = new Rods(BENCH);
+    Life life = new Life(QUESTION, rods, alike(2));
+    Bench worn = rods.bench(life.at(2000 * HOUR, List.of()));
+    Bench renewed =
+        rods.bench(life.at(2000 * HOUR, List.of(new Logged.Done(2000 * HOUR, Repair.REPLACE_ROD))));
 
     // rounding
     assertThat(BENCH.design().rod().radiusMeters() - worn.design().rod().radiusMeters())

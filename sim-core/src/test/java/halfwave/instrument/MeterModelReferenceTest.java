@@ -26,7 +26,7 @@ class MeterModelReferenceTest {
                   Meter.fresh(model),
                   MeterFunction.AC_VOLTS,
                   new HookUp.Across(Point.TERMINAL, Point.COMMON),
-                  Subject.of(SenseCircuits.standard()),
+                  Subject.of(SenseCircuits.burning()),
                   Look.settled(seed))
               .shown();
       double si = IdealMeters.si(shown);
