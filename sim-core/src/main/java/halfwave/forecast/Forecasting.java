@@ -23,7 +23,7 @@ public final class Forecasting {
 
   private static final int FOLLOWED = 512;
 
-  private static final int TIMES = 25;
+  private static final int TIMES = 13;
 
   private static final double LOW = 0.05;
   private static final double MIDDLE = 0.5;

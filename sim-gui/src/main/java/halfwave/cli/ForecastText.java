@@ -19,7 +19,7 @@ import org.jspecify.annotations.Nullable;
 final class ForecastText {
 
   /** Every so many points of the band have a line. */
-  private static final int EVERY = 4;
+  private static final int EVERY = 2;
 
   private static final int AMPS_DECIMALS = 2;
   private static final int RATIO_DIGITS = 2;
