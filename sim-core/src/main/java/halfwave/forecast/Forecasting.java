@@ -67,7 +67,8 @@ public final class Forecasting {
     int[] followed = fit.drawnAgain(FOLLOWED);
     double[][][] amps = new double[repairs.size()][times.length][followed.length];
     for (int n = 0; n < followed.length; n++) {
-      double level = fit.level(followed[n], drawn.get(followed[n]).levelRatio());
+      // a life that counts several times has another level each time
+      double level = fit.level(followed[n], drawn.get(n).levelRatio());
       for (int p = 0; p < repairs.size(); p++) {
         List<Logged.Done> all = with(repairs.get(p));
         for (int t = 0; t < times.length; t++) {

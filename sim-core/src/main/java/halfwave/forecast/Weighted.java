@@ -2,6 +2,7 @@ package halfwave.forecast;
 
 import java.util.Comparator;
 import java.util.List;
+import java.util.stream.IntStream;
 
 /** Numbers that count more or less. */
 final class Weighted {
@@ -19,7 +20,7 @@ final class Weighted {
    */
   static double quantile(double[] values, double[] weights, double share) {
     List<Item> items =
-        java.util.stream.IntStream.range(0, values.length)
+        IntStream.range(0, values.length)
             .mapToObj(n -> new Item(values[n], weights[n]))
             .sorted(Comparator.comparingDouble(Item::valueRatio))
             .toList();

@@ -24,6 +24,9 @@ final class Telling {
   /** Open is what the readings leave more than half of its width. */
   private static final double OPEN_RATIO = 0.5;
 
+  /** What hangs together with more than these is as good as not seen. */
+  private static final int MOST_TOGETHER = 3;
+
   /** A reading that takes off less than a tenth is not worth the way. */
   private static final double WORTH_RATIO = 0.9;
 
@@ -87,7 +90,7 @@ final class Telling {
   private Set<Integer> partners(int k) {
     Set<Integer> set = new TreeSet<>(Set.of(k));
     RealMatrix rest = covariance;
-    while (open(rest, k) && set.size() < rest.getRowDimension()) {
+    while (open(rest, k) && set.size() < Math.min(MOST_TOGETHER, rest.getRowDimension())) {
       RealMatrix before = rest;
       int most =
           IntStream.range(0, rest.getRowDimension())

@@ -17,6 +17,7 @@ import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -164,7 +165,7 @@ class ForecastPropertyTest {
         .isLessThan(plan(forecast, Repair.CLEAN_ROD_WITH_PAD).serviceSeconds());
   }
 
-  private static Plan plan(Forecast forecast, @org.jspecify.annotations.Nullable Repair repair) {
+  private static Plan plan(Forecast forecast, @Nullable Repair repair) {
     return forecast.plans().stream().filter(p -> p.repair() == repair).findFirst().orElseThrow();
   }
 

@@ -12,6 +12,7 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import org.apache.commons.math3.distribution.LogNormalDistribution;
+import org.apache.commons.math3.distribution.NormalDistribution;
 import org.junit.jupiter.api.Test;
 
 /**
@@ -87,10 +88,7 @@ class ForecastReferenceTest {
     assertThat(range.at(-1.6448536269514722)).isCloseTo(0.2, within(1e-12));
     assertThat(range.at(0)).isCloseTo(1, within(1e-12));
     assertThat(reference.cumulativeProbability(range.at(0.5)))
-        .isCloseTo(
-            new org.apache.commons.math3.distribution.NormalDistribution(null, 0, 1)
-                .cumulativeProbability(0.5),
-            within(1e-9));
+        .isCloseTo(new NormalDistribution(null, 0, 1).cumulativeProbability(0.5), within(1e-9));
   }
 
   @Test

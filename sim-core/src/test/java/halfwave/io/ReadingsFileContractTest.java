@@ -13,8 +13,10 @@ import halfwave.work.Repair;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -177,16 +179,14 @@ class ReadingsFileContractTest {
   void schemasHaveTheWordsOfTheModel() throws IOException {
     assertThat(words(READINGS))
         .containsExactlyInAnyOrder(
-            java.util.stream.Stream.of(ReadingKind.values())
-                .map(JsonValue::spelling)
-                .toArray(String[]::new));
+            Stream.of(ReadingKind.values()).map(JsonValue::spelling).toArray(String[]::new));
     assertThat(words(LOG))
         .containsExactlyInAnyOrder(
             Logged.ROD_REPAIRS.stream().map(Repair::id).toArray(String[]::new));
   }
 
   private static List<String> words(SchemaFile schema) throws IOException {
-    List<String> words = new java.util.ArrayList<>();
+    List<String> words = new ArrayList<>();
     schema
         .fields()
         .forEach(field -> field.path("enum").forEach(word -> words.add(word.textValue())));

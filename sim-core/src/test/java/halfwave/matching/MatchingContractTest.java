@@ -3,6 +3,7 @@ package halfwave.matching;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
 import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
+import static org.assertj.core.api.Assertions.within;
 
 import halfwave.bench.Bench;
 import halfwave.bench.Parameter;
@@ -41,8 +42,9 @@ class MatchingContractTest {
     assertThat(match.ambiguities())
         .extracting(Ambiguity::unknowns)
         .containsExactly(List.of(Unknown.BURNER_ATTACHMENT));
+    // a per cent of the meter, and a little of the prior
     assertThat(match.estimate(Unknown.SOURCE_VOLTS).orElseThrow().value().si())
-        .isCloseTo(110, org.assertj.core.data.Offset.offset(1.5));
+        .isCloseTo(110, within(1.5));
   }
 
   /** One current, two numbers that raise it: only their combination is known. */
@@ -88,7 +90,7 @@ class MatchingContractTest {
     assertThat(match.bench().name()).isEqualTo(BENCH.name() + "-matched");
   }
 
-  /** The lead-off reading fixes the source; four times of it cannot belong to the current. */
+  /** The lead-off reading fixes the source at half its voltage, which cannot give that current. */
   @Test
   void readingsThatDoNotBelongTogetherAreImplausible() {
     Match match =
