@@ -1,7 +1,9 @@
 package halfwave.matching;
 
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
+import java.util.function.IntPredicate;
 import java.util.stream.IntStream;
 import org.apache.commons.math3.distribution.NormalDistribution;
 import org.apache.commons.math3.linear.CholeskyDecomposition;
@@ -24,11 +26,18 @@ final class Posterior {
   /** Enough that the ends of an interval move by less than a fiftieth of its width. */
   private static final int DRAWS = 2000;
 
+  /** Weight of draws between an end and an interval that still begins at it. */
   private static final double NO_GAP = 0.005;
+
+  /** With fewer draws that count there is no telling how wide an interval is. */
+  private static final double LEAST_COUNT = 50;
 
   private static final NormalDistribution NORMAL = new NormalDistribution(null, 0, 1);
 
   private final List<Unknown> unknowns;
+  private final RealVector best;
+  private final RealVector pull;
+  private final RealMatrix precision;
   private final RealMatrix covariance;
   private final double[][] draws;
   private final double[] weights = new double[DRAWS];
@@ -36,61 +45,104 @@ final class Posterior {
   Posterior(List<Unknown> unknowns, Search.Found found) {
     this.unknowns = unknowns;
     int size = unknowns.size();
-    RealMatrix precision = found.information();
+    best = found.best();
+    precision = found.information();
+    // where the readings pull against an end, the middle lies beyond it
+    pull = found.slopes().transpose().operate(found.misfits());
     for (int k = 0; k < size; k++) {
       double width = unknowns.get(k).widthRatio();
       precision.addToEntry(k, k, 1 / (width * width));
+      pull.addToEntry(k, -best.getEntry(k) / (width * width));
     }
     covariance = MatrixUtils.inverse(precision);
     draws = new double[size][DRAWS];
-    // where the readings pull against an end, the middle lies beyond it
-    RealVector pull = found.slopes().transpose().operate(found.misfits());
-    for (int k = 0; k < size; k++) {
-      double width = unknowns.get(k).widthRatio();
-      pull.addToEntry(k, -found.best().getEntry(k) / (width * width));
+    draw(k -> false);
+    if (effectiveCount() < LEAST_COUNT) {
+      draw(this::pressed);
     }
-    draw(found.best().add(covariance.operate(pull)).toArray());
+  }
+
+  /** Whether a coordinate stands at an end and would go on beyond it. */
+  private boolean pressed(int k) {
+    return (best.getEntry(k) <= unknowns.get(k).least() && pull.getEntry(k) < 0)
+        || (best.getEntry(k) >= unknowns.get(k).most() && pull.getEntry(k) > 0);
+  }
+
+  /** How many draws of equal weight would say as much (Kish 1965). */
+  private double effectiveCount() {
+    double sum = 0;
+    double squares = 0;
+    for (double weight : weights) {
+      sum += weight;
+      squares += weight * weight;
+    }
+    return squares == 0 ? 0 : sum * sum / squares;
   }
 
   /**
    * Draws first what is pressed hardest against an end: drawn last, its chance would differ so much
-   * from draw to draw that one of them would weigh more than all others.
+   * from draw to draw that one of them would weigh more than all others. Where that happens all the
+   * same, the readings being far from any such bench, what is pressed is held: drawn by itself,
+   * with the others where they are best, and they as if it stood at its end.
    */
-  private void draw(double[] center) {
-    int size = center.length;
+  private void draw(IntPredicate held) {
+    int size = draws.length;
+    int[] free = IntStream.range(0, size).filter(held.negate()).toArray();
+    if (free.length > 0) {
+      drawTogether(free);
+    } else {
+      Arrays.fill(weights, 1);
+    }
+    for (int k : IntStream.range(0, size).filter(held).toArray()) {
+      double scale = 1 / Math.sqrt(precision.getEntry(k, k));
+      double middle = best.getEntry(k) + pull.getEntry(k) * scale * scale;
+      for (int n = 0; n < DRAWS; n++) {
+        double even = (n + 0.5) / DRAWS;
+        draws[k][n] = middle + scale * cut(k, middle, scale, even).deviateRatio();
+      }
+    }
+  }
+
+  private void drawTogether(int[] free) {
+    RealMatrix spread = MatrixUtils.inverse(precision.getSubMatrix(free, free));
+    double[] pulls = Arrays.stream(free).mapToDouble(pull::getEntry).toArray();
+    double[] shift = spread.operate(pulls);
     int[] order =
-        IntStream.range(0, size)
+        IntStream.range(0, free.length)
             .boxed()
-            .sorted(Comparator.comparingDouble(k -> room(k, center[k])))
-            .mapToInt(k -> k)
+            .sorted(
+                Comparator.comparingDouble(
+                    f -> room(free[f], shift[f], Math.sqrt(spread.getEntry(f, f)))))
+            .mapToInt(f -> f)
             .toArray();
-    RealMatrix root = root(covariance.getSubMatrix(order, order));
-    SobolSequenceGenerator sobol = new SobolSequenceGenerator(size);
+    RealMatrix root = root(spread.getSubMatrix(order, order));
+    SobolSequenceGenerator sobol = new SobolSequenceGenerator(free.length);
     // the first point is a corner
     sobol.skipTo(1);
-    double[] normal = new double[size];
+    double[] normal = new double[free.length];
     for (int n = 0; n < DRAWS; n++) {
       double[] uniform = sobol.nextVector();
       weights[n] = 1;
-      for (int at = 0; at < size; at++) {
-        int k = order[at];
-        double middle = center[k];
+      for (int at = 0; at < free.length; at++) {
+        int k = free[order[at]];
+        double middle = best.getEntry(k) + shift[order[at]];
         for (int j = 0; j < at; j++) {
           middle += root.getEntry(at, j) * normal[j];
         }
         double scale = root.getEntry(at, at);
-        double low = (unknowns.get(k).least() - middle) / scale;
-        double high = (unknowns.get(k).most() - middle) / scale;
-        normal[at] = cut(low, high, uniform[at], n);
+        Cut cut = cut(k, middle, scale, uniform[at]);
+        normal[at] = cut.deviateRatio();
+        weights[n] *= cut.probability();
         draws[k][n] = middle + scale * normal[at];
       }
     }
   }
 
   /** From the nearer end to the middle, in deviations; below zero where it lies beyond. */
-  private double room(int k, double center) {
-    double near = Math.min(center - unknowns.get(k).least(), unknowns.get(k).most() - center);
-    return near / Math.sqrt(covariance.getEntry(k, k));
+  private double room(int k, double shift, double deviation) {
+    double middle = best.getEntry(k) + shift;
+    double near = Math.min(middle - unknowns.get(k).least(), unknowns.get(k).most() - middle);
+    return near / deviation;
   }
 
   /** The lower triangle whose square is the matrix; rounding has left it not quite symmetric. */
@@ -99,17 +151,25 @@ final class Posterior {
     return new CholeskyDecomposition(even, 1e-9, 0).getL();
   }
 
-  /** A normal deviate between two ends; its chance goes into the weight of the draw. */
-  private double cut(double low, double high, double uniform, int n) {
+  /** A normal deviate between two ends, and the chance to be there. */
+  private record Cut(double deviateRatio, double probability) {}
+
+  private Cut cut(int k, double middle, double scale, double uniform) {
+    double low = (unknowns.get(k).least() - middle) / scale;
+    double high = (unknowns.get(k).most() - middle) / scale;
     if (low > 0) {
       // in the upper tail all chances are so near to one that nothing would be left of them
-      return -cut(-high, -low, 1 - uniform, n);
+      Cut mirrored = cut(-high, -low, 1 - uniform);
+      return new Cut(-mirrored.deviateRatio(), mirrored.probability());
     }
+    return cut(low, high, uniform);
+  }
+
+  private static Cut cut(double low, double high, double uniform) {
     double below = NORMAL.cumulativeProbability(low);
     double between = NORMAL.cumulativeProbability(high) - below;
-    weights[n] *= between;
     double there = NORMAL.inverseCumulativeProbability(below + uniform * between);
-    return Math.max(low, Math.min(high, there));
+    return new Cut(Math.max(low, Math.min(high, there)), between);
   }
 
   /** Covariance without the ends of ranges. */
@@ -130,7 +190,7 @@ final class Posterior {
     for (double weight : weights) {
       all += weight;
     }
-    double[] best = {values[order[0]], values[order[DRAWS - 1]]};
+    double[] ends = {values[order[0]], values[order[DRAWS - 1]]};
     double held = 0;
     double left = 0;
     double below = 0;
@@ -143,14 +203,14 @@ final class Posterior {
         first++;
       }
       double width = values[order[last]] - values[order[first]];
-      if (held >= COVERED * all && width < best[1] - best[0]) {
-        best = new double[] {values[order[first]], values[order[last]]};
+      if (held >= COVERED * all && width < ends[1] - ends[0]) {
+        ends = new double[] {values[order[first]], values[order[last]]};
         below = left;
       }
     }
     // what is most probable at an end reaches to it; a few draws are no gap
     return unknowns.get(k).isWear() && below < NO_GAP * all
-        ? new double[] {unknowns.get(k).least(), best[1]}
-        : best;
+        ? new double[] {unknowns.get(k).least(), ends[1]}
+        : ends;
   }
 }
