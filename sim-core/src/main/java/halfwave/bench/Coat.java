@@ -58,16 +58,24 @@ public record Coat(double thicknessMeters, double porosityRatio, double crackOhm
    * @param burningSeconds time with the rod in flame (s)
    */
   public Coat grown(double siliconKilogramsPerCubicMeter, double burningSeconds) {
-    double more =
-        ContaminationFilm.grownFromAirMeters(siliconKilogramsPerCubicMeter, burningSeconds);
-    double thickness = Math.min(MOST_METERS, thicknessMeters + more);
+    return thicker(
+        ContaminationFilm.grownFromAirMeters(siliconKilogramsPerCubicMeter, burningSeconds), 1);
+  }
+
+  /**
+   * The same with more on it, which cracks as it closes.
+   *
+   * @param moreMeters thickness that comes on top (m); zero or above
+   * @param cracksRatio resistance of the new cracks over the usual (1); above zero
+   */
+  public Coat thicker(double moreMeters, double cracksRatio) {
+    double thickness = Math.min(MOST_METERS, thicknessMeters + moreMeters);
     if (thickness < COVERS_METERS) {
       return new Coat(thickness, porosityRatio, crackOhms);
     }
+    double perMeter = CRACK_OHMS_PER_METER * cracksRatio;
     double cracks =
-        covers()
-            ? crackOhms + CRACK_OHMS_PER_METER * (thickness - thicknessMeters)
-            : CRACK_OHMS_PER_METER * thickness;
+        covers() ? crackOhms + perMeter * (thickness - thicknessMeters) : perMeter * thickness;
     return new Coat(thickness, porosityRatio, cracks);
   }
 }

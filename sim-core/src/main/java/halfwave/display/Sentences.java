@@ -19,9 +19,12 @@ import halfwave.fault.FaultGroup;
 import halfwave.fault.FaultKind;
 import halfwave.flame.FlameState;
 import halfwave.flame.Fuel;
+import halfwave.forecast.Rate;
 import halfwave.instrument.LeadEnd;
 import halfwave.instrument.MeterFunction;
 import halfwave.instrument.SupplyPoint;
+import halfwave.matching.ReadingKind;
+import halfwave.matching.Unknown;
 import halfwave.message.Argument;
 import halfwave.message.Message;
 import halfwave.message.MessageKey;
@@ -94,7 +97,10 @@ public final class Sentences {
           Handling.class,
           Aspect.class,
           Preparation.class,
-          Proviso.class);
+          Proviso.class,
+          Unknown.class,
+          ReadingKind.class,
+          Rate.class);
 
   /** What has another name where the gas is lit by a spark. */
   static final List<Enum<?>> SPARK_NAMED = List.of(Look.IGNITER, Repair.REPLACE_IGNITER);

@@ -9,9 +9,6 @@ import java.util.List;
 /** How true values become figures: settling, error, range, last digit. */
 final class Digits {
 
-  /** The accuracy of a data sheet is a limit; most meters stay well inside it [practice]. */
-  private static final double DEVIATIONS_TO_LIMIT = 3;
-
   private final MeterModel model;
   private final Look look;
 
@@ -103,7 +100,7 @@ final class Digits {
     if (Math.abs(si) == Double.POSITIVE_INFINITY) {
       return new Figure.OverRange(dimension);
     }
-    double error = Math.max(-1, Math.min(1, chance(chance) / DEVIATIONS_TO_LIMIT));
+    double error = Math.max(-1, Math.min(1, chance(chance) / Scale.DEVIATIONS_TO_LIMIT));
     for (Scale scale : scales) {
       double rounded = scale.roundedSi(si + error * scale.limitSi(si));
       double shown = chance == Chance.ALTERNATING ? Math.max(0, rounded) : rounded;

@@ -1,5 +1,7 @@
 package halfwave.instrument;
 
+import halfwave.message.Quantity;
+import halfwave.quantity.Dimension;
 import halfwave.quantity.Guard;
 import java.util.EnumMap;
 import java.util.List;
@@ -39,6 +41,9 @@ public record MeterModel(
     double leadOhms,
     Map<MeterFunction, List<Scale>> scales) {
 
+  /** One step of the last digit of a meter without error, in SI. */
+  static final double FINEST_SI = 1e-13;
+
   /** Checks the domain and takes a copy. */
   public MeterModel {
     Guard.positive("microamps.burdenOhms", microamps.burdenOhms());
@@ -69,6 +74,54 @@ public record MeterModel(
       before = scale.largest().si();
     }
     return List.copyOf(scales);
+  }
+
+  /**
+   * Standard deviation of a figure about the true value: a third of the limit of error, and what
+   * the last digit cuts off, {@code 1/√12} of a step.
+   *
+   * @param si what is shown, in SI; above the largest range it counts as in it
+   * @return in SI; above zero
+   */
+  public double deviationSi(MeterFunction function, double si) {
+    List<Scale> all = scales(function);
+    Scale scale =
+        all.stream()
+            .filter(s -> Math.abs(si) <= s.largest().si())
+            .findFirst()
+            .orElse(all.get(all.size() - 1));
+    double error = scale.limitSi(si) / Scale.DEVIATIONS_TO_LIMIT;
+    double cut = scale.resolution().si();
+    return Math.sqrt(error * error + cut * cut / 12);
+  }
+
+  /**
+   * The same meter without error, with very fine last digits and settled at once: what is left is
+   * its physics.
+   */
+  public MeterModel faultless() {
+    Map<MeterFunction, List<Scale>> exact = new EnumMap<>(MeterFunction.class);
+    for (MeterFunction function : MeterFunction.values()) {
+      Dimension dimension = function.dimension();
+      exact.put(
+          function,
+          List.of(
+              new Scale(new Quantity(1e12, dimension), new Quantity(FINEST_SI, dimension), 0, 0)));
+    }
+    return new MeterModel(
+        name,
+        voltage,
+        lowImpedance,
+        microamps,
+        milliamps,
+        ohmmeter,
+        method,
+        0,
+        refreshMillis,
+        clampVolts,
+        fuseAmps,
+        leadOhms,
+        exact);
   }
 
   /** The ranges of a function, smallest first. */

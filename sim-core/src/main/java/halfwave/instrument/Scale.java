@@ -26,6 +26,9 @@ public record Scale(
     }
   }
 
+  /** The accuracy of a data sheet is a limit; most meters stay well inside it [practice]. */
+  static final double DEVIATIONS_TO_LIMIT = 3;
+
   /** The limit of error of a reading, in SI. */
   double limitSi(double si) {
     return accuracyRatio * Math.abs(si) + accuracyCount * resolution.si();

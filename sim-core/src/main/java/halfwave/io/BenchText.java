@@ -168,7 +168,7 @@ public final class BenchText {
     }
   }
 
-  private static void putOhms(ObjectNode node, String name, @Nullable Double ohms) {
+  static void putOhms(ObjectNode node, String name, @Nullable Double ohms) {
     if (ohms != null && ohms == Double.POSITIVE_INFINITY) {
       node.put(name, JsonValue.OPEN);
     } else {

@@ -12,7 +12,7 @@ import java.util.List;
 
 /**
  * The file of what was done and found on a call, {@code "format": "halfwave-call-log", "version":
- * 1}: its lines in the words of {@link LogWords}, in order. Its schema is {@code
+ * 1}: its lines in the words of {@link CallLogWords}, in order. Its schema is {@code
  * docs/schemas/call-log.schema.json}.
  */
 public final class CallLogFile {
@@ -34,7 +34,7 @@ public final class CallLogFile {
     f.checkFormat(FORMAT, VERSION);
     return f.get("entries")
         .filledList(
-            v -> LogWords.entry(new Typed(v.file(), v.path()), v.text(), ignition),
+            v -> CallLogWords.entry(new Typed(v.file(), v.path()), v.text(), ignition),
             Message.of(MessageKey.ALLOWED_LOG_FILLED));
   }
 
@@ -43,7 +43,7 @@ public final class CallLogFile {
     ObjectNode root = JsonNodeFactory.instance.objectNode();
     root.put("format", FORMAT).put("version", VERSION);
     ArrayNode lines = root.putArray("entries");
-    entries.forEach(e -> lines.add(LogWords.text(e)));
+    entries.forEach(e -> lines.add(CallLogWords.text(e)));
     return root.toPrettyString() + "\n";
   }
 }

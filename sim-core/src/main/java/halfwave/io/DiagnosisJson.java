@@ -38,7 +38,7 @@ public final class DiagnosisJson {
   }
 
   private static void step(ObjectNode node, Step step, Sentences sentences) {
-    node.put("entry", LogWords.text(step.entry()))
+    node.put("entry", CallLogWords.text(step.entry()))
         .put("expectedProbability", step.expectedProbability())
         .put("surprising", step.surprising());
     said(node.putArray("reasons"), Reasons.of(step), sentences);

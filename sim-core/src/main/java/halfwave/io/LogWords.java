@@ -1,193 +1,140 @@
 package halfwave.io;
 
-import halfwave.board.Ignition;
-import halfwave.diagnosis.Check;
-import halfwave.diagnosis.Entry;
-import halfwave.diagnosis.Outcome;
 import halfwave.display.QuantityReader;
+import halfwave.forecast.Calendar;
+import halfwave.forecast.FlameLog;
+import halfwave.forecast.Logged;
 import halfwave.message.Argument;
 import halfwave.message.Message;
 import halfwave.message.MessageKey;
-import halfwave.message.Quantity;
 import halfwave.quantity.Dimension;
 import halfwave.work.Repair;
-import halfwave.work.Work;
+import java.time.LocalDate;
+import java.time.format.DateTimeParseException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
-import java.util.TreeSet;
+import java.util.function.Function;
 import java.util.stream.Collectors;
-import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 
 /**
- * A line of what was done and found, in words: {@code CHECK[@WHEN]=WHAT} or {@code
- * REPAIR=cured|unchanged|worse}. WHAT is one of the check's findings, several with a bar between
- * them where it is not clear which, {@code none} where it never came to that, or for a meter the DC
- * microamps ({@code 0.4uA}), DC and AC with a slash between them ({@code 0.4uA/3.2uA}), or the AC
- * volts ({@code 84V}).
+ * Entries of a log as people type them: {@code 2025-10-04 2.4uA}, {@code 1200h 2.1uA}, {@code 1200h
+ * clean-rod-with-pad}.
  */
 public final class LogWords {
 
-  private static final String NONE = "none";
+  private static final String EXAMPLE = "\"2025-10-04 2.4uA\", \"1200h clean-rod-with-pad\"";
 
-  /** No sense circuit can give more (A): 300 V across a kilohm is far beyond any. */
-  private static final double MOST_AMPS = 1e-3;
-
-  private static final double MOST_VOLTS = 300;
-  private static final double MICRO = 1e-6;
-  private static final double MILLI = 1e-3;
+  /** A reading that films can be told from: DC above zero. */
+  static final Plausible READ =
+      new Plausible(Dimension.CURRENT, Logged.Read.LEAST_AMPS, Logged.Read.MOST_AMPS, 3e-6);
 
   private LogWords() {}
 
+  /** When: a day, or time with flame. */
+  sealed interface When {
+    /** A day. */
+    record Day(LocalDate date) implements When {}
+
+    /** Time with flame so far (s). */
+    record Burnt(double flameSeconds) implements When {}
+  }
+
+  /** An entry, and how its time is refused. */
+  record Entry(
+      When when, Function<Double, Logged> what, Function<Message, BadInputException> refused) {}
+
   /**
-   * Reads a line.
+   * The log that was typed.
    *
-   * @param where where it was typed
-   * @param text the line
-   * @param ignition of the appliance
-   * @throws BadInputException if it is none
+   * @param burningRatio time with flame over time (1), to count by dates
+   * @throws BadInputException naming the place, what was typed and what is allowed there
    */
-  public static Entry entry(Typed where, String text, Ignition ignition) {
-    int equals = text.indexOf('=');
-    if (equals < 0) {
-      throw where.refused(text, Message.of(MessageKey.ALLOWED_LOG_ENTRY));
+  public static FlameLog log(Typed where, List<String> texts, double burningRatio) {
+    return log(texts.stream().map(text -> entry(where, text)).toList(), burningRatio);
+  }
+
+  private static Entry entry(Typed where, String text) {
+    String[] words = text.strip().split("\\s+", 2);
+    if (words.length < 2) {
+      throw where.refused(text, Message.of(MessageKey.ALLOWED_LOGGED, Argument.text(EXAMPLE)));
     }
-    String word = text.substring(0, equals).strip();
-    String what = text.substring(equals + 1).strip();
+    When when = when(where, words[0]);
     Optional<Repair> repair =
-        Stream.of(Repair.values())
-            .filter(r -> r.id().equals(word) && r.possibleAt(ignition))
-            .findFirst();
+        Logged.ROD_REPAIRS.stream().filter(r -> r.id().equals(words[1])).findFirst();
+    Function<Message, BadInputException> refused = message -> where.refused(words[0], message);
     if (repair.isPresent()) {
-      return new Entry.Repaired(
-          repair.get(), ChangeWords.oneOf(where.then(word), Entry.Result.class, what));
+      return new Entry(when, seconds -> new Logged.Done(seconds, repair.get()), refused);
     }
-    Check check =
-        Check.named(word, ignition).orElseThrow(() -> where.refused(word, checks(word, ignition)));
-    return new Entry.Observed(check, outcome(where.then(word), check, what));
+    double amps = READ.read(where.then(words[0]), words[1]);
+    return new Entry(when, seconds -> new Logged.Read(seconds, amps), refused);
   }
 
-  /** Those of the same work where only the moment is missing or wrong, else all. */
-  private static Message checks(String word, Ignition ignition) {
-    String work = word.replaceAll("@.*", "");
-    List<String> all = new ArrayList<>(Check.all(ignition).stream().map(Check::id).toList());
-    List<String> near = all.stream().filter(id -> id.replaceAll("@.*", "").equals(work)).toList();
-    if (near.isEmpty()) {
-      Stream.of(Repair.values())
-          .filter(r -> r.possibleAt(ignition))
-          .map(Work::id)
-          .forEach(all::add);
+  private static When when(Typed where, String word) {
+    Optional<LocalDate> date = date(word);
+    if (date.isPresent()) {
+      return new When.Day(date.get());
     }
+    double seconds = QuantityReader.si(word, Dimension.TIME).orElse(Double.NaN);
+    if (!(seconds >= 0 && seconds <= Logged.MOST_SECONDS)) {
+      throw where.refused(word, Message.of(MessageKey.ALLOWED_WHEN, Argument.text(EXAMPLE)));
+    }
+    return new When.Burnt(seconds);
+  }
+
+  /** A day as it is typed. */
+  static Optional<LocalDate> date(String text) {
+    try {
+      return Optional.of(LocalDate.parse(text));
+    } catch (DateTimeParseException e) {
+      return Optional.empty();
+    }
+  }
+
+  /** What work can stand in a log. */
+  static Message allowedRepairs() {
     return Message.of(
-        MessageKey.ALLOWED_ONE_OF, Argument.text(String.join(", ", near.isEmpty() ? all : near)));
+        MessageKey.ALLOWED_ONE_OF,
+        Argument.text(
+            Logged.ROD_REPAIRS.stream().map(Repair::id).collect(Collectors.joining(", "))));
   }
 
-  private static Outcome outcome(Typed where, Check check, String what) {
-    if (what.equals(NONE)) {
-      return new Outcome.NotReached();
-    } else if (check instanceof Check.Read read) {
-      return metered(where, read, what);
-    }
-    Set<Enum<?>> found = new TreeSet<>();
-    for (String word : what.split("\\|", -1)) {
-      found.add(finding(where, check, word.strip()));
-    }
-    return found.size() == 1
-        ? new Outcome.Found(found.iterator().next())
-        : new Outcome.Unsure(found);
-  }
-
-  private static Enum<?> finding(Typed where, Check check, String word) {
-    for (Enum<?> outcome : check.outcomes()) {
-      if (JsonValue.spelling(outcome).equals(word)) {
-        return outcome;
+  /** All entries with one clock, in order; the first that is not is refused. */
+  static FlameLog log(List<Entry> entries, double burningRatio) {
+    @Nullable Calendar calendar =
+        entries.get(0).when() instanceof When.Day day
+            ? new Calendar(day.date(), burningRatio)
+            : null;
+    List<Logged> all = new ArrayList<>();
+    double before = 0;
+    for (int k = 0; k < entries.size(); k++) {
+      Entry entry = entries.get(k);
+      double seconds = seconds(entry, calendar);
+      if (!(seconds >= before && seconds <= Logged.MOST_SECONDS)) {
+        throw entry.refused().apply(later(entries.get(Math.max(0, k - 1)).when()));
       }
+      all.add(entry.what().apply(seconds));
+      before = seconds;
     }
-    String words =
-        check.outcomes().stream().map(JsonValue::spelling).collect(Collectors.joining(", "));
-    throw where.refused(
-        word, Message.of(MessageKey.ALLOWED_FINDING, Argument.text(words + ", " + NONE)));
+    return new FlameLog(all, calendar);
   }
 
-  private static Outcome metered(Typed where, Check.Read read, String what) {
-    if (!read.current()) {
-      return new Outcome.Volts(volts(where, what));
+  private static double seconds(Entry entry, @Nullable Calendar calendar) {
+    if (calendar != null && entry.when() instanceof When.Day day) {
+      return calendar.flameSeconds(day.date());
     }
-    int slash = what.indexOf('/');
-    if (slash < 0) {
-      return Outcome.Amps.ofMean(amps(where, what, -MOST_AMPS));
+    if (calendar == null && entry.when() instanceof When.Burnt burnt) {
+      return burnt.flameSeconds();
     }
-    String direct = what.substring(0, slash).strip();
-    double alternating = amps(where, what.substring(slash + 1).strip(), 0);
-    return new Outcome.Amps(
-        direct.isEmpty() ? Double.NaN : amps(where, direct, -MOST_AMPS), alternating);
+    throw entry.refused().apply(Message.of(MessageKey.ALLOWED_ONE_CLOCK));
   }
 
-  private static double volts(Typed where, String text) {
-    double si = QuantityReader.si(text, Dimension.VOLTAGE).orElse(Double.NaN);
-    if (!(si >= 0 && si <= MOST_VOLTS)) {
-      throw where.refused(text, range(0, MOST_VOLTS, Dimension.VOLTAGE));
-    }
-    return si;
-  }
-
-  private static double amps(Typed where, String text, double least) {
-    double si = QuantityReader.si(text, Dimension.CURRENT).orElse(Double.NaN);
-    if (si >= least && si <= MOST_AMPS) {
-      return si;
-    }
-    Message range = range(least, MOST_AMPS, Dimension.CURRENT);
-    // amperes or milliamperes typed for microamperes
-    for (double unit : new double[] {MICRO, MILLI}) {
-      double meant = si * unit;
-      if (meant >= least && meant <= MOST_AMPS) {
-        throw where.refused(
-            text,
-            Message.of(
-                MessageKey.ALLOWED_MEANT,
-                Argument.nested(range),
-                new Quantity(meant, Dimension.CURRENT)));
-      }
-    }
-    throw where.refused(text, range);
-  }
-
-  private static Message range(double low, double high, Dimension dimension) {
-    return Message.of(
-        MessageKey.ALLOWED_RANGE, new Quantity(low, dimension), new Quantity(high, dimension));
-  }
-
-  /** The line in words. */
-  public static String text(Entry entry) {
-    if (entry instanceof Entry.Repaired repaired) {
-      return repaired.repair().id() + "=" + JsonValue.spelling(repaired.result());
-    } else if (entry instanceof Entry.Observed observed) {
-      return observed.check().id() + "=" + what(observed.outcome());
-    }
-    throw new IllegalStateException("no words for " + entry);
-  }
-
-  private static String what(Outcome outcome) {
-    if (outcome instanceof Outcome.Found found) {
-      return JsonValue.spelling(found.what());
-    } else if (outcome instanceof Outcome.Unsure unsure) {
-      return unsure.what().stream()
-          .map(JsonValue::spelling)
-          .sorted()
-          .collect(Collectors.joining("|"));
-    } else if (outcome instanceof Outcome.Amps amps) {
-      return amps(amps);
-    } else if (outcome instanceof Outcome.Volts volts) {
-      return volts.alternatingRmsVolts() + "V";
-    }
-    return NONE;
-  }
-
-  private static String amps(Outcome.Amps amps) {
-    String direct = Double.isNaN(amps.meanAmps()) ? "" : amps.meanAmps() / MICRO + "uA";
-    return Double.isNaN(amps.alternatingRmsAmps())
-        ? direct
-        : direct + "/" + amps.alternatingRmsAmps() / MICRO + "uA";
+  private static Message later(When before) {
+    Argument shown =
+        before instanceof When.Day day
+            ? Argument.text(day.date().toString())
+            : Argument.quantity(((When.Burnt) before).flameSeconds(), Dimension.TIME);
+    return Message.of(MessageKey.ALLOWED_LATER, shown);
   }
 }

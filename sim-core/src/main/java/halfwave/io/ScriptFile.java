@@ -86,7 +86,7 @@ public final class ScriptFile {
     return new Act(millis(f.get("seconds"), 0, length - 1), deed(word, f));
   }
 
-  private static MeterModel meter(JsonValue value) {
+  static MeterModel meter(JsonValue value) {
     String names =
         ShippedMeters.all().stream().map(MeterModel::name).collect(Collectors.joining(", "));
     return ShippedMeters.all().stream()

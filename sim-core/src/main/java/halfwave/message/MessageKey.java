@@ -907,5 +907,79 @@ public enum MessageKey {
   /** Note below a diagnosis. */
   DIAGNOSIS_NOTE,
   /** Progress of a table: causes done, all. */
-  DIAGNOSIS_PROGRESS
+  DIAGNOSIS_PROGRESS,
+  /** What is allowed, and what was probably meant: what, the value. */
+  ALLOWED_DID_YOU_MEAN,
+  /** A reading as it is typed: an example. */
+  ALLOWED_READING,
+  /** An entry of a log as it is typed: examples. */
+  ALLOWED_LOGGED,
+  /** A time of a log as it is typed: examples. */
+  ALLOWED_WHEN,
+  /** A time that is not before another one: that one. */
+  ALLOWED_LATER,
+  /** Dates or hours in one log, not both. */
+  ALLOWED_ONE_CLOCK,
+  /** A reading or a repair in one entry. */
+  ALLOWED_READ_OR_DONE,
+  /** A range of a rate: an example. */
+  ALLOWED_RATE,
+  /** Nothing beside another option: which. */
+  ALLOWED_WITHOUT,
+  /** A reading: its kind. */
+  MATCH_SIGHT,
+  /** A reading after cleaning: the reading. */
+  MATCH_CLEANED,
+  /** A reading with the rod moved sideways: the reading, how far. */
+  MATCH_ACROSS,
+  /** A reading with the rod moved up: the reading, how far. */
+  MATCH_UP,
+  /** A reading with the rod moved along: the reading, how far. */
+  MATCH_ALONG,
+  /** An interval: from, to. */
+  MATCH_INTERVAL,
+  /** Two things in a list: the one, the other. */
+  MATCH_AND,
+  /** The readings do not show an unknown: which. */
+  MATCH_UNSEEN,
+  /** The readings cannot tell unknowns apart: a list. */
+  MATCH_AMBIGUOUS,
+  /** A reading that would help: which, its expected value, width that is left. */
+  MATCH_FURTHER,
+  /** No reading would help. */
+  MATCH_NOTHING_FURTHER,
+  /** The readings do not belong together: the furthest off, read, fitted. */
+  MATCH_IMPLAUSIBLE,
+  /** What the intervals are worth. */
+  MATCH_INTERVALS,
+  /** A reading cannot have been taken there: which, what is allowed. */
+  MATCH_IMPOSSIBLE,
+  /** A circuit of a fit was not solved: for which reading, why. */
+  MATCH_UNSOLVED,
+  /** A fit came to no end: how many sets of values were tried. */
+  MATCH_UNSETTLED,
+  /** No match: command, why. */
+  MATCH_FAILED,
+  /** No forecast: command, why. */
+  FORECAST_FAILED,
+  /** Plan: nothing is done. */
+  FORECAST_NOTHING,
+  /** The reading now: middle, low, high. */
+  FORECAST_NOW,
+  /** When to serve: limit, chance, time. */
+  FORECAST_SERVICE,
+  /** Service is due: limit, chance. */
+  FORECAST_DUE,
+  /** No service in the time looked at: limit, chance, its end. */
+  FORECAST_LASTS,
+  /** A time: hours of flame. */
+  FORECAST_HOURS,
+  /** A time: hours of flame, its date. */
+  FORECAST_DAY,
+  /** The log is no ageing alone. */
+  FORECAST_IMPLAUSIBLE,
+  /** Few lives explain the log: how many. */
+  FORECAST_ROUGH,
+  /** What the band is worth. */
+  FORECAST_BAND
 }

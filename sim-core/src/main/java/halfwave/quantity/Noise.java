@@ -15,7 +15,9 @@ public final class Noise {
     /** Shaking of the inducer. */
     VIBRATION,
     /** The last digits of a meter. */
-    READING
+    READING,
+    /** Rates that nobody knows. */
+    RATE
   }
 
   private static final double TO_UNIT = 0x1.0p-53;

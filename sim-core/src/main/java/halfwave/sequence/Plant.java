@@ -5,6 +5,7 @@ import halfwave.bench.Bench;
 import halfwave.bench.Disorder;
 import halfwave.board.BoardOutputs;
 import halfwave.board.Ignition;
+import halfwave.flame.Flicker;
 import halfwave.quantity.Noise;
 import halfwave.surface.RodHeating;
 import org.apache.commons.math3.util.FastMath;
@@ -39,12 +40,10 @@ final class Plant {
 
   private static final double GROWTH_SHARE = share(0.3);
 
-  /** Flicker of the ion source: rms of its logarithm and correlation time [practice]. */
-  static final double FLICKER_RATIO = 0.07;
-
-  private static final double FLICKER_KEEPS = FastMath.exp(-PACE_SECONDS / 0.03);
+  private static final double FLICKER_KEEPS =
+      FastMath.exp(-PACE_SECONDS / Flicker.CORRELATION_SECONDS);
   private static final double FLICKER_ADDS =
-      FLICKER_RATIO * FastMath.sqrt(1 - FLICKER_KEEPS * FLICKER_KEEPS);
+      Flicker.SOURCE_RATIO * FastMath.sqrt(1 - FLICKER_KEEPS * FLICKER_KEEPS);
 
   private static final double BODY_SHARE = share(90);
 
@@ -113,7 +112,7 @@ final class Plant {
       flicker =
           wasAtRod
               ? FLICKER_KEEPS * f.flickerRatio() + FLICKER_ADDS * noise
-              : FLICKER_RATIO * noise;
+              : Flicker.SOURCE_RATIO * noise;
     }
     boolean rodInFlame = atRod && flame.rodInFlame();
     boolean films = rodInFlame && bench.design().siliconKilogramsPerCubicMeter() > 0;

@@ -14,6 +14,7 @@ import halfwave.board.SenseFilter;
 import halfwave.board.Stage;
 import halfwave.board.Transition;
 import halfwave.circuit.SteadyState.Failed;
+import halfwave.flame.Flicker;
 import halfwave.instrument.Measurement;
 import halfwave.message.Argument;
 import halfwave.message.Message;
@@ -181,7 +182,7 @@ final class Run {
       return flame.dark();
     }
     double flicker =
-        FastMath.exp(f.flickerRatio() - 0.5 * Plant.FLICKER_RATIO * Plant.FLICKER_RATIO);
+        FastMath.exp(f.flickerRatio() - 0.5 * Flicker.SOURCE_RATIO * Flicker.SOURCE_RATIO);
     return flame.at(f.rodKelvin(), f.growthRatio() * flicker);
   }
 

@@ -1,45 +1,18 @@
 package halfwave.instrument;
 
-import halfwave.message.Quantity;
-import java.util.Collections;
-import java.util.EnumMap;
-import java.util.List;
-import java.util.Map;
-
-/** The service meter without error and with very fine last digits: what is left is its physics. */
+/** The shipped meters without error and with very fine last digits: what is left is its physics. */
 public final class IdealMeters {
 
   /** One step of the last digit, in SI. */
-  public static final double STEP = 1e-13;
+  public static final double STEP = MeterModel.FINEST_SI;
 
   private IdealMeters() {}
 
   /** A fresh one, settled at once. */
   public static Meter of(AlternatingMethod method) {
-    Map<MeterFunction, List<Scale>> scales = new EnumMap<>(MeterFunction.class);
-    for (MeterFunction f : MeterFunction.values()) {
-      scales.put(
-          f,
-          Collections.singletonList(
-              new Scale(
-                  new Quantity(1e12, f.dimension()), new Quantity(STEP, f.dimension()), 0, 0)));
-    }
-    MeterModel m = ShippedMeters.service();
-    return Meter.fresh(
-        new MeterModel(
-            "ideal",
-            m.voltage(),
-            m.lowImpedance(),
-            m.microamps(),
-            m.milliamps(),
-            m.ohmmeter(),
-            method,
-            0,
-            m.refreshMillis(),
-            m.clampVolts(),
-            m.fuseAmps(),
-            m.leadOhms(),
-            scales));
+    MeterModel model =
+        method == AlternatingMethod.TRUE_RMS ? ShippedMeters.service() : ShippedMeters.plain();
+    return Meter.fresh(model.faultless());
   }
 
   /** What a true-rms one measures. */

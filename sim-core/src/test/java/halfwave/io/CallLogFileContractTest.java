@@ -26,7 +26,7 @@ class CallLogFileContractTest {
   @TempDir Path folder;
 
   private static Entry entry(String text) {
-    return LogWords.entry(WHERE, text, Ignition.HOT_SURFACE);
+    return CallLogWords.entry(WHERE, text, Ignition.HOT_SURFACE);
   }
 
   @ParameterizedTest
@@ -46,7 +46,7 @@ class CallLogFileContractTest {
   }
 
   private static void comesBack(Entry entry, Ignition ignition) {
-    assertThat(LogWords.entry(WHERE, LogWords.text(entry), ignition)).isEqualTo(entry);
+    assertThat(CallLogWords.entry(WHERE, CallLogWords.text(entry), ignition)).isEqualTo(entry);
   }
 
   @ParameterizedTest
@@ -59,7 +59,7 @@ class CallLogFileContractTest {
   void currents(String text, double direct, double alternating) {
     Entry.Observed read = (Entry.Observed) entry(text);
     assertThat(read.outcome()).isEqualTo(new Outcome.Amps(direct, alternating));
-    assertThat(entry(LogWords.text(read))).isEqualTo(read);
+    assertThat(entry(CallLogWords.text(read))).isEqualTo(read);
   }
 
   @ParameterizedTest
@@ -67,7 +67,7 @@ class CallLogFileContractTest {
   void voltages(String text, double volts) {
     Entry.Observed read = (Entry.Observed) entry(text);
     assertThat(read.outcome()).isEqualTo(new Outcome.Volts(volts));
-    assertThat(entry(LogWords.text(read))).isEqualTo(read);
+    assertThat(entry(CallLogWords.text(read))).isEqualTo(read);
   }
 
   /** The line names what was understood, what was not, and what is allowed. */

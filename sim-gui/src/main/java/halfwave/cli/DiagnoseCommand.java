@@ -11,9 +11,9 @@ import halfwave.diagnosis.Priors;
 import halfwave.io.AtomicFile;
 import halfwave.io.CacheFolder;
 import halfwave.io.CallLogFile;
+import halfwave.io.CallLogWords;
 import halfwave.io.CaseCache;
 import halfwave.io.DiagnosisJson;
-import halfwave.io.LogWords;
 import halfwave.io.PriorsFile;
 import halfwave.io.Typed;
 import java.nio.charset.StandardCharsets;
@@ -97,7 +97,7 @@ final class DiagnoseCommand implements Callable<Integer> {
     }
     Typed where = new Typed(standard.spec().qualifiedName(), FOUND);
     for (String line : found) {
-      entries.add(LogWords.entry(where, line, chosen.design().ignition()));
+      entries.add(CallLogWords.entry(where, line, chosen.design().ignition()));
     }
     return entries;
   }

@@ -26,6 +26,8 @@ import picocli.CommandLine.Mixin;
       MeasureCommand.class,
       SymptomsCommand.class,
       DiagnoseCommand.class,
+      MatchCommand.class,
+      ForecastCommand.class,
       BenchesCommand.class,
       BoardsCommand.class,
       FaultsCommand.class,

@@ -13,7 +13,6 @@ import halfwave.instrument.Measuring;
 import halfwave.instrument.Meter;
 import halfwave.instrument.MeterFunction;
 import halfwave.instrument.MeterModel;
-import halfwave.instrument.ShippedMeters;
 import halfwave.io.JsonValue;
 import halfwave.io.Typed;
 import halfwave.message.Argument;
@@ -41,7 +40,6 @@ final class MeasureCommand implements Callable<Integer> {
 
   private static final String AT = "--at";
   private static final String FUNCTION = "--function";
-  private static final String METER = "--meter";
   private static final String ALONG = "--wire-along";
   private static final String ACROSS = "--wire-across";
 
@@ -72,7 +70,7 @@ final class MeasureCommand implements Callable<Integer> {
       descriptionKey = "leads")
   private @Nullable String leads;
 
-  @Option(names = METER, paramLabel = "NAME", descriptionKey = "meter")
+  @Option(names = MeterArgument.OPTION, paramLabel = "NAME", descriptionKey = "meter")
   private @Nullable String meter;
 
   @Option(names = ALONG, paramLabel = "LENGTH", descriptionKey = "wire-along")
@@ -85,7 +83,7 @@ final class MeasureCommand implements Callable<Integer> {
   public Integer call() {
     String command = standard.spec().qualifiedName();
     MeterFunction chosen = function(command, Objects.requireNonNull(function));
-    MeterModel model = model(command);
+    MeterModel model = MeterArgument.resolve(command, meter);
     ProbeWire wire =
         new ProbeWire(
             length(command, ALONG, along, 0, ProbeWire.MOST_ALONG_METERS),
@@ -144,20 +142,6 @@ final class MeasureCommand implements Callable<Integer> {
                 new Typed(command, FUNCTION)
                     .refused(
                         typed, oneOf(Stream.of(MeterFunction.values()).map(JsonValue::spelling))));
-  }
-
-  private MeterModel model(String command) {
-    String typed = meter;
-    if (typed == null) {
-      return ShippedMeters.service();
-    }
-    return ShippedMeters.all().stream()
-        .filter(m -> m.name().equals(typed))
-        .findFirst()
-        .orElseThrow(
-            () ->
-                new Typed(command, METER)
-                    .refused(typed, oneOf(ShippedMeters.all().stream().map(MeterModel::name))));
   }
 
   private static Message oneOf(Stream<String> words) {

@@ -26,4 +26,12 @@ final class Wrapping {
     lines.add(line.toString());
     return lines;
   }
+
+  /** Sentences one below the other, each broken into lines. */
+  static String paragraphs(List<String> sentences) {
+    StringBuilder text = new StringBuilder();
+    sentences.forEach(
+        sentence -> lines(sentence, WIDTH).forEach(line -> text.append(line).append('\n')));
+    return text.toString();
+  }
 }

@@ -63,6 +63,8 @@ class ReadmeTest {
           "solve",
           "sweep",
           "sequence",
+          "match",
+          "forecast",
           "report",
           "boards",
           "faults",

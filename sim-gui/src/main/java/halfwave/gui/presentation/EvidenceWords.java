@@ -5,7 +5,7 @@ import halfwave.diagnosis.Check;
 import halfwave.diagnosis.Entry;
 import halfwave.diagnosis.Outcome;
 import halfwave.io.BadInputException;
-import halfwave.io.LogWords;
+import halfwave.io.CallLogWords;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Set;
@@ -47,7 +47,7 @@ public final class EvidenceWords {
     }
     try {
       Entry entry =
-          LogWords.entry(
+          CallLogWords.entry(
               new halfwave.io.Typed(words.text("tab.evidence"), words.text("evidence.reading")),
               read.id() + "=" + line,
               Ignition.HOT_SURFACE);
