@@ -44,7 +44,7 @@ final class EvidenceForm extends JPanel {
   private transient List<Check> known = List.of();
 
   EvidenceForm(Theme theme, Wording words, EvidenceModel model) {
-    super(new MigLayout("insets 0, gap 6, fillx, hidemode 3, novisualpadding", "[grow,fill][]"));
+    super(new MigLayout("insets 0, gap 6, fillx, hidemode 3, novisualpadding", "[grow,fill]"));
     this.theme = theme;
     this.words = words;
     this.model = model;
@@ -60,17 +60,15 @@ final class EvidenceForm extends JPanel {
     wrong = Lettering.label(" ", theme.note(), theme.palette().danger());
     wrong.setName("evidence.wrong");
     look = Forms.button(words, "evidence.look", "evidence.look-hint", this::look);
-    label("evidence.check");
-    add(checks, "wmin 0, span, wrap");
-    add(outcomes, "wmin 0");
-    add(reading, "wmin 0, wmin " + theme.px(120));
-    add(Forms.button(words, "evidence.add", this::addFound), "wrap");
-    add(wrong, "wmin 0, span, wrap");
-    add(look, "growx 0, span, wrap");
-    label("evidence.repair");
-    add(repairs, "wmin 0, span, wrap");
-    add(results, "wmin 0");
-    add(Forms.button(words, "evidence.add-repair", this::addRepair), "wrap");
+    add(
+        Lettering.label(words.text("evidence.check"), theme.heading(), theme.palette().ink()),
+        "split 2, growx");
+    add(look, "growx 0, wrap");
+    add(checks, "wmin 0, wrap");
+    add(outcomes, "split 3, wmin 0, growx");
+    add(reading, "wmin 0, growx");
+    add(Forms.button(words, "evidence.add", this::addFound), "growx 0, wrap");
+    add(wrong, "wmin 0, wrap");
     for (Repair repair : Repair.values()) {
       repairs.addItem(new Choice<>(repair, words.heading(repair)));
     }
@@ -87,8 +85,18 @@ final class EvidenceForm extends JPanel {
     box.setToolTipText(words.text(key));
   }
 
-  private void label(String key) {
-    add(Lettering.label(words.text(key), theme.body(), theme.palette().ink()), "span, wrap");
+  /** What was repaired: it comes last, and so it stands last. */
+  JPanel repairing() {
+    JPanel panel =
+        new JPanel(new MigLayout("insets 0, gap 6, fillx, novisualpadding", "[grow,fill][]"));
+    panel.setOpaque(false);
+    panel.add(
+        Lettering.label(words.text("evidence.repair"), theme.heading(), theme.palette().ink()),
+        "gaptop 8, span, wrap");
+    panel.add(repairs, "wmin 0, span, wrap");
+    panel.add(results, "wmin 0");
+    panel.add(Forms.button(words, "evidence.add-repair", this::addRepair));
+    return panel;
   }
 
   /** The checks follow the kind of bench. */

@@ -46,12 +46,13 @@ final class EvidencePanel extends JPanel {
     waiting.add(Forms.button(words, "evidence.cancel", model::cancel));
     waiting.setVisible(false);
     Column column = new Column(theme);
-    column.add(
-        Lettering.paragraph(words.text("evidence.hint"), theme.note(), theme.palette().softInk()),
-        "growx, wmin 0, wrap");
     column.add(form, "growx, wmin 0, wrap");
     column.add(waiting, "growx, wmin 0, wrap");
     column.add(results, "growx, wmin 0, wrap");
+    column.add(form.repairing(), "growx, wmin 0, wrap");
+    column.add(
+        Lettering.paragraph(words.text("evidence.hint"), theme.note(), theme.palette().softInk()),
+        "growx, wmin 0, gaptop 8, wrap");
     add(column.scrolled(), BorderLayout.CENTER);
   }
 
