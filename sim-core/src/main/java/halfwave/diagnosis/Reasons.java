@@ -86,14 +86,19 @@ public final class Reasons {
   }
 
   private static Message said(Outcome.Amps amps) {
-    Argument direct = new Quantity(amps.meanAmps(), Dimension.CURRENT);
-    Argument alternating = new Quantity(amps.alternatingRmsAmps(), Dimension.CURRENT);
     if (Double.isNaN(amps.meanAmps())) {
-      return Message.of(MessageKey.OUTCOME_ALTERNATING, alternating);
+      return Message.of(MessageKey.OUTCOME_ALTERNATING, current(amps.alternatingRmsAmps()));
     }
     return Double.isNaN(amps.alternatingRmsAmps())
-        ? Message.of(MessageKey.OUTCOME_DIRECT, direct)
-        : Message.of(MessageKey.OUTCOME_BOTH, direct, alternating);
+        ? Message.of(MessageKey.OUTCOME_DIRECT, current(amps.meanAmps()))
+        : Message.of(
+            MessageKey.OUTCOME_BOTH,
+            current(amps.meanAmps()),
+            current(amps.alternatingRmsAmps()));
+  }
+
+  private static Argument current(double amps) {
+    return new Quantity(amps, Dimension.CURRENT);
   }
 
   /** A line of the log. */

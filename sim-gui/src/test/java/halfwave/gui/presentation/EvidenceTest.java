@@ -23,7 +23,9 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-/** Evidence in the window: what is typed or looked at moves the probabilities, nothing else does. */
+/**
+ * Evidence in the window: what is typed or looked at moves the probabilities, nothing else does.
+ */
 class EvidenceTest {
 
   private static final Check.Read SERIES = new Check.Read(MeterTest.SERIES_CURRENT, Occasion.TRIAL);
@@ -64,7 +66,9 @@ class EvidenceTest {
     model.add(new Entry.Observed(new Check.Call(), new Outcome.Found(Course.GOES_OUT)));
     assertThat(view().next().get(0)).startsWith("Next: ");
     assertThat(view().customer()).startsWith("\"");
-    assertThat(view().checks()).isNotEmpty().allSatisfy(o -> assertThat(o.share()).isBetween(0.0, 1.0));
+    assertThat(view().checks())
+        .isNotEmpty()
+        .allSatisfy(o -> assertThat(o.share()).isBetween(0.0, 1.0));
     model.add(new Entry.Repaired(Repair.CLEAN_ROD_WITH_PAD, Entry.Result.UNCHANGED));
     assertThat(view().found()).hasSize(2);
     model.clear();

@@ -23,7 +23,8 @@ class EvidenceRobotTest extends WithWindow {
   @Test
   void whatIsAddedStandsThereAndCanBeRemoved() {
     hand.tab("Evidence");
-    open.await("the checks", () -> hand.find(JComboBox.class, "evidence.check").getItemCount() > 40);
+    open.await(
+        "the checks", () -> hand.find(JComboBox.class, "evidence.check").getItemCount() > 40);
     choose("evidence.outcome", 4);
     hand.click("evidence.add");
     open.await("the line", () -> hand.there("evidence.remove.0"));
