@@ -89,7 +89,8 @@ final class Screens {
       JTabbedPane tabs = hand.find(JTabbedPane.class, "tabs");
       OpenWindow.onScreen(
           () -> {
-            tabs.setSelectedIndex(tabs.getTabCount() - 1);
+            var words = Wording.of(Locale.forLanguageTag(language), UnitSystem.METRIC);
+            tabs.setSelectedIndex(tabs.indexOfTab(words.text("tab.lesson")));
             return null;
           });
       picture(open, language + "-lesson-list");
