@@ -50,8 +50,7 @@ public final class BenchFile {
 
   /** The same for a file that was already read. */
   public static Bench of(JsonValue value) {
-    JsonFields f = value.fields("format", "version", "name", "design", "condition");
-    f.checkFormat(FORMAT, VERSION);
+    JsonFields f = value.file(FORMAT, VERSION, "format", "version", "name", "design", "condition");
     return f.make(
         () ->
             new Bench(

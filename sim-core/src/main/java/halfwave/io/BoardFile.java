@@ -35,9 +35,8 @@ public final class BoardFile {
   /** The same for a file that was already read. */
   static BoardSettings of(JsonValue value) {
     JsonFields f =
-        value.fields(
-            "format", "version", "name", "ignition", "sensing", "times", "counting", "learning");
-    f.checkFormat(FORMAT, VERSION);
+        value.file(
+            FORMAT, VERSION, "format", "version", "name", "ignition", "sensing", "times", "counting", "learning");
     return f.make(
         () ->
             new BoardSettings(

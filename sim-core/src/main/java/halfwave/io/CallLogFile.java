@@ -30,8 +30,7 @@ public final class CallLogFile {
    * @throws BadInputException if anything in it is not as the schema says
    */
   public static List<Entry> read(Path file, Ignition ignition) {
-    JsonFields f = JsonFile.read(file).fields("format", "version", "entries");
-    f.checkFormat(FORMAT, VERSION);
+    JsonFields f = JsonFile.read(file).file(FORMAT, VERSION, "format", "version", "entries");
     return f.get("entries")
         .filledList(
             v -> CallLogWords.entry(new Typed(v.file(), v.path()), v.text(), ignition),

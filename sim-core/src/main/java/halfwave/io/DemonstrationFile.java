@@ -68,12 +68,11 @@ public final class DemonstrationFile {
   }
 
   private static JsonFields fields(JsonValue value) {
-    return value.fields(
-        "format", "version", "name", "title", "about", "bench", "board", "seed", "start", "steps");
+    return value.file(
+        FORMAT, VERSION, "format", "version", "name", "title", "about", "bench", "board", "seed", "start", "steps");
   }
 
   private static Demonstration unplayed(JsonFields f) {
-    f.checkFormat(FORMAT, VERSION);
     Bench bench = bench(f.get("bench"));
     return new Demonstration(
         filled(f.get("name")),

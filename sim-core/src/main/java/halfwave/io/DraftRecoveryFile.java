@@ -27,8 +27,7 @@ public record DraftRecoveryFile(Draft draft, Draft saved, @Nullable Path file) {
    * @throws BadInputException if anything in it is not as it was written
    */
   public static DraftRecoveryFile read(Path file) {
-    JsonFields f = JsonFile.read(file).fields("format", "version", "file", "draft", "saved");
-    f.checkFormat(FORMAT, VERSION);
+    JsonFields f = JsonFile.read(file).file(FORMAT, VERSION, "format", "version", "file", "draft", "saved");
     return new DraftRecoveryFile(
         Draft.of(DemonstrationFile.unplayed(f.get("draft"))),
         Draft.of(DemonstrationFile.unplayed(f.get("saved"))),

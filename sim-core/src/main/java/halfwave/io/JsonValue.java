@@ -91,6 +91,15 @@ public final class JsonValue {
     return fields;
   }
 
+  /**
+   * The fields of a whole file. Its format is asked first: what another file is made of says little
+   * to whoever took the wrong one.
+   */
+  JsonFields file(String format, int version, String... names) {
+    anyFields().checkFormat(format, version);
+    return fields(names);
+  }
+
   /** The object's fields where others may stand beside those that are read. */
   public JsonFields anyFields() {
     if (!node.isObject()) {

@@ -42,8 +42,7 @@ public final class LogFile {
 
   /** The same for a file that was already read. */
   static FlameLog of(JsonValue value) {
-    JsonFields f = value.fields("format", "version", "flameHoursPerYear", "entries");
-    f.checkFormat(FORMAT, VERSION);
+    JsonFields f = value.file(FORMAT, VERSION, "format", "version", "flameHoursPerYear", "entries");
     double hours = f.orElse("flameHoursPerYear", LogFile::hoursPerYear, Calendar.USUAL_HOURS);
     return LogWords.log(
         f.get("entries")

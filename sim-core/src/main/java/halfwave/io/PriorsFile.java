@@ -58,7 +58,9 @@ public final class PriorsFile {
 
   private static Priors of(JsonValue value) {
     JsonFields f =
-        value.fields(
+        value.file(
+            FORMAT,
+            VERSION,
             "format",
             "version",
             "label",
@@ -70,7 +72,6 @@ public final class PriorsFile {
             "misreadProbability",
             "outlierProbability",
             "mishapProbability");
-    f.checkFormat(FORMAT, VERSION);
     f.get("label").text();
     return f.make(
         () ->

@@ -36,8 +36,7 @@ public final class ReadingsFile {
 
   /** The same for a file that was already read. */
   static List<TakenReading> of(JsonValue value) {
-    JsonFields f = value.fields("format", "version", "meter", "readings");
-    f.checkFormat(FORMAT, VERSION);
+    JsonFields f = value.file(FORMAT, VERSION, "format", "version", "meter", "readings");
     MeterModel meter = f.orElse("meter", ScriptFile::meter, ShippedMeters.service());
     return f.get("readings")
         .filledList(

@@ -32,8 +32,7 @@ public record RecoveryFile(Bench bench, Bench saved, String board, @Nullable Pat
    */
   public static RecoveryFile read(Path file) {
     JsonFields f =
-        JsonFile.read(file).fields("format", "version", "board", "file", "bench", "saved");
-    f.checkFormat(FORMAT, VERSION);
+        JsonFile.read(file).file(FORMAT, VERSION, "format", "version", "board", "file", "bench", "saved");
     return new RecoveryFile(
         BenchFile.of(f.get("bench")),
         BenchFile.of(f.get("saved")),

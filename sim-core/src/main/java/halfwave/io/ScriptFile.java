@@ -47,8 +47,7 @@ public final class ScriptFile {
 
   /** The same for a file that was already read. */
   static Script of(JsonValue value) {
-    JsonFields f = value.fields("format", "version", "seconds", "board", "seed", "acts");
-    f.checkFormat(FORMAT, VERSION);
+    JsonFields f = value.file(FORMAT, VERSION, "format", "version", "seconds", "board", "seed", "acts");
     long length = millis(f.get("seconds"), 1, TimeWords.LONGEST_MILLIS);
     List<Act> acts = f.get("acts").list(act -> act(act, length));
     return new Script(

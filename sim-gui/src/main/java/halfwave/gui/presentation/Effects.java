@@ -162,7 +162,9 @@ final class Effects {
     Recording told = goesOn ? state.recording() : Recording.EMPTY;
     Standing there =
         new Standing(moment, state.standing().meter(), state.standing().dial(), told, List.of());
-    return at(state, there.at(moment))
+    // a demonstration is no place for a hidden fault: what was sealed ends
+    return at(state.own(), there.at(moment))
+        .with((Seal) null)
         .with(History.EMPTY)
         .with(new State.Clock(false, 1))
         .with(own(moment))

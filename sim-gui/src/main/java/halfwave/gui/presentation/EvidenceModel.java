@@ -38,7 +38,7 @@ public final class EvidenceModel {
   private final Inquiry<Question, EvidenceAnswer> inquiry;
   private final List<Runnable> watchers = new ArrayList<>();
   private final Priors priors = PriorsFile.shipped();
-  private @Nullable Question asked;
+  private volatile @Nullable Question asked;
   private @Nullable State state;
 
   /** These belong to the thread that reckons. */
@@ -92,12 +92,14 @@ public final class EvidenceModel {
 
   /** What was found so far, in order. */
   public List<Entry> log() {
-    return asked == null ? List.of() : asked.log();
+    Question now = asked;
+    return now == null ? List.of() : now.log();
   }
 
   /** Everything there is to find out on such a bench. */
   public List<Check> checks() {
-    return asked == null ? List.of() : Check.all(asked.healthy().design().ignition());
+    Question now = asked;
+    return now == null ? List.of() : Check.all(now.healthy().design().ignition());
   }
 
   /** One more line. */
@@ -122,8 +124,9 @@ public final class EvidenceModel {
   }
 
   private void log(List<Entry> entries) {
-    if (asked != null) {
-      ask(new Question(asked.healthy(), asked.settings(), List.copyOf(entries)));
+    Question now = asked;
+    if (now != null) {
+      ask(new Question(now.healthy(), now.settings(), List.copyOf(entries)));
     }
   }
 
@@ -171,7 +174,8 @@ public final class EvidenceModel {
               priors.causes(),
               (done, all) -> {
                 hearing.done((double) done / all);
-                return hearing.wanted();
+                // another line on the same kind of bench needs the same table
+                return question.sameKind(asked);
               });
       if (table.isEmpty()) {
         return;

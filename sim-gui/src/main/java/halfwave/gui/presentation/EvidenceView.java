@@ -3,6 +3,7 @@ package halfwave.gui.presentation;
 import halfwave.diagnosis.Cause;
 import halfwave.diagnosis.Check;
 import halfwave.diagnosis.CheckAdvice;
+import halfwave.diagnosis.Entry;
 import halfwave.diagnosis.Reasons;
 import halfwave.diagnosis.RepairAdvice;
 import halfwave.diagnosis.Step;
@@ -34,6 +35,11 @@ public record EvidenceView(
 
   private static final int OFFERED = 6;
   private static final double LEAST_PROBABILITY = 0.005;
+
+  /** From here on a check tells much, or at least something (bits) [judgement]. */
+  private static final double MUCH_BITS = 1;
+
+  private static final double SOME_BITS = 0.3;
 
   /**
    * Something that was found.
@@ -84,6 +90,13 @@ public record EvidenceView(
         words.sentences().text(Reasons.customer(answer.belief(), answer.advice())));
   }
 
+  /** Lines that nothing is known of yet. */
+  public static List<Line> noted(List<Entry> log, Wording words) {
+    return log.stream()
+        .map(e -> new Line(words.sentences().sentence(Reasons.line(e)), List.of(), false))
+        .toList();
+  }
+
   /** The name of a check as a heading. */
   public static String name(Check check, Wording words) {
     return words.sentences().sentence(Reasons.name(check));
@@ -128,13 +141,17 @@ public record EvidenceView(
                     most > 0 ? c.gainBits() / most : 0,
                     words.text(
                         c.pays() ? "evidence.tells" : "evidence.tells-in-vain",
-                        decimal(c.gainBits(), words),
+                        words.text(amount(c.gainBits())),
                         Math.round(c.effortSeconds() / 60)),
                     c.pays()))
         .toList();
   }
 
-  private static String decimal(double value, Wording words) {
-    return String.format(words.locale(), "%.2f", value);
+  /** Bits are for whoever wants to follow the sum; half a bit halves two suspects in two. */
+  private static String amount(double bits) {
+    if (bits >= MUCH_BITS) {
+      return "evidence.much";
+    }
+    return bits >= SOME_BITS ? "evidence.some" : "evidence.little";
   }
 }

@@ -151,4 +151,10 @@ public record FaultCard(
                     : (Deed) new Deed.Lurk(new Intermittent(trigger, change)))
         .toList();
   }
+
+  /** Its name: lists are searched by typing. */
+  @Override
+  public String toString() {
+    return name;
+  }
 }

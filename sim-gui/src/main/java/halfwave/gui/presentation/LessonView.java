@@ -52,6 +52,13 @@ public record LessonView(
    */
   public record Choice(String letter, String text, int votes, double share, boolean right) {}
 
+  /** Whether only votes are between the two. */
+  public boolean sameSheet(LessonView other) {
+    return title.equals(other.title)
+        && position.equals(other.position)
+        && revealed == other.revealed;
+  }
+
   /** The view of a playthrough. */
   public static LessonView of(Playthrough at, Wording words) {
     Step step = at.step();

@@ -126,11 +126,15 @@ public record SealView(
           words.text(
               "seal.step",
               numbers.time(step.timeMillis() / 100 * 100),
-              done(step, words),
+              ended(done(step, words)),
               numbers.fixed(amps, DisplayUnit.MICROAMP, 1),
               words.sentences().name(stage)));
     }
     return lines;
+  }
+
+  private static String ended(String text) {
+    return text.isEmpty() || text.endsWith(".") ? text : text + ".";
   }
 
   private static String done(PathStep step, Wording words) {

@@ -185,15 +185,15 @@ final class Editing implements LessonDesk {
 
   @Override
   public void show(Path file) {
-    face()
-        .files()
-        .read(over, file)
-        .filter(d -> face().mayBegin().getAsBoolean())
-        .ifPresent(
-            d -> {
-              face().toPlayer().run();
-              lesson.begin(d);
-            });
+    face().files().read(over, file).ifPresent(this::play);
+  }
+
+  /** Plays a demonstration, if the bench may be left for it. */
+  void play(Demonstration demonstration) {
+    if (face().mayBegin().getAsBoolean()) {
+      face().toPlayer().run();
+      lesson.begin(demonstration);
+    }
   }
 
   @Override

@@ -39,6 +39,7 @@ final class EditorMenus {
   /** In the main window. */
   JMenu main() {
     JMenu menu = menu("menu.demonstration", KeyEvent.VK_D);
+    menu.add(shipped("lesson.play", editing::play));
     menu.add(item("lesson.open", editing::open));
     menu.add(recent("lesson.recent", editing::show));
     menu.addSeparator();
@@ -58,17 +59,22 @@ final class EditorMenus {
     JMenuItem begin = item("lesson.new", KeyEvent.VK_N, CTRL, editing::create);
     fresh.add(begin);
     menu.add(begin);
-    JMenu copy = new JMenu(words.text("lesson.copy"));
-    for (Demonstration d : ShippedDemonstrations.all()) {
-      JMenuItem item = new JMenuItem(d.title().in(words.locale()));
-      item.setName("lesson.copy." + d.name());
-      item.setToolTipText(d.about().in(words.locale()));
-      item.addActionListener(e -> editing.copy(d));
-      copy.add(item);
-    }
-    menu.add(copy);
+    menu.add(shipped("lesson.copy", editing::copy));
     menu.add(item("lesson.edit-file", editing::openToEdit));
     menu.add(recent("lesson.edit-recent", editing::edit));
+  }
+
+  /** A menu of all that come with the program. */
+  private JMenu shipped(String key, Consumer<Demonstration> action) {
+    JMenu menu = new JMenu(words.text(key));
+    for (Demonstration d : ShippedDemonstrations.all()) {
+      JMenuItem item = new JMenuItem(d.title().in(words.locale()));
+      item.setName(key + "." + d.name());
+      item.setToolTipText(d.about().in(words.locale()));
+      item.addActionListener(e -> action.accept(d));
+      menu.add(item);
+    }
+    return menu;
   }
 
   /** In the editor's own window. */

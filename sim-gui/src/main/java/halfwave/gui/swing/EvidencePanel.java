@@ -1,11 +1,14 @@
 package halfwave.gui.swing;
 
+import halfwave.diagnosis.Check;
 import halfwave.gui.presentation.EvidenceAnswer;
 import halfwave.gui.presentation.EvidenceModel;
 import halfwave.gui.presentation.EvidenceView;
 import halfwave.gui.presentation.State;
 import halfwave.gui.presentation.Wording;
 import java.awt.BorderLayout;
+import java.awt.Rectangle;
+import java.util.List;
 import javax.swing.JButton;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
@@ -23,6 +26,7 @@ final class EvidencePanel extends JPanel {
   private final transient EvidenceModel model;
   private final EvidenceForm form;
   private final JPanel results;
+  private final JPanel noted;
   private final JPanel waiting;
   private final JProgressBar progress = new JProgressBar(0, 100);
   private transient @Nullable EvidenceAnswer shown;
@@ -35,6 +39,7 @@ final class EvidencePanel extends JPanel {
     setOpaque(false);
     form = new EvidenceForm(theme, words, model);
     results = panel();
+    noted = panel();
     waiting =
         new JPanel(new MigLayout("insets 0, gap 6, fillx, novisualpadding", "[][grow,fill][]"));
     waiting.setOpaque(false);
@@ -48,6 +53,7 @@ final class EvidencePanel extends JPanel {
     Column column = new Column(theme);
     column.add(form, "growx, wmin 0, wrap");
     column.add(waiting, "growx, wmin 0, wrap");
+    column.add(noted, "growx, wmin 0, wrap");
     column.add(results, "growx, wmin 0, wrap");
     column.add(form.repairing(), "growx, wmin 0, wrap");
     column.add(
@@ -82,6 +88,19 @@ final class EvidencePanel extends JPanel {
       shown = answer;
       fill(EvidenceView.of(answer, words));
     }
+    note(answer);
+  }
+
+  /** What was added stands there at once; what follows from it comes when it is reckoned. */
+  private void note(@Nullable EvidenceAnswer answer) {
+    int known = answer == null ? 0 : answer.belief().steps().size();
+    List<EvidenceView.Line> lines = EvidenceView.noted(model.log(), words);
+    noted.removeAll();
+    for (int k = known; k < lines.size(); k++) {
+      noted.add(line(lines.get(k), k), "wmin 0, wrap");
+    }
+    noted.revalidate();
+    noted.repaint();
   }
 
   private void fill(EvidenceView view) {
@@ -95,6 +114,9 @@ final class EvidencePanel extends JPanel {
     }
     heading("evidence.causes");
     view.causes().forEach(b -> results.add(new ProbabilityBar(theme, b), "wmin 0, wrap"));
+    if (!view.found().isEmpty()) {
+      note("evidence.legend");
+    }
     heading("evidence.next");
     view.next().forEach(s -> paragraph(s));
     heading("evidence.checks");
@@ -112,6 +134,12 @@ final class EvidencePanel extends JPanel {
   private void heading(String key) {
     results.add(
         Lettering.label(words.text(key), theme.heading(), theme.palette().ink()), "gaptop 8, wrap");
+  }
+
+  private void note(String key) {
+    results.add(
+        Lettering.paragraph(words.text(key), theme.note(), theme.palette().softInk()),
+        "growx, wmin 0, wrap");
   }
 
   private void paragraph(String text) {
@@ -136,6 +164,11 @@ final class EvidencePanel extends JPanel {
     return row;
   }
 
+  private void choose(Check check) {
+    form.choose(check);
+    form.scrollRectToVisible(new Rectangle(0, 0, 1, 1));
+  }
+
   /** A check with what it would tell; a button chooses it above. */
   private JPanel offer(EvidenceView.Offer offer) {
     JPanel row =
@@ -145,7 +178,7 @@ final class EvidencePanel extends JPanel {
         new ProbabilityBar(
             theme, new EvidenceView.Bar(offer.name(), offer.share(), offer.share(), offer.text())),
         "growx, wmin 0");
-    JButton choose = Forms.button(words, "evidence.choose", () -> form.choose(offer.check()));
+    JButton choose = Forms.button(words, "evidence.choose", () -> choose(offer.check()));
     choose.setName("evidence.choose." + offer.check().id());
     choose
         .getAccessibleContext()

@@ -11,6 +11,7 @@ import halfwave.lesson.Playthrough;
 import halfwave.picture.DrawnPart;
 import java.awt.BorderLayout;
 import java.awt.Font;
+import java.awt.Point;
 import java.awt.Rectangle;
 import java.nio.file.Path;
 import java.util.List;
@@ -19,6 +20,7 @@ import java.util.function.BooleanSupplier;
 import java.util.function.Consumer;
 import javax.swing.JButton;
 import javax.swing.JPanel;
+import javax.swing.JScrollPane;
 import javax.swing.SwingUtilities;
 import net.miginfocom.swing.MigLayout;
 import org.jspecify.annotations.Nullable;
@@ -35,6 +37,7 @@ final class LessonPanel extends JPanel {
   private final transient BooleanSupplier mayBegin;
   private final transient LessonDesk desk;
   private final Column column;
+  private final JScrollPane pane;
   private final JPanel foot;
   private @Nullable transient LessonView shown;
   private boolean listed;
@@ -57,7 +60,8 @@ final class LessonPanel extends JPanel {
     this.desk = desk;
     setOpaque(false);
     column = new Column(theme);
-    add(column.scrolled(), BorderLayout.CENTER);
+    pane = column.scrolled();
+    add(pane, BorderLayout.CENTER);
     foot = new JPanel(new MigLayout("insets 8 4 2 4, gap 6, fillx, hidemode 3", "[][][grow]"));
     foot.setOpaque(false);
     add(foot, BorderLayout.SOUTH);
@@ -76,9 +80,10 @@ final class LessonPanel extends JPanel {
     }
     LessonView view = LessonView.of(at, words);
     if (!view.equals(shown) || model.preparing()) {
+      LessonView before = shown;
       shown = view;
       listed = false;
-      fill(view);
+      fill(view, before != null && view.sameSheet(before));
       light.accept(view.lit());
     }
   }
@@ -136,7 +141,13 @@ final class LessonPanel extends JPanel {
     redraw();
   }
 
-  private void fill(LessonView view) {
+  /**
+   * Shows a step.
+   *
+   * @param stays whether only votes have changed: then nothing moves
+   */
+  private void fill(LessonView view, boolean stays) {
+    Point place = pane.getViewport().getViewPosition();
     column.removeAll();
     var p = theme.palette();
     column.add(
@@ -188,7 +199,14 @@ final class LessonPanel extends JPanel {
     foot.add(forward, "span, growx");
     redraw();
     int end = view.revealed() ? Integer.MAX_VALUE / 2 : 0;
-    SwingUtilities.invokeLater(() -> column.scrollRectToVisible(new Rectangle(0, end, 1, 1)));
+    SwingUtilities.invokeLater(
+        () -> {
+          if (stays) {
+            pane.getViewport().setViewPosition(place);
+          } else {
+            column.scrollRectToVisible(new Rectangle(0, end, 1, 1));
+          }
+        });
   }
 
   private JButton button(String key, Runnable action, boolean can) {

@@ -2,18 +2,22 @@ package halfwave.gui.swing;
 
 import halfwave.gui.presentation.FaultCard;
 import halfwave.gui.presentation.Intent;
+import halfwave.gui.presentation.Seal;
 import halfwave.gui.presentation.SealView;
 import halfwave.gui.presentation.State;
 import halfwave.gui.presentation.Wording;
 import halfwave.gui.presentation.Workbench;
 import java.awt.Component;
+import java.util.List;
 import java.util.function.LongSupplier;
 import javax.swing.DefaultListCellRenderer;
 import javax.swing.JButton;
 import javax.swing.JComboBox;
+import javax.swing.JComponent;
 import javax.swing.JList;
 import javax.swing.JPanel;
 import javax.swing.JToggleButton;
+import javax.swing.SwingUtilities;
 import javax.swing.Timer;
 import net.miginfocom.swing.MigLayout;
 import org.jspecify.annotations.Nullable;
@@ -33,6 +37,10 @@ final class SealPanel extends JPanel {
   private final Timer replay = new Timer(REPLAY_MILLIS, e -> onward());
   private @Nullable transient SealView shown;
   private @Nullable JComboBox<FaultCard> answer;
+  private @Nullable JButton draw;
+
+  /** The stage of the seal that the keyboard has followed. */
+  private transient Object followed = "";
 
   /**
    * A panel.
@@ -72,17 +80,30 @@ final class SealPanel extends JPanel {
     }
     revalidate();
     repaint();
+    follow(state);
+  }
+
+  /** A seal that has just been made or drawn takes the keyboard: no key goes astray. */
+  private void follow(State state) {
+    Seal seal = state.sealed() ? state.seal() : null;
+    Object stage = seal == null ? "" : List.of(seal.drawn() != null);
+    JComponent next = seal == null || seal.drawn() == null ? draw : answer;
+    if (seal != null && !stage.equals(followed) && next != null && isShowing()) {
+      SwingUtilities.invokeLater(next::requestFocusInWindow);
+    }
+    followed = stage;
   }
 
   private void closed(SealView view, @Nullable FaultCard chosen) {
     text(view.spent());
-    JButton draw = Forms.button(words, "seal.draw", "seal.draw-hint", this::draw);
-    draw.addActionListener(
+    JButton button = Forms.button(words, "seal.draw", "seal.draw-hint", this::draw);
+    button.addActionListener(
         e -> {
-          draw.setEnabled(false);
-          draw.setText(words.text("seal.drawing"));
+          button.setEnabled(false);
+          button.setText(words.text("seal.drawing"));
         });
-    add(draw, "growx 0, wrap");
+    draw = button;
+    add(button, "growx 0, wrap");
     JComboBox<FaultCard> kinds =
         new JComboBox<>(FaultCard.found("", words).toArray(FaultCard[]::new));
     kinds.insertItemAt(null, 0);
