@@ -150,8 +150,7 @@ public final class ForecastChart {
     XYSeries series = new XYSeries("log");
     for (Logged logged : forecast.question().log()) {
       if (logged instanceof Logged.Read read) {
-        series.add(
-            read.flameSeconds() / HOUR_SECONDS, DisplayUnit.MICROAMP.fromSi(read.amps()));
+        series.add(read.flameSeconds() / HOUR_SECONDS, DisplayUnit.MICROAMP.fromSi(read.amps()));
       }
     }
     return new XYSeriesCollection(series);

@@ -54,8 +54,7 @@ class ForecastChartTest {
     Calendar calendar = new Calendar(LocalDate.of(2025, 10, 4), 0.1);
     BufferedImage image = new BufferedImage(WIDTH, HEIGHT, BufferedImage.TYPE_INT_RGB);
     Graphics2D g = image.createGraphics();
-    ForecastChart.picture(
-            forecast, calendar, Sentences.in(Locale.ENGLISH), palette, WIDTH, HEIGHT)
+    ForecastChart.picture(forecast, calendar, Sentences.in(Locale.ENGLISH), palette, WIDTH, HEIGHT)
         .paint(g);
     g.dispose();
     return image;
@@ -74,7 +73,8 @@ class ForecastChartTest {
   @Test
   void bandLimitAndServiceAreThere() {
     BufferedImage image = painted(forecast(1500 * HOUR), Palette.LIGHT);
-    // a dashed line over most of the width, and an upright line over most of the height, both 2 wide
+    // a dashed line over most of the width, and an upright line over most of the height, both 2
+    // wide
     assertThat(count(image, Palette.LIGHT.danger())).isGreaterThan(WIDTH / 2);
     assertThat(count(image, Palette.LIGHT.accent())).isGreaterThan(HEIGHT / 2);
     assertThat(count(image, Palette.LIGHT.microamps())).isGreaterThan(WIDTH / 2);
