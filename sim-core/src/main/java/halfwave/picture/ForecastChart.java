@@ -75,6 +75,8 @@ public final class ForecastChart {
   private JFreeChart chart(@Nullable Calendar calendar) {
     NumberAxis hours = axis(MessageKey.CHART_FLAME, DisplayUnit.HOUR);
     hours.setAutoRangeIncludesZero(false);
+    // a dot at the beginning is whole
+    hours.setAutoRangeStickyZero(false);
     hours.setLowerMargin(0.01);
     hours.setUpperMargin(0.01);
     NumberAxis current = axis(MessageKey.CHART_DC_CURRENT, DisplayUnit.MICROAMP);

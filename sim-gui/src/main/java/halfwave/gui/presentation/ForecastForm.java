@@ -3,7 +3,6 @@ package halfwave.gui.presentation;
 import halfwave.bench.Bench;
 import halfwave.bench.Parameter;
 import halfwave.display.DisplayUnit;
-import halfwave.display.QuantityText;
 import halfwave.forecast.Calendar;
 import halfwave.forecast.FlameLog;
 import halfwave.forecast.Logged;
@@ -11,6 +10,8 @@ import halfwave.forecast.Question;
 import halfwave.forecast.Range;
 import halfwave.forecast.Rate;
 import halfwave.io.LogFile;
+import java.math.BigDecimal;
+import java.math.MathContext;
 import java.time.LocalDate;
 import java.util.Comparator;
 import java.util.EnumMap;
@@ -31,6 +32,9 @@ public record ForecastForm(
     Map<Field, String> texts, boolean touched, boolean scratches, List<LogEntry> log) {
 
   private static final double HOUR_SECONDS = 3600;
+
+  /** As many digits as anybody would type. */
+  private static final MathContext TYPED = new MathContext(4);
 
   /** Nothing about a rod that fouls as fast with scratches as without. */
   private static final Range NO_FASTER = new Range(1, 1);
@@ -64,9 +68,9 @@ public record ForecastForm(
     }
 
     private String shown(double si, Wording words) {
-      QuantityText quantities = words.sentences().quantities();
       double number = unit.fromSi(si);
-      return quantities.significant(number, number >= 100 ? 4 : 3);
+      int decimals = new BigDecimal(number).round(TYPED).stripTrailingZeros().scale();
+      return words.sentences().quantities().fixed(number, Math.max(0, decimals));
     }
 
     /** What may be typed, with the unit. */

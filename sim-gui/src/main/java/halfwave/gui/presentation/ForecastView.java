@@ -42,11 +42,15 @@ public record ForecastView(
       return new ForecastView(null, calendar, List.of(why), true, List.of());
     }
     Forecast forecast = (Forecast) answer.forecasted();
-    List<String> said =
-        ForecastWords.conclusions(forecast, calendar).stream().map(sentences::text).toList();
+    List<Message> all = ForecastWords.conclusions(forecast, calendar);
+    List<String> said = new ArrayList<>();
+    // the last one is about tables of rates, which the window does not show
+    all.subList(0, all.size() - 1).forEach(m -> said.add(sentences.text(m)));
+    said.add(words.text("forecast.band"));
     List<List<String>> rows = new ArrayList<>();
     forecast.plans().forEach(p -> rows.add(row(p, calendar, sentences)));
-    return new ForecastView(forecast, calendar, said, !forecast.plausible(), List.copyOf(rows));
+    return new ForecastView(
+        forecast, calendar, List.copyOf(said), !forecast.plausible(), List.copyOf(rows));
   }
 
   private static List<String> row(

@@ -8,6 +8,7 @@ import halfwave.matching.TakenReading;
 import halfwave.matching.Unknown;
 import halfwave.message.Message;
 import halfwave.message.MessageKey;
+import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 
@@ -61,18 +62,24 @@ public record MatchView(
       String why = sentences.sentence(MatchWords.failure(answer.matched()));
       return new MatchView(List.of(), List.of(), List.of(), why, null);
     }
-    List<String> said =
-        MatchWords.conclusions(match).stream()
-            .map(m -> Wording.capital(sentences.text(m).strip()))
-            .toList();
+    List<String> said = new ArrayList<>();
+    MatchWords.conclusions(match).forEach(m -> said.add(said(sentences.text(m))));
+    if (match.estimates().stream().anyMatch(e -> !e.holds(e.value().si()))) {
+      said.add(words.text("match.outside"));
+    }
     // the first of them says so where no such bench gives the readings
     boolean doubted = !match.plausible();
     return new MatchView(
         match.estimates().stream().map(e -> bar(e, answer.start(), words)).toList(),
         match.compared().stream().map(c -> line(c, words)).toList(),
-        doubted ? said.subList(1, said.size()) : said,
+        List.copyOf(doubted ? said.subList(1, said.size()) : said),
         doubted ? said.get(0) : "",
         match.bench());
+  }
+
+  /** What belongs to the line before is indented by the core; here it has an arrow. */
+  private static String said(String text) {
+    return (text.startsWith(" ") ? "→ " : "") + Wording.capital(text.strip());
   }
 
   /** What was read, and under what. */

@@ -60,13 +60,17 @@ public record ReadingForm(
     return words.units() == UnitSystem.INCH ? DisplayUnit.INCH : DisplayUnit.MILLIMETER;
   }
 
-  /** What a value may be, and what is usual. */
+  /** What a value may be. */
   public static String range(ReadingKind kind, Wording words) {
     return words.text(
         "match.range",
         shown(kind.leastSi(), unit(kind), words),
-        shown(kind.mostSi(), unit(kind), words),
-        shown(kind.usualSi(), unit(kind), words));
+        shown(kind.mostSi(), unit(kind), words));
+  }
+
+  /** What it is on a healthy furnace, about. */
+  public static String usual(ReadingKind kind, Wording words) {
+    return shown(kind.usualSi(), unit(kind), words);
   }
 
   private static String shown(double si, DisplayUnit unit, Wording words) {

@@ -72,7 +72,7 @@ final class ForecastPanel extends JPanel {
     Column right = new Column(theme);
     right.add(canvas, "growx, wmin 0, wrap");
     right.add(said, "growx, wmin 0, wrap");
-    right.add(save, "growx 0, gaptop 6, wrap");
+    right.add(Forms.row(save), "gaptop 6, wrap");
     add(Plate.around(theme, words.text("forecast.chart"), right.scrolled()), "wmin 0, hmin 0");
     text(words.text("forecast.none-yet"), false);
   }
@@ -88,8 +88,8 @@ final class ForecastPanel extends JPanel {
         "gaptop 6, wrap");
     column.add(log, "growx, wmin 0, wrap");
     column.add(
-        Forms.button(words, "forecast.ask", "forecast.ask-tip", this::ask),
-        "growx 0, gaptop 6, wrap");
+        Forms.row(Forms.button(words, "forecast.ask", "forecast.ask-tip", this::ask)),
+        "gaptop 6, wrap");
     column.add(busy, "growx, wmin 0, wrap");
     return column;
   }

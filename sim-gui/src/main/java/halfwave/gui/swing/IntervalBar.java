@@ -41,7 +41,7 @@ final class IntervalBar extends JPanel {
       fill = theme.palette().accent();
       best = theme.palette().ink();
       start = theme.palette().softInk();
-      height = theme.px(14);
+      height = theme.px(18);
     }
 
     @Override
@@ -60,7 +60,7 @@ final class IntervalBar extends JPanel {
       g.setColor(best);
       g.fillRect(x(bar.best()), 1, 3, height - 2);
       g.setColor(start);
-      int x = x(bar.start());
+      int x = Math.max(third, Math.min(getWidth() - third, x(bar.start())));
       g.fillPolygon(
           new int[] {x - third, x + third, x}, new int[] {height, height, height - third}, 3);
     }

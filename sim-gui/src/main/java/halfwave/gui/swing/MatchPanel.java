@@ -80,11 +80,8 @@ final class MatchPanel extends JPanel {
     heading(column, "match.readings");
     column.add(new ReadingFields(theme, words, model), "growx, wmin 0, wrap");
     column.add(taken, "growx, wmin 0, wrap");
-    JPanel buttons = bare("[][][]");
-    buttons.add(Forms.button(words, "match.load", "match.load-tip", () -> files.open(this)));
-    buttons.add(save);
-    buttons.add(clear, "wrap");
-    column.add(buttons, "growx 0, wrap");
+    JButton load = Forms.button(words, "match.load", "match.load-tip", () -> files.open(this));
+    column.add(Forms.row(load, save, clear), "wrap");
     heading(column, "match.unknowns");
     for (Unknown unknown : Unknown.values()) {
       JCheckBox box = new JCheckBox(words.heading(unknown));
@@ -96,7 +93,7 @@ final class MatchPanel extends JPanel {
       unknowns.put(unknown, box);
       column.add(box, "wmin 0, wrap");
     }
-    column.add(fit, "growx 0, gaptop 6, wrap");
+    column.add(Forms.row(fit), "gaptop 6, wrap");
     column.add(busy, "growx, wmin 0, wrap");
     return column;
   }

@@ -6,6 +6,7 @@ import halfwave.gui.presentation.Wording;
 import java.awt.Color;
 import java.util.List;
 import java.util.function.Consumer;
+import javax.swing.JButton;
 import javax.swing.JPanel;
 import net.miginfocom.swing.MigLayout;
 
@@ -41,13 +42,12 @@ final class MatchResults extends JPanel {
     if (bench != null) {
       heading("match.fitted");
       view.bars().forEach(b -> add(new IntervalBar(theme, b), "wmin 0, gaptop 3, wrap"));
+      JButton opens = Forms.button(words, "match.open", "match.open-tip", () -> open.accept(bench));
+      add(Forms.row(opens), "gaptop 4, wrap");
       heading("match.follows");
       view.said().forEach(s -> text(s, theme.palette().ink()));
       heading("match.compared");
       add(table(view.lines()), "wmin 0, wrap");
-      add(
-          Forms.button(words, "match.open", "match.open-tip", () -> open.accept(bench)),
-          "growx 0, gaptop 8, wrap");
     }
     revalidate();
     repaint();

@@ -14,6 +14,7 @@ import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.JTextField;
 import net.miginfocom.swing.MigLayout;
+import org.jspecify.annotations.Nullable;
 
 /** Takes down a reading. */
 final class ReadingFields extends JPanel {
@@ -112,11 +113,16 @@ final class ReadingFields extends JPanel {
 
   private void chosen() {
     unit.setText(ReadingForm.unit(kind()).symbol());
-    at(Field.VALUE).setToolTipText(words.text("match.value-tip", ReadingForm.range(kind(), words)));
+    at(Field.VALUE)
+        .setToolTipText(
+            words.text(
+                "match.value-tip",
+                ReadingForm.range(kind(), words),
+                ReadingForm.usual(kind(), words)));
     tell(null, "");
   }
 
-  private void tell(@org.jspecify.annotations.Nullable Field at, String refusal) {
+  private void tell(@Nullable Field at, String refusal) {
     fields.forEach(
         (field, text) ->
             text.putClientProperty("JComponent.outline", field == at ? "error" : null));
