@@ -43,8 +43,9 @@ final class ForecastFields extends JPanel {
     field(Field.SILICON, "forecast.silicon", "forecast.silicon-tip", "µg/m³", entered);
     field(Field.LIMIT, "forecast.limit", "forecast.limit-tip", "µA", entered);
     field(Field.YEARS, "forecast.years", "forecast.years-tip", "", entered);
-    add(touched, "span, wrap");
-    add(scratches, "span, wrap");
+    String high = ", hmin " + theme.px(24) + "px";
+    add(touched, "span, wrap" + high);
+    add(scratches, "span, wrap" + high);
   }
 
   private JCheckBox box(String key, String tip) {

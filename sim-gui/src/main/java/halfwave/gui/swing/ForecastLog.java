@@ -64,7 +64,7 @@ final class ForecastLog extends JPanel {
     lines = new JPanel(new MigLayout("insets 0, gap 6 2, fillx, novisualpadding", "[grow,fill][]"));
     lines.setOpaque(false);
     add(what, "span, growx, wmin 0, wrap");
-    add(day);
+    add(day, "wmin pref");
     add(value, "wmin 0");
     add(Lettering.label("µA", theme.body(), theme.palette().ink()));
     add(Forms.button(words, "forecast.add", this::take), "wrap");

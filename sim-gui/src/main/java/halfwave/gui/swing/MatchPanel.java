@@ -91,7 +91,7 @@ final class MatchPanel extends JPanel {
           words.text(unknown.isWear() ? "match.unknown-wear" : "match.unknown-size"));
       box.addActionListener(e -> model.choose(unknown, box.isSelected()));
       unknowns.put(unknown, box);
-      column.add(box, "wmin 0, wrap");
+      column.add(box, "wmin 0, wrap, hmin " + theme.px(24) + "px");
     }
     column.add(Forms.row(fit), "gaptop 6, wrap");
     column.add(busy, "growx, wmin 0, wrap");

@@ -62,7 +62,7 @@ final class ReadingFields extends JPanel {
 
   private void lay() {
     add(kind, "span, growx, wmin 0, wrap");
-    add(cleaned, "span, wrap");
+    add(cleaned, "span, wrap, hmin " + theme.px(24) + "px");
     String length = ReadingForm.lengths(words).symbol();
     add(label(words.text("match.moved", length)), "span, wrap");
     JPanel moved = new JPanel(new MigLayout("insets 0, gap 6, novisualpadding"));

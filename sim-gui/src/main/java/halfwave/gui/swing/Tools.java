@@ -50,7 +50,8 @@ final class Tools {
   void dress(Theme theme, Wording words, BenchFiles files, TargetChooser chooser, LongWork work) {
     Face before = face;
     unsubscribe.run();
-    if (before != null) {
+    // what nobody has seen yet is filled in when it is opened
+    if (before != null && before.forecast().isVisible()) {
       before.forecastPanel().keep();
     }
     MatchPanel matchPanel =
@@ -153,7 +154,9 @@ final class Tools {
 
   private void forecast() {
     if (workbench.ready()) {
-      face().forecastPanel().fill();
+      if (!face().forecast().isVisible()) {
+        face().forecastPanel().fill();
+      }
       appear(face().forecast());
     }
   }

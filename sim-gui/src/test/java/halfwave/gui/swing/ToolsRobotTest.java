@@ -2,18 +2,28 @@ package halfwave.gui.swing;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import halfwave.gui.presentation.HelpPage;
+import java.awt.Component;
 import java.awt.event.KeyEvent;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.Locale;
+import java.util.ArrayList;
+import java.util.List;
+import javax.swing.JButton;
 import javax.swing.JCheckBox;
 import javax.swing.JComboBox;
 import javax.swing.JLabel;
+import javax.swing.JList;
+import javax.swing.JPanel;
 import javax.swing.JTextField;
+import javax.swing.SwingUtilities;
 import org.junit.jupiter.api.Test;
 
 /** The windows beside the main one, as a hand uses them. */
 class ToolsRobotTest extends WithWindow {
+
+  /** WCAG 2.2, 2.5.8. */
+  private static final int LEAST_TARGET = 24;
 
   private void type(String field, String text) {
     JTextField found = hand.find(JTextField.class, field);
@@ -48,7 +58,7 @@ class ToolsRobotTest extends WithWindow {
     assertThat(hand.there("match.remove.2")).isTrue();
     hand.ready("match.fit");
     hand.click("match.fit");
-    hand.find(javax.swing.JButton.class, "match.open");
+    hand.find(JButton.class, "match.open");
     hand.click("match.open");
     open.await(
         "the fitted bench",
@@ -64,8 +74,7 @@ class ToolsRobotTest extends WithWindow {
     reading(0, false, "1.2");
     OpenWindow.onScreen(
         () -> {
-          java.awt.EventQueue.invokeLater(
-              hand.now(javax.swing.JButton.class, "match.save")::doClick);
+          java.awt.EventQueue.invokeLater(hand.now(JButton.class, "match.save")::doClick);
           return null;
         });
     hand.choose(file);
@@ -74,12 +83,11 @@ class ToolsRobotTest extends WithWindow {
     assertThat(hand.there("match.remove.0")).isFalse();
     OpenWindow.onScreen(
         () -> {
-          java.awt.EventQueue.invokeLater(
-              hand.now(javax.swing.JButton.class, "match.load")::doClick);
+          java.awt.EventQueue.invokeLater(hand.now(JButton.class, "match.load")::doClick);
           return null;
         });
     hand.choose(file);
-    hand.find(javax.swing.JButton.class, "match.remove.0");
+    hand.find(JButton.class, "match.remove.0");
   }
 
   @Test
@@ -95,20 +103,50 @@ class ToolsRobotTest extends WithWindow {
     hand.key(KeyEvent.VK_ENTER);
     assertThat(hand.there("forecast.remove.0")).isTrue();
     hand.click("forecast.ask");
-    hand.find(javax.swing.JPanel.class, "forecast.table");
+    hand.find(JPanel.class, "forecast.table");
     assertThat(hand.there("forecast.chart")).isTrue();
     hand.key(KeyEvent.VK_F1);
     open.await("help", () -> hand.there("help.search"));
-    String title = HelpTitle.shown(hand);
-    assertThat(title.toLowerCase(Locale.ROOT)).contains("forecast");
+    var topics = hand.now(JList.class, "help.topics");
+    assertThat(OpenWindow.onScreen(topics::getSelectedValue))
+        .isInstanceOfSatisfying(
+            HelpPage.class, page -> assertThat(page.topic()).isEqualTo("forecast"));
   }
 
-  /** Which page of help is chosen. */
-  private static final class HelpTitle {
-    static String shown(Hand hand) {
-      var list = hand.now(javax.swing.JList.class, "help.topics");
-      return OpenWindow.onScreen(
-          () -> ((halfwave.gui.presentation.HelpPage) list.getSelectedValue()).title());
-    }
+  /** WCAG 2.2, 2.5.8 and 4.1.2, as for the main window. */
+  @Test
+  void everyControlHasANameAndCanBeHit() {
+    ToolHands tools = new ToolHands(hand);
+    tools.match();
+    tools.forecast();
+    open.settle();
+    List<String> wrong = new ArrayList<>();
+    int seen =
+        OpenWindow.onScreen(
+            () -> {
+              List<Component> controls = new ArrayList<>(AccessRobotTest.controls());
+              controls.removeIf(c -> SwingUtilities.getWindowAncestor(c) == open.frame());
+              for (Component c : controls) {
+                String name = c.getAccessibleContext().getAccessibleName();
+                if (name == null || name.isBlank() || c.getName() == null) {
+                  wrong.add("no name: " + c);
+                }
+                if (Math.min(c.getWidth(), c.getHeight()) < LEAST_TARGET) {
+                  wrong.add("too small: " + name + ' ' + c.getSize());
+                }
+              }
+              return controls.size();
+            });
+    assertThat(seen).isGreaterThan(30);
+    assertThat(wrong).isEmpty();
+  }
+
+  @Test
+  void whatWasTypedOutlivesAnotherLook() {
+    hand.menu("menu.forecast");
+    type("forecast.hours", "1234");
+    hand.menu("menu.dark");
+    assertThat(hand.find(JTextField.class, "forecast.hours").getText()).isEqualTo("1234");
+    assertThat(hand.there("match.fit")).as("it was not open").isFalse();
   }
 }
