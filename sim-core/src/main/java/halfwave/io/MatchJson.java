@@ -54,7 +54,7 @@ public final class MatchJson {
     return root.toPrettyString() + "\n";
   }
 
-  private static ObjectNode put(ObjectNode node, Sight sight) {
+  static ObjectNode put(ObjectNode node, Sight sight) {
     return node.put("kind", JsonValue.spelling(sight.kind()))
         .put("cleaned", sight.setting().cleaned())
         .put("rodAcross", sight.setting().acrossMeters())

@@ -18,8 +18,8 @@ import java.util.List;
  */
 public final class ReadingsFile {
 
-  private static final String FORMAT = "halfwave-readings";
-  private static final int VERSION = 1;
+  static final String FORMAT = "halfwave-readings";
+  static final int VERSION = 1;
 
   private ReadingsFile() {}
 

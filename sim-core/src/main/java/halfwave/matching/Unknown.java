@@ -101,6 +101,21 @@ public enum Unknown {
     };
   }
 
+  /**
+   * The coordinate of a value, for a picture: the inverse of {@link #si}.
+   *
+   * @param bench the bench that the fit starts from
+   * @param si the value in SI; infinite for no leakage
+   */
+  public double u(Bench bench, double si) {
+    return switch (this) {
+      case SOURCE_VOLTS, SOURCE_OHMS, ION_STRENGTH -> FastMath.log(si / parameter.of(bench));
+      case BURNER_ATTACHMENT -> -FastMath.log(si);
+      case FILM, FILM_LEFT -> FastMath.log1p(si / FILM_METERS);
+      case LEAKAGE -> FastMath.log1p(LEAKAGE_OHMS / si);
+    };
+  }
+
   /** Beyond what a parameter can say there is none. */
   private static double leakageOhms(double u) {
     double ohms = LEAKAGE_OHMS / FastMath.expm1(u);

@@ -283,6 +283,16 @@ public enum MessageKey {
   CHART_NO_READING,
   /** Mark: where the DC has the wrong sign. */
   CHART_REVERSED,
+  /** Title of a forecast as a chart. */
+  CHART_FORECAST,
+  /** Under it: what band and line are. */
+  CHART_FORECAST_BAND,
+  /** Axis: hours of flame. */
+  CHART_FLAME,
+  /** Mark: the reading that is too low. */
+  CHART_LIMIT,
+  /** Mark: the day of service. */
+  CHART_SERVICE,
   /** The board has no power. */
   BOARD_POWER_LOST,
   /** Without power a board forgets: for how long. */

@@ -35,6 +35,8 @@ public final class HelpTopics {
           "part",
           "lesson",
           "evidence",
+          "match",
+          "forecast",
           "editor",
           "export");
 
@@ -66,6 +68,8 @@ public final class HelpTopics {
           Map.entry("whatif", "what-if"),
           Map.entry("map", "position-map"),
           Map.entry("history", "history"),
+          Map.entry("match", "match"),
+          Map.entry("forecast", "forecast"),
           Map.entry("seal", "with-a-class"),
           Map.entry("projector", "with-a-class"));
 

@@ -94,6 +94,13 @@ final class BenchFiles {
     }
   }
 
+  /** A bench that was fitted to readings, on the board that is there. */
+  void openFitted(Bench bench) {
+    if (mayLeave()) {
+      workbench.want(new Intent.Open(bench, workbench.shown().moment().settings(), null));
+    }
+  }
+
   /** A bench was left behind by a program that did not end as it should. */
   void askBack(Found<RecoveryFile> left, Autosave autosave) {
     questions.bringBack(

@@ -3,6 +3,8 @@ package halfwave.gui.swing;
 import halfwave.gui.presentation.Wording;
 import java.awt.Insets;
 import javax.swing.JButton;
+import javax.swing.JPanel;
+import net.miginfocom.swing.MigLayout;
 
 /** Buttons of forms. */
 final class Forms {
@@ -22,6 +24,16 @@ final class Forms {
     JButton button = button(words, key, action);
     button.setToolTipText(words.text(hintKey));
     return button;
+  }
+
+  /** Buttons beside each other, as wide as their words. */
+  static JPanel row(JButton... buttons) {
+    JPanel row = new JPanel(new MigLayout("insets 0, gap 6, novisualpadding"));
+    row.setOpaque(false);
+    for (JButton button : buttons) {
+      row.add(button);
+    }
+    return row;
   }
 
   /** Takes something away. */

@@ -6,8 +6,10 @@ import halfwave.gui.presentation.Autosave;
 import halfwave.gui.presentation.BarView;
 import halfwave.gui.presentation.DesktopMotion;
 import halfwave.gui.presentation.EvidenceModel;
+import halfwave.gui.presentation.ForecastModel;
 import halfwave.gui.presentation.Intent;
 import halfwave.gui.presentation.LessonModel;
+import halfwave.gui.presentation.MatchModel;
 import halfwave.gui.presentation.RecoveryFolder;
 import halfwave.gui.presentation.Settings;
 import halfwave.gui.presentation.SettingsFile;
@@ -26,6 +28,7 @@ import java.awt.Toolkit;
 import java.awt.event.WindowAdapter;
 import java.awt.event.WindowEvent;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.Locale;
 import java.util.concurrent.Executor;
 import java.util.function.UnaryOperator;
@@ -49,6 +52,7 @@ public final class Window {
   private final Workbench workbench;
   private final LessonModel lesson;
   private final Editing editing;
+  private final Tools tools;
   private final Autosave autosave;
   private final LessonKeys lessonKeys;
   private final Wall wall;
@@ -100,6 +104,14 @@ public final class Window {
             how -> remember(how.apply(settings)),
             new RecoveryFolder<>(file.folder(), RecoveryFolder.DRAFT),
             () -> help("editor"));
+    tools =
+        new Tools(
+            frame,
+            workbench,
+            new MatchModel(own("match"), SwingUtilities::invokeLater, this::trouble),
+            new ForecastModel(
+                own("forecast"), SwingUtilities::invokeLater, LocalDate::now, this::trouble),
+            this::help);
     autosave =
         new Autosave(
             new RecoveryFolder<>(file.folder(), RecoveryFolder.BENCH),
@@ -122,17 +134,21 @@ public final class Window {
         });
   }
 
-  /** With a thread of its own: a table may take a minute, and nobody else is to wait for it. */
   private EvidenceModel evidence() {
     return new EvidenceModel(
         new CaseCache(CacheFolder.path()),
-        task -> {
-          Thread thread = new Thread(task, "evidence");
-          thread.setDaemon(true);
-          thread.start();
-        },
+        own("evidence"),
         SwingUtilities::invokeLater,
         this::trouble);
+  }
+
+  /** A thread of its own for what may take a minute, so that nobody else has to wait for it. */
+  private static Executor own(String name) {
+    return task -> {
+      Thread thread = new Thread(task, name);
+      thread.setDaemon(true);
+      thread.start();
+    };
   }
 
   private Panels panels() {
@@ -259,6 +275,8 @@ public final class Window {
     made.drawing().motion(moves());
     frame.setContentPane(WindowSheet.of(theme, words, made));
     help = Help.anew(help, frame, theme, words);
+    LongWork work = new LongWork(frame, words, made.notice()::setText, this::trouble);
+    tools.dress(theme, words, files, new TargetChooser(frame, words), work);
     frame.setJMenuBar(menus(made, help));
     new Shortcuts(frame.getRootPane(), models, wall, made).bind();
     Shortcuts.leaveFocus(made.bar());
@@ -303,6 +321,7 @@ public final class Window {
             .bar();
     bar.add(paperMenu(p), 1);
     bar.add(editing.menu(), bar.getMenuCount() - 1);
+    bar.add(tools.menu(), bar.getMenuCount() - 1);
     return bar;
   }
 
@@ -388,6 +407,7 @@ public final class Window {
     autosave.end();
     wall.close();
     editing.end();
+    tools.end();
     KeyboardFocusManager.getCurrentKeyboardFocusManager().removeKeyEventDispatcher(lessonKeys);
     frame.dispose();
   }

@@ -62,7 +62,7 @@ class AccessRobotTest {
             || (c instanceof JTextComponent text && text.isEditable()));
   }
 
-  private static List<Component> controls() {
+  static List<Component> controls() {
     return Hand.seen().stream().filter(AccessRobotTest::control).toList();
   }
 

@@ -93,6 +93,11 @@ class TextFitsTest {
       spoil(open, window);
       tabs(open, "broken", wrong);
       seal(open, wrong);
+      ToolHands tools = new ToolHands(new Hand(open));
+      tools.match();
+      look(open, "match", wrong);
+      tools.forecast();
+      look(open, "forecast", wrong);
     }
     assertThat(wrong.entrySet()).as(window.toString()).isEmpty();
   }

@@ -1,0 +1,46 @@
+package halfwave.gui.swing;
+
+import java.awt.Dimension;
+import java.awt.Rectangle;
+import java.awt.event.KeyEvent;
+import javax.swing.JComponent;
+import javax.swing.JDialog;
+import javax.swing.JFrame;
+import javax.swing.JPanel;
+
+/** A window beside the main one, which stays free to work in. */
+final class SideWindow extends JDialog {
+
+  private static final long serialVersionUID = 1L;
+
+  /**
+   * One that is not shown yet.
+   *
+   * @param name for tests and help
+   * @param width wanted (px)
+   * @param height wanted (px)
+   */
+  SideWindow(
+      JFrame over,
+      String name,
+      String title,
+      JPanel content,
+      Runnable help,
+      int width,
+      int height) {
+    super(over, title, false);
+    setName(name);
+    setContentPane(content);
+    setDefaultCloseOperation(HIDE_ON_CLOSE);
+    Keys.bind(getRootPane(), JComponent.WHEN_IN_FOCUSED_WINDOW, KeyEvent.VK_F1, help);
+    Keys.bind(
+        getRootPane(),
+        JComponent.WHEN_IN_FOCUSED_WINDOW,
+        KeyEvent.VK_ESCAPE,
+        () -> setVisible(false));
+    Rectangle screen = over.getGraphicsConfiguration().getBounds();
+    setSize(Math.min(width, screen.width - 40), Math.min(height, screen.height - 40));
+    setMinimumSize(new Dimension(640, 420));
+    setLocationRelativeTo(over);
+  }
+}

@@ -1,0 +1,152 @@
+package halfwave.gui.swing;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import halfwave.gui.presentation.HelpPage;
+import java.awt.Component;
+import java.awt.event.KeyEvent;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import javax.swing.JButton;
+import javax.swing.JCheckBox;
+import javax.swing.JComboBox;
+import javax.swing.JLabel;
+import javax.swing.JList;
+import javax.swing.JPanel;
+import javax.swing.JTextField;
+import javax.swing.SwingUtilities;
+import org.junit.jupiter.api.Test;
+
+/** The windows beside the main one, as a hand uses them. */
+class ToolsRobotTest extends WithWindow {
+
+  /** WCAG 2.2, 2.5.8. */
+  private static final int LEAST_TARGET = 24;
+
+  private void type(String field, String text) {
+    JTextField found = hand.find(JTextField.class, field);
+    hand.click(found);
+    open.await("the keyboard in " + field, found::isFocusOwner);
+    hand.key(KeyEvent.VK_A, KeyEvent.CTRL_DOWN_MASK);
+    hand.type(text);
+  }
+
+  private void reading(int kind, boolean cleaned, String value) {
+    JComboBox<?> box = hand.find(JComboBox.class, "match.kind");
+    JCheckBox tick = hand.find(JCheckBox.class, "match.cleaned");
+    OpenWindow.onScreen(
+        () -> {
+          box.setSelectedIndex(kind);
+          tick.setSelected(cleaned);
+          return null;
+        });
+    type("match.value", value);
+    hand.click("match.add");
+  }
+
+  @Test
+  void readingsAreTypedFittedAndOpenedAsABench() {
+    hand.menu("menu.match");
+    reading(0, false, "a lot");
+    assertThat(hand.now(JLabel.class, "match.wrong").getText()).contains("µA");
+    assertThat(hand.there("match.remove.0")).isFalse();
+    reading(0, false, "1.2");
+    reading(0, true, "2.9");
+    reading(1, false, "6");
+    assertThat(hand.there("match.remove.2")).isTrue();
+    hand.ready("match.fit");
+    hand.click("match.fit");
+    hand.find(JButton.class, "match.open");
+    hand.click("match.open");
+    open.await(
+        "the fitted bench",
+        () -> open.workbench().shown().moment().bench().name().endsWith("-matched"));
+    hand.click("match.remove.2");
+    assertThat(hand.there("match.remove.2")).isFalse();
+  }
+
+  @Test
+  void readingsAreSavedAndOpened() {
+    Path file = folder.resolve("readings.json");
+    hand.menu("menu.match");
+    reading(0, false, "1.2");
+    OpenWindow.onScreen(
+        () -> {
+          java.awt.EventQueue.invokeLater(hand.now(JButton.class, "match.save")::doClick);
+          return null;
+        });
+    hand.choose(file);
+    open.await("the file", () -> Files.exists(file));
+    hand.click("match.clear");
+    assertThat(hand.there("match.remove.0")).isFalse();
+    OpenWindow.onScreen(
+        () -> {
+          java.awt.EventQueue.invokeLater(hand.now(JButton.class, "match.load")::doClick);
+          return null;
+        });
+    hand.choose(file);
+    hand.find(JButton.class, "match.remove.0");
+  }
+
+  @Test
+  void aForecastIsAskedForAndHelpIsAtHand() {
+    hand.menu("menu.forecast");
+    type("forecast.hours", "9999");
+    hand.click("forecast.ask");
+    assertThat(hand.now(JLabel.class, "forecast.wrong.hours").getText()).contains("8760");
+    type("forecast.hours", "1500");
+    type("forecast.years", "2");
+    type("forecast.day", "2025-10-04");
+    type("forecast.value", "2.4");
+    hand.key(KeyEvent.VK_ENTER);
+    assertThat(hand.there("forecast.remove.0")).isTrue();
+    hand.click("forecast.ask");
+    hand.find(JPanel.class, "forecast.table");
+    assertThat(hand.there("forecast.chart")).isTrue();
+    hand.key(KeyEvent.VK_F1);
+    open.await("help", () -> hand.there("help.search"));
+    var topics = hand.now(JList.class, "help.topics");
+    assertThat(OpenWindow.onScreen(topics::getSelectedValue))
+        .isInstanceOfSatisfying(
+            HelpPage.class, page -> assertThat(page.topic()).isEqualTo("forecast"));
+  }
+
+  /** WCAG 2.2, 2.5.8 and 4.1.2, as for the main window. */
+  @Test
+  void everyControlHasANameAndCanBeHit() {
+    ToolHands tools = new ToolHands(hand);
+    tools.match();
+    tools.forecast();
+    open.settle();
+    List<String> wrong = new ArrayList<>();
+    int seen =
+        OpenWindow.onScreen(
+            () -> {
+              List<Component> controls = new ArrayList<>(AccessRobotTest.controls());
+              controls.removeIf(c -> SwingUtilities.getWindowAncestor(c) == open.frame());
+              for (Component c : controls) {
+                String name = c.getAccessibleContext().getAccessibleName();
+                if (name == null || name.isBlank() || c.getName() == null) {
+                  wrong.add("no name: " + c);
+                }
+                if (Math.min(c.getWidth(), c.getHeight()) < LEAST_TARGET) {
+                  wrong.add("too small: " + name + ' ' + c.getSize());
+                }
+              }
+              return controls.size();
+            });
+    assertThat(seen).isGreaterThan(30);
+    assertThat(wrong).isEmpty();
+  }
+
+  @Test
+  void whatWasTypedOutlivesAnotherLook() {
+    hand.menu("menu.forecast");
+    type("forecast.hours", "1234");
+    hand.menu("menu.dark");
+    assertThat(hand.find(JTextField.class, "forecast.hours").getText()).isEqualTo("1234");
+    assertThat(hand.there("match.fit")).as("it was not open").isFalse();
+  }
+}
