@@ -92,9 +92,7 @@ public final class Reasons {
     return Double.isNaN(amps.alternatingRmsAmps())
         ? Message.of(MessageKey.OUTCOME_DIRECT, current(amps.meanAmps()))
         : Message.of(
-            MessageKey.OUTCOME_BOTH,
-            current(amps.meanAmps()),
-            current(amps.alternatingRmsAmps()));
+            MessageKey.OUTCOME_BOTH, current(amps.meanAmps()), current(amps.alternatingRmsAmps()));
   }
 
   private static Argument current(double amps) {

@@ -36,7 +36,16 @@ public final class BoardFile {
   static BoardSettings of(JsonValue value) {
     JsonFields f =
         value.file(
-            FORMAT, VERSION, "format", "version", "name", "ignition", "sensing", "times", "counting", "learning");
+            FORMAT,
+            VERSION,
+            "format",
+            "version",
+            "name",
+            "ignition",
+            "sensing",
+            "times",
+            "counting",
+            "learning");
     return f.make(
         () ->
             new BoardSettings(

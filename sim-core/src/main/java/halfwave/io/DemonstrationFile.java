@@ -69,7 +69,8 @@ public final class DemonstrationFile {
 
   private static JsonFields fields(JsonValue value) {
     return value.file(
-        FORMAT, VERSION, "format", "version", "name", "title", "about", "bench", "board", "seed", "start", "steps");
+        FORMAT, VERSION, "format", "version", "name", "title", "about", "bench", "board", "seed",
+        "start", "steps");
   }
 
   private static Demonstration unplayed(JsonFields f) {

@@ -27,7 +27,8 @@ public record DraftRecoveryFile(Draft draft, Draft saved, @Nullable Path file) {
    * @throws BadInputException if anything in it is not as it was written
    */
   public static DraftRecoveryFile read(Path file) {
-    JsonFields f = JsonFile.read(file).file(FORMAT, VERSION, "format", "version", "file", "draft", "saved");
+    JsonFields f =
+        JsonFile.read(file).file(FORMAT, VERSION, "format", "version", "file", "draft", "saved");
     return new DraftRecoveryFile(
         Draft.of(DemonstrationFile.unplayed(f.get("draft"))),
         Draft.of(DemonstrationFile.unplayed(f.get("saved"))),

@@ -32,7 +32,8 @@ public record RecoveryFile(Bench bench, Bench saved, String board, @Nullable Pat
    */
   public static RecoveryFile read(Path file) {
     JsonFields f =
-        JsonFile.read(file).file(FORMAT, VERSION, "format", "version", "board", "file", "bench", "saved");
+        JsonFile.read(file)
+            .file(FORMAT, VERSION, "format", "version", "board", "file", "bench", "saved");
     return new RecoveryFile(
         BenchFile.of(f.get("bench")),
         BenchFile.of(f.get("saved")),

@@ -47,7 +47,8 @@ public final class ScriptFile {
 
   /** The same for a file that was already read. */
   static Script of(JsonValue value) {
-    JsonFields f = value.file(FORMAT, VERSION, "format", "version", "seconds", "board", "seed", "acts");
+    JsonFields f =
+        value.file(FORMAT, VERSION, "format", "version", "seconds", "board", "seed", "acts");
     long length = millis(f.get("seconds"), 1, TimeWords.LONGEST_MILLIS);
     List<Act> acts = f.get("acts").list(act -> act(act, length));
     return new Script(

@@ -57,10 +57,7 @@ class DiagnoseCommandTest {
 
   @Test
   void whatCannotBeIsCalledHardToBelieve() {
-    assertThat(
-            CommandRun.of(
-                    "diagnose", BENCH, "call=runs", "polarity=polarity-dead")
-                .out())
+    assertThat(CommandRun.of("diagnose", BENCH, "call=runs", "polarity=polarity-dead").out())
         .contains("hard to believe");
   }
 
