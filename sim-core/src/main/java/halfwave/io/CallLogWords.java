@@ -4,11 +4,9 @@ import halfwave.board.Ignition;
 import halfwave.diagnosis.Check;
 import halfwave.diagnosis.Entry;
 import halfwave.diagnosis.Outcome;
-import halfwave.display.QuantityReader;
 import halfwave.message.Argument;
 import halfwave.message.Message;
 import halfwave.message.MessageKey;
-import halfwave.message.Quantity;
 import halfwave.quantity.Dimension;
 import halfwave.work.Repair;
 import halfwave.work.Work;
@@ -34,9 +32,12 @@ public final class CallLogWords {
   /** No sense circuit can give more (A): 300 V across a kilohm is far beyond any. */
   private static final double MOST_AMPS = 1e-3;
 
-  private static final double MOST_VOLTS = 300;
+  private static final Plausible DIRECT =
+      new Plausible(Dimension.CURRENT, -MOST_AMPS, MOST_AMPS, 3e-6);
+  private static final Plausible ALTERNATING = new Plausible(Dimension.CURRENT, 0, MOST_AMPS, 7e-6);
+  private static final Plausible VOLTS = new Plausible(Dimension.VOLTAGE, 0, 300, 80);
+
   private static final double MICRO = 1e-6;
-  private static final double MILLI = 1e-3;
 
   private CallLogWords() {}
 
@@ -112,50 +113,16 @@ public final class CallLogWords {
 
   private static Outcome metered(Typed where, Check.Read read, String what) {
     if (!read.current()) {
-      return new Outcome.Volts(volts(where, what));
+      return new Outcome.Volts(VOLTS.read(where, what));
     }
     int slash = what.indexOf('/');
     if (slash < 0) {
-      return Outcome.Amps.ofMean(amps(where, what, -MOST_AMPS));
+      return Outcome.Amps.ofMean(DIRECT.read(where, what));
     }
     String direct = what.substring(0, slash).strip();
-    double alternating = amps(where, what.substring(slash + 1).strip(), 0);
+    double alternating = ALTERNATING.read(where, what.substring(slash + 1).strip());
     return new Outcome.Amps(
-        direct.isEmpty() ? Double.NaN : amps(where, direct, -MOST_AMPS), alternating);
-  }
-
-  private static double volts(Typed where, String text) {
-    double si = QuantityReader.si(text, Dimension.VOLTAGE).orElse(Double.NaN);
-    if (!(si >= 0 && si <= MOST_VOLTS)) {
-      throw where.refused(text, range(0, MOST_VOLTS, Dimension.VOLTAGE));
-    }
-    return si;
-  }
-
-  private static double amps(Typed where, String text, double least) {
-    double si = QuantityReader.si(text, Dimension.CURRENT).orElse(Double.NaN);
-    if (si >= least && si <= MOST_AMPS) {
-      return si;
-    }
-    Message range = range(least, MOST_AMPS, Dimension.CURRENT);
-    // amperes or milliamperes typed for microamperes
-    for (double unit : new double[] {MICRO, MILLI}) {
-      double meant = si * unit;
-      if (meant >= least && meant <= MOST_AMPS) {
-        throw where.refused(
-            text,
-            Message.of(
-                MessageKey.ALLOWED_MEANT,
-                Argument.nested(range),
-                new Quantity(meant, Dimension.CURRENT)));
-      }
-    }
-    throw where.refused(text, range);
-  }
-
-  private static Message range(double low, double high, Dimension dimension) {
-    return Message.of(
-        MessageKey.ALLOWED_RANGE, new Quantity(low, dimension), new Quantity(high, dimension));
+        direct.isEmpty() ? Double.NaN : DIRECT.read(where, direct), alternating);
   }
 
   /** The line in words. */

@@ -832,8 +832,6 @@ public enum MessageKey {
   ALLOWED_LOG_ENTRY,
   /** One of several findings, or several with a bar between them: the findings. */
   ALLOWED_FINDING,
-  /** Something else, with a guess: what is allowed, what may be meant. */
-  ALLOWED_MEANT,
   /** A log with at least one line. */
   ALLOWED_LOG_FILLED,
   /** A thing by its name alone. */
