@@ -271,7 +271,8 @@ final class Hand {
     open.await("the keyboard's focus", () -> focused() != null);
   }
 
-  private static Component focused() {
+  /** What has the keyboard, or null just now. */
+  static Component focused() {
     return KeyboardFocusManager.getCurrentKeyboardFocusManager().getFocusOwner();
   }
 

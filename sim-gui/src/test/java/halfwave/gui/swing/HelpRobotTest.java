@@ -25,7 +25,8 @@ class HelpRobotTest extends WithWindow {
   private JDialog help() {
     JDialog help = hand.aside();
     open.await(
-        "the keyboard in help", () -> SwingUtilities.isDescendingFrom(hand.focusOwner(), help));
+        "the keyboard in help",
+        () -> Hand.focused() != null && SwingUtilities.isDescendingFrom(Hand.focused(), help));
     return help;
   }
 
