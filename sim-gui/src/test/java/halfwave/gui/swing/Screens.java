@@ -183,7 +183,8 @@ final class Screens {
     String name = language + (dark ? "-dark" : "-light");
     try (OpenWindow open = OpenWindow.with(own, settings(language, dark, text))) {
       size(open, width, height);
-      JTabbedPane tabs = new Hand(open).find(JTabbedPane.class, "tabs");
+      Hand hand = new Hand(open);
+      JTabbedPane tabs = hand.find(JTabbedPane.class, "tabs");
       // the first tab is on the picture of the whole; one language and look shows every tab
       picture(open, name + "-healthy");
       if (language.equals("en") && !dark) {
@@ -195,9 +196,11 @@ final class Screens {
                 return null;
               });
           openPart(open);
+          // the last one reads its table first
+          open.await("what is computed", () -> !hand.there("evidence.cancel"));
           picture(open, name + "-tab-" + (k + 1));
         }
-        new Hand(open).menu("menu.side");
+        hand.menu("menu.side");
         picture(open, name + "-side");
       }
       spoil(open, language);
