@@ -4,7 +4,10 @@ import halfwave.board.Ignition;
 import halfwave.work.Repair;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
 
 /**
@@ -34,7 +37,7 @@ public final class Adviser {
   public Adviser(Outlook outlook, Ignition ignition) {
     this.outlook = outlook;
     this.ignition = ignition;
-    repairing = new Repairing(outlook.causes(), outlook.priors(), ignition);
+    repairing = Repairing.of(outlook.causes(), outlook.priors(), ignition);
   }
 
   /** What to do when this is believed. */
@@ -44,10 +47,13 @@ public final class Adviser {
     double[] weights = belief.caseWeights();
     Set<Check> done = belief.done();
     double unaided = repairing.expectedSeconds(now);
+    Map<Check, double[][]> joints = new HashMap<>();
     List<CheckAdvice> gains = new ArrayList<>();
     for (Check check : outlook.table().checks()) {
       if (!done.contains(check)) {
-        double gain = doubt - Information.expectedEntropyBits(joint(weights, check));
+        double[][] joint = joint(weights, check);
+        double gain = doubt - Information.expectedEntropyBits(joint);
+        joints.put(check, joint);
         gains.add(new CheckAdvice(check, Math.max(0, gain), effort(check), Double.NaN));
       }
     }
@@ -57,7 +63,7 @@ public final class Adviser {
       CheckAdvice c = gains.get(k);
       double worth =
           k < WORTH_COUNT && c.gainBits() > REDUNDANT_BITS
-              ? unaided - c.effortSeconds() - after(joint(weights, c.check()))
+              ? unaided - c.effortSeconds() - after(Objects.requireNonNull(joints.get(c.check())))
               : -c.effortSeconds();
       checks.add(new CheckAdvice(c.check(), c.gainBits(), c.effortSeconds(), worth));
     }

@@ -6,6 +6,7 @@ import halfwave.fault.FaultKind;
 import halfwave.work.Repair;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -35,7 +36,7 @@ public final class Belief {
     this.outlook = outlook;
     this.origins = origins;
     this.nows = nows;
-    this.weights = normalised(weights);
+    this.weights = weights;
     this.steps = List.copyOf(steps);
   }
 
@@ -49,7 +50,7 @@ public final class Belief {
       nows[k] = k;
       weights[k] = outlook.priors().weight(outlook.causes().get(origins[k]));
     }
-    return new Belief(outlook, origins, nows, weights, List.of());
+    return new Belief(outlook, origins, nows, normalised(weights), List.of());
   }
 
   private static double[] normalised(double[] weights) {
@@ -104,10 +105,11 @@ public final class Belief {
 
   private Belief stepped(
       Entry entry, int[] origin, int[] now, double[] after, double expectedProbability) {
-    Belief next = new Belief(outlook, origin, now, after, steps);
+    double[] next = normalised(after);
     List<Step> more = new ArrayList<>(steps);
-    more.add(new Step(entry, now(), next.now(), expectedProbability));
-    return new Belief(outlook, origin, now, after, more);
+    Map<Cause, Double> then = falling(sums(now, next));
+    more.add(new Step(entry, now(), then, expectedProbability));
+    return new Belief(outlook, origin, now, next, more);
   }
 
   private Belief repaired(Entry.Repaired entry) {
@@ -214,9 +216,13 @@ public final class Belief {
 
   /** Probability of each cause to be what is wrong now, in the order of the table. */
   double[] nowProbabilities() {
+    return sums(nows, weights);
+  }
+
+  private double[] sums(int[] cases, double[] weightOfEach) {
     double[] sums = new double[outlook.causes().size()];
-    for (int k = 0; k < weights.length; k++) {
-      sums[nows[k] / CaseTable.DRAWS] += weights[k];
+    for (int k = 0; k < cases.length; k++) {
+      sums[cases[k] / CaseTable.DRAWS] += weightOfEach[k];
     }
     return sums;
   }
@@ -232,7 +238,7 @@ public final class Belief {
 
   /** Checks that were done since the last repair: to do them again tells nothing new. */
   Set<Check> done() {
-    Set<Check> done = new java.util.HashSet<>();
+    Set<Check> done = new HashSet<>();
     for (Step step : steps) {
       if (step.entry() instanceof Entry.Observed observed) {
         done.add(observed.check());

@@ -6,6 +6,7 @@ import halfwave.bench.Stages;
 import halfwave.bench.Trigger;
 import halfwave.board.BoardSettings;
 import halfwave.evidence.HeatingCall;
+import halfwave.evidence.SymptomTable;
 import halfwave.fault.Fault;
 import halfwave.fault.FaultKind;
 import halfwave.instrument.MeterReading;
@@ -47,7 +48,7 @@ final class CaseMaker {
     checks = Check.all(bench.design().ignition());
   }
 
-  Optional<CaseTable> table(List<Cause> causes, CaseTable.Watch watch) {
+  Optional<CaseTable> table(List<Cause> causes, SymptomTable.Watch watch) {
     List<Cause> possible = causes.stream().filter(c -> faulty(c, 0).isPresent()).toList();
     AtomicBoolean ended = new AtomicBoolean();
     AtomicInteger done = new AtomicInteger();
@@ -68,7 +69,7 @@ final class CaseMaker {
   }
 
   private static synchronized void tell(
-      CaseTable.Watch watch, AtomicInteger done, int all, AtomicBoolean ended) {
+      SymptomTable.Watch watch, AtomicInteger done, int all, AtomicBoolean ended) {
     if (!ended.get() && !watch.goOn(done.incrementAndGet(), all)) {
       ended.set(true);
     }

@@ -2,6 +2,7 @@ package halfwave.diagnosis;
 
 import halfwave.bench.Bench;
 import halfwave.board.BoardSettings;
+import halfwave.evidence.SymptomTable;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -18,16 +19,6 @@ public record CaseTable(List<Check> checks, List<Cause> causes, List<Case> cases
 
   /** Cases of each cause. */
   public static final int DRAWS = Draws.COUNT;
-
-  /** Sees how far the table is, and may end it. */
-  public interface Watch {
-    /**
-     * One more cause is done.
-     *
-     * @return whether to go on
-     */
-    boolean goOn(int done, int all);
-  }
 
   /** Checks the shape and takes copies. */
   public CaseTable {
@@ -50,7 +41,7 @@ public record CaseTable(List<Check> checks, List<Cause> causes, List<Case> cases
    * @return the table, or nothing where the watch ended it
    */
   public static Optional<CaseTable> of(
-      Bench bench, BoardSettings settings, List<Cause> causes, Watch watch) {
+      Bench bench, BoardSettings settings, List<Cause> causes, SymptomTable.Watch watch) {
     return new CaseMaker(bench, settings).table(causes, watch);
   }
 

@@ -46,9 +46,4 @@ public final class Information {
     }
     return left;
   }
-
-  /** How little one is surprised: −log₂ of a probability (bits). */
-  public static double surpriseBits(double probability) {
-    return -FastMath.log(probability) / LN_2;
-  }
 }

@@ -8,10 +8,12 @@ import halfwave.work.Work;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
+import java.util.stream.Stream;
 
 /**
  * The effort of repairing by suspicion: at each turn the repair that cures most for its effort,
- * until all is cured. Best for one fault and repairs that do not overlap, a rule of thumb else.
+ * until all is cured. Best for one fault and repairs that do not overlap (falling p/C: Kadane and
+ * Simon, Cognitive Psychology 9 (1977) 380), a rule of thumb else.
  */
 final class Repairing {
 
@@ -21,7 +23,7 @@ final class Repairing {
   /** What half a cure of two faults counts (1) [judgement]. */
   private static final double HALF = 0.5;
 
-  private final List<Repair> repairs = new ArrayList<>();
+  private final List<Repair> repairs;
   private final long[] cures;
   private final double[] efforts;
   private final long[] faults;
@@ -29,15 +31,32 @@ final class Repairing {
   /** One turn: the repair, and how probable it is that it completes the cure. */
   record Turn(Repair repair, double curesProbability, double effortSeconds) {}
 
-  Repairing(List<Cause> causes, Priors priors, Ignition ignition) {
-    for (Repair repair : Repair.values()) {
-      if (repair.possibleAt(ignition) && !Cause.curedBy(repair).isEmpty()) {
-        repairs.add(repair);
-      }
-    }
-    cures = repairs.stream().mapToLong(r -> mask(Cause.curedBy(r))).toArray();
-    efforts = repairs.stream().mapToDouble(r -> effort(r, priors, ignition)).toArray();
-    faults = causes.stream().mapToLong(c -> mask(Set.copyOf(c.kinds()))).toArray();
+  /**
+   * Repairs and causes as bits, one for each fault.
+   *
+   * @param repairs the repairs
+   * @param cures what each of them cures
+   * @param efforts what each of them takes (s)
+   * @param faults what is wrong by each cause
+   */
+  Repairing(List<Repair> repairs, long[] cures, double[] efforts, long[] faults) {
+    this.repairs = List.copyOf(repairs);
+    this.cures = cures.clone();
+    this.efforts = efforts.clone();
+    this.faults = faults.clone();
+  }
+
+  /** All repairs of an appliance against these causes. */
+  static Repairing of(List<Cause> causes, Priors priors, Ignition ignition) {
+    List<Repair> repairs =
+        Stream.of(Repair.values())
+            .filter(r -> r.possibleAt(ignition) && !Cause.curedBy(r).isEmpty())
+            .toList();
+    return new Repairing(
+        repairs,
+        repairs.stream().mapToLong(r -> mask(Cause.curedBy(r))).toArray(),
+        repairs.stream().mapToDouble(r -> effort(r, priors, ignition)).toArray(),
+        causes.stream().mapToLong(c -> mask(Set.copyOf(c.kinds()))).toArray());
   }
 
   private static long mask(Set<FaultKind> kinds) {
@@ -71,9 +90,18 @@ final class Repairing {
 
   /** Expected effort of repairing by these probabilities of the causes, in their order (s). */
   double expectedSeconds(double[] probabilities) {
+    return expectedSeconds(turns(probabilities), faulty(probabilities));
+  }
+
+  /**
+   * Expected effort of turns in their order (s), Σ C_i (1 − Σ_{j before i} p_j).
+   *
+   * @param faultyProbability that something is wrong at all
+   */
+  static double expectedSeconds(List<Turn> turns, double faultyProbability) {
     double seconds = 0;
-    double left = faulty(probabilities);
-    for (Turn turn : turns(probabilities)) {
+    double left = faultyProbability;
+    for (Turn turn : turns) {
       seconds += turn.effortSeconds() * left;
       left -= turn.curesProbability();
     }

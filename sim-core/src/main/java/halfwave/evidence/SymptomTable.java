@@ -21,7 +21,7 @@ public record SymptomTable(Symptoms healthy, Map<FaultKind, Symptoms> faulty) {
   /** Sees how far the table is, and may end it. */
   public interface Watch {
     /**
-     * One more row is done.
+     * One more row, or cause, is done.
      *
      * @return whether to go on
      */

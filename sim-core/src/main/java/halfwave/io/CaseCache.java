@@ -5,6 +5,7 @@ import halfwave.board.BoardSettings;
 import halfwave.diagnosis.CaseTable;
 import halfwave.diagnosis.Cause;
 import halfwave.diagnosis.Check;
+import halfwave.evidence.SymptomTable;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
@@ -51,7 +52,7 @@ public final class CaseCache {
    * @return nothing where the watch ended it
    */
   public Optional<CaseTable> get(
-      Bench bench, BoardSettings settings, List<Cause> causes, CaseTable.Watch watch) {
+      Bench bench, BoardSettings settings, List<Cause> causes, SymptomTable.Watch watch) {
     String name = name(bench, settings, causes);
     Path file = folder == null ? null : folder.resolve(name);
     Optional<CaseTable> kept =
@@ -63,7 +64,7 @@ public final class CaseCache {
 
   /** The same, made anew and kept, whatever is there. */
   Optional<CaseTable> make(
-      Bench bench, BoardSettings settings, List<Cause> causes, CaseTable.Watch watch) {
+      Bench bench, BoardSettings settings, List<Cause> causes, SymptomTable.Watch watch) {
     Optional<CaseTable> made = CaseTable.of(bench, settings, causes, watch);
     if (folder != null && made.isPresent()) {
       write(folder.resolve(name(bench, settings, causes)), made.get());

@@ -3,6 +3,9 @@ package halfwave.diagnosis;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import halfwave.work.Repair;
+import java.util.Arrays;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 
 /**
@@ -74,34 +77,53 @@ class InformationReferenceTest {
     return Information.entropyBits(P) - Information.expectedEntropyBits(joint);
   }
 
+  /** Seven suspects, each cured by a repair of its own; what repair stands for it is no matter. */
+  private static Repairing suspects() {
+    long[] each = new long[P.length];
+    for (int k = 0; k < each.length; k++) {
+      each[k] = 1L << k;
+    }
+    return new Repairing(List.of(Repair.values()).subList(0, P.length), each, C, each);
+  }
+
+  private static int[] bestOrder() {
+    return suspects().turns(P).stream().mapToInt(t -> t.repair().ordinal()).toArray();
+  }
+
+  private static double expected(int[] order) {
+    List<Repairing.Turn> turns =
+        Arrays.stream(order)
+            .mapToObj(k -> new Repairing.Turn(Repair.values()[k], P[k], C[k]))
+            .toList();
+    return Repairing.expectedSeconds(turns, 1);
+  }
+
   /** Rod, ground, wire, position, insulator, flame, board: 26.7 min. */
   @Test
   void bestOrderOfTheWorkedCheck() {
-    int[] order = RepairCosts.bestOrder(P, C);
-    assertThat(order).containsExactly(0, 1, 2, 3, 5, 4, 6);
-    assertThat(RepairCosts.expected(P, C, order)).isCloseTo(26.7, within(PRINTED_1));
+    assertThat(bestOrder()).containsExactly(0, 1, 2, 3, 5, 4, 6);
+    assertThat(expected(bestOrder())).isCloseTo(26.7, within(PRINTED_1));
+    assertThat(suspects().expectedSeconds(P)).isCloseTo(26.7, within(PRINTED_1));
   }
 
   /** By probability alone 30.0 min, of equals the cheaper first; board first 78.9 min. */
   @Test
   void otherOrdersOfTheWorkedCheck() {
-    assertThat(RepairCosts.expected(P, C, new int[] {0, 1, 2, 4, 3, 6, 5}))
-        .isCloseTo(30.0, within(PRINTED_1));
-    assertThat(RepairCosts.expected(P, C, new int[] {6, 0, 1, 2, 3, 5, 4}))
-        .isCloseTo(78.9, within(PRINTED_1));
+    assertThat(expected(new int[] {0, 1, 2, 4, 3, 6, 5})).isCloseTo(30.0, within(PRINTED_1));
+    assertThat(expected(new int[] {6, 0, 1, 2, 3, 5, 4})).isCloseTo(78.9, within(PRINTED_1));
   }
 
   /** All orders of the worked check: none is better than falling p/C (Kadane and Simon 1977). */
   @Test
   void noOrderIsBetter() {
-    double best = RepairCosts.expected(P, C, RepairCosts.bestOrder(P, C));
+    double best = expected(bestOrder());
     int[] order = {0, 1, 2, 3, 4, 5, 6};
     assertThat(least(order, 0)).isCloseTo(best, within(1e-9));
   }
 
   private static double least(int[] order, int from) {
     if (from == order.length) {
-      return RepairCosts.expected(P, C, order);
+      return expected(order);
     }
     double least = Double.POSITIVE_INFINITY;
     for (int k = from; k < order.length; k++) {

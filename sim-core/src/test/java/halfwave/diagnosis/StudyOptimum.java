@@ -89,7 +89,7 @@ final class StudyOptimum {
 
     Problem(CaseTable table) {
       outlook = new Outlook(table, priors);
-      repairing = new Repairing(table.causes(), priors, Ignition.HOT_SURFACE);
+      repairing = Repairing.of(table.causes(), priors, Ignition.HOT_SURFACE);
     }
 
     double[] start() {

@@ -1,6 +1,5 @@
 package halfwave.cli;
 
-import halfwave.diagnosis.CaseTable;
 import halfwave.evidence.SymptomTable;
 import halfwave.explain.Sweep;
 import halfwave.message.Argument;
@@ -15,7 +14,7 @@ import java.util.function.Supplier;
  * Says on standard error how far a sweep or a sequence is, where somebody watches and it takes
  * long.
  */
-final class Progress implements Sweep.Watch, SymptomTable.Watch, CaseTable.Watch {
+final class Progress implements Sweep.Watch, SymptomTable.Watch {
 
   private static final long PATIENCE_NANOS = 500_000_000L;
 

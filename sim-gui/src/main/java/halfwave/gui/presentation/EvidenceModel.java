@@ -37,7 +37,6 @@ public final class EvidenceModel {
   private final Executor screen;
   private final Inquiry<Question, EvidenceAnswer> inquiry;
   private final List<Runnable> watchers = new ArrayList<>();
-  private final Priors priors = PriorsFile.shipped();
   private volatile @Nullable Question asked;
   private @Nullable State state;
 
@@ -45,6 +44,8 @@ public final class EvidenceModel {
   private @Nullable Question known;
 
   private @Nullable Outlook outlook;
+
+  private @Nullable Priors priors;
 
   /**
    * Nothing was found yet.
@@ -165,13 +166,15 @@ public final class EvidenceModel {
   }
 
   private void answer(Question question, Inquiry.Hearing<EvidenceAnswer> hearing) {
+    Priors judgement = priors == null ? PriorsFile.shipped() : priors;
+    priors = judgement;
     Outlook ready = outlook;
     if (ready == null || !question.sameKind(known)) {
       Optional<CaseTable> table =
           cache.get(
               question.healthy(),
               question.settings(),
-              priors.causes(),
+              judgement.causes(),
               (done, all) -> {
                 hearing.done((double) done / all);
                 // another line on the same kind of bench needs the same table
@@ -180,7 +183,7 @@ public final class EvidenceModel {
       if (table.isEmpty()) {
         return;
       }
-      ready = new Outlook(table.get(), priors);
+      ready = new Outlook(table.get(), judgement);
       outlook = ready;
       known = question;
     }

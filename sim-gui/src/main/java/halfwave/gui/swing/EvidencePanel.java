@@ -30,6 +30,8 @@ final class EvidencePanel extends JPanel {
   private final JPanel waiting;
   private final JProgressBar progress = new JProgressBar(0, 100);
   private transient @Nullable EvidenceAnswer shown;
+  private transient List<EvidenceView.Line> waitingLines = List.of();
+  private int waitingFrom;
 
   EvidencePanel(Theme theme, Wording words, EvidenceModel model) {
     super(new BorderLayout());
@@ -88,13 +90,19 @@ final class EvidencePanel extends JPanel {
       shown = answer;
       fill(EvidenceView.of(answer, words));
     }
-    note(answer);
+    pending(answer);
   }
 
   /** What was added stands there at once; what follows from it comes when it is reckoned. */
-  private void note(@Nullable EvidenceAnswer answer) {
+  private void pending(@Nullable EvidenceAnswer answer) {
     int known = answer == null ? 0 : answer.belief().steps().size();
     List<EvidenceView.Line> lines = EvidenceView.noted(model.log(), words);
+    List<EvidenceView.Line> later = lines.subList(Math.min(known, lines.size()), lines.size());
+    if (known == waitingFrom && later.equals(waitingLines)) {
+      return;
+    }
+    waitingFrom = known;
+    waitingLines = List.copyOf(later);
     noted.removeAll();
     for (int k = known; k < lines.size(); k++) {
       noted.add(line(lines.get(k), k), "wmin 0, wrap");

@@ -13,9 +13,11 @@ import halfwave.picture.Picture;
 import java.awt.event.KeyEvent;
 import java.nio.file.Path;
 import java.util.function.Consumer;
+import java.util.function.Supplier;
 import javax.swing.JFrame;
 import javax.swing.JMenu;
 import javax.swing.JMenuItem;
+import javax.swing.JPanel;
 import org.jspecify.annotations.Nullable;
 
 /** The windows beside the main one that reckon something: a match, a forecast. */
@@ -26,12 +28,16 @@ final class Tools {
   private final MatchModel match;
   private final ForecastModel forecast;
   private final Consumer<String> help;
-  private Runnable unsubscribe = () -> {};
-  private @Nullable Face face;
+  private Runnable matches = () -> {};
+  private Runnable forecasts = () -> {};
+  private @Nullable Dress dress;
+  private @Nullable SideWindow matchWindow;
+  private @Nullable SideWindow forecastWindow;
+  private @Nullable ForecastPanel forecastPanel;
 
-  /** How they look in one language and look. */
-  private record Face(
-      Wording words, SideWindow match, SideWindow forecast, ForecastPanel forecastPanel) {}
+  /** What they are made of in one language and look. */
+  private record Dress(
+      Theme theme, Wording words, BenchFiles files, TargetChooser chooser, LongWork work) {}
 
   Tools(
       JFrame over,
@@ -46,57 +52,67 @@ final class Tools {
     this.help = help;
   }
 
-  /** Makes them anew, in another language or look; what was open stays open. */
+  /** Another language or look: what is open is made anew, the rest when it is opened. */
   void dress(Theme theme, Wording words, BenchFiles files, TargetChooser chooser, LongWork work) {
-    Face before = face;
-    unsubscribe.run();
-    // what nobody has seen yet is filled in when it is opened
-    if (before != null && before.forecast().isVisible()) {
-      before.forecastPanel().keep();
+    dress = new Dress(theme, words, files, chooser, work);
+    if (forecastPanel != null && forecastWindow != null && forecastWindow.isVisible()) {
+      forecastPanel.keep();
     }
-    MatchPanel matchPanel =
-        new MatchPanel(
-            theme, words, match, workbench, new ReadingsFiles(words, match), files::openFitted);
-    ForecastPanel forecastPanel =
-        new ForecastPanel(theme, words, forecast, workbench, c -> keep(words, chooser, work, c));
-    Face made =
-        new Face(
-            words,
-            window("match", words.text("match.title"), matchPanel, theme, 700),
-            window("forecast", words.text("forecast.title"), forecastPanel, theme, 740),
-            forecastPanel);
-    face = made;
-    if (workbench.ready()) {
-      forecastPanel.fill();
-    }
-    Runnable matches = match.subscribe(matchPanel::refresh);
-    Runnable forecasts = forecast.subscribe(forecastPanel::refresh);
-    unsubscribe =
-        () -> {
-          matches.run();
-          forecasts.run();
-        };
-    if (before != null) {
-      replace(before.match(), made.match());
-      replace(before.forecast(), made.forecast());
-    }
+    matches.run();
+    forecasts.run();
+    matches = () -> {};
+    forecasts = () -> {};
+    matchWindow = anew(matchWindow, this::makeMatch);
+    forecastWindow = anew(forecastWindow, this::makeForecast);
   }
 
-  private SideWindow window(
-      String name, String title, javax.swing.JPanel content, Theme theme, int height) {
-    return new SideWindow(
-        over, name, title, content, () -> help.accept(name), theme.px(1000), theme.px(height));
-  }
-
-  private static void replace(SideWindow old, SideWindow made) {
+  private static @Nullable SideWindow anew(@Nullable SideWindow old, Supplier<SideWindow> make) {
+    if (old == null) {
+      return null;
+    }
+    SideWindow made = null;
     if (old.isVisible()) {
+      made = make.get();
       made.setBounds(old.getBounds());
       made.setVisible(true);
     }
     old.dispose();
+    return made;
   }
 
-  private void keep(Wording words, TargetChooser chooser, LongWork work, ForecastCanvas canvas) {
+  private SideWindow makeMatch() {
+    Dress d = dress();
+    MatchPanel panel =
+        new MatchPanel(
+            d.theme(),
+            d.words(),
+            match,
+            workbench,
+            new ReadingsFiles(d.words(), match),
+            d.files()::openFitted);
+    matches = match.subscribe(panel::refresh);
+    return window("match", d.words().text("match.title"), panel, d.theme(), 700);
+  }
+
+  private SideWindow makeForecast() {
+    Dress d = dress();
+    ForecastPanel panel = new ForecastPanel(d.theme(), d.words(), forecast, workbench, this::keep);
+    forecastPanel = panel;
+    SideWindow made = window("forecast", d.words().text("forecast.title"), panel, d.theme(), 740);
+    if (workbench.ready()) {
+      panel.fill();
+    }
+    forecasts = forecast.subscribe(panel::refresh);
+    return made;
+  }
+
+  private SideWindow window(String name, String title, JPanel content, Theme theme, int height) {
+    return new SideWindow(
+        over, name, title, content, () -> help.accept(name), theme.px(1000), theme.px(height));
+  }
+
+  private void keep(ForecastCanvas canvas) {
+    Wording words = dress().words();
     ForecastAnswer answer = forecast.answer();
     Picture picture = canvas.onPaper();
     if (picture == null
@@ -105,15 +121,18 @@ final class Tools {
       return;
     }
     String title = words.text("forecast.title");
-    chooser
+    dress()
+        .chooser()
         .file(title, title, words.text("forecast.files"), "png", "svg", "pdf", "csv")
         .ifPresent(
             file ->
-                work.begin(
-                    watch -> {
-                      write(file, picture, title, words, forecasted);
-                      return words.text("paper.written", file.getFileName());
-                    }));
+                dress()
+                    .work()
+                    .begin(
+                        watch -> {
+                          write(file, picture, title, words, forecasted);
+                          return words.text("paper.written", file.getFileName());
+                        }));
   }
 
   private static void write(
@@ -129,36 +148,44 @@ final class Tools {
 
   /** The menu in the main window. */
   JMenu menu() {
-    Face now = face();
-    JMenu menu = new JMenu(now.words().text("menu.tools"));
+    JMenu menu = new JMenu(dress().words().text("menu.tools"));
     menu.setName("menu.tools");
     menu.setMnemonic(KeyEvent.VK_T);
-    menu.add(item(now, "menu.match", () -> appear(face().match())));
-    menu.add(item(now, "menu.forecast", this::forecast));
+    menu.add(item("menu.match", this::match));
+    menu.add(item("menu.forecast", this::forecast));
     return menu;
   }
 
-  private static JMenuItem item(Face face, String key, Runnable action) {
-    JMenuItem item = new JMenuItem(face.words().text(key));
+  private JMenuItem item(String key, Runnable action) {
+    JMenuItem item = new JMenuItem(dress().words().text(key));
     item.setName(key);
     item.addActionListener(e -> action.run());
     return item;
   }
 
-  private Face face() {
-    if (face == null) {
+  private Dress dress() {
+    if (dress == null) {
       throw new IllegalStateException("not dressed yet");
     }
-    return face;
+    return dress;
+  }
+
+  private void match() {
+    SideWindow window = matchWindow == null ? makeMatch() : matchWindow;
+    matchWindow = window;
+    appear(window);
   }
 
   private void forecast() {
-    if (workbench.ready()) {
-      if (!face().forecast().isVisible()) {
-        face().forecastPanel().fill();
-      }
-      appear(face().forecast());
+    if (!workbench.ready()) {
+      return;
     }
+    SideWindow window = forecastWindow == null ? makeForecast() : forecastWindow;
+    if (forecastWindow != null && forecastPanel != null && !window.isVisible()) {
+      forecastPanel.fill();
+    }
+    forecastWindow = window;
+    appear(window);
   }
 
   private static void appear(SideWindow window) {
@@ -170,10 +197,13 @@ final class Tools {
   void end() {
     match.cancel();
     forecast.cancel();
-    unsubscribe.run();
-    if (face != null) {
-      face.match().dispose();
-      face.forecast().dispose();
+    matches.run();
+    forecasts.run();
+    if (matchWindow != null) {
+      matchWindow.dispose();
+    }
+    if (forecastWindow != null) {
+      forecastWindow.dispose();
     }
   }
 }

@@ -33,7 +33,8 @@ record ToolHands(Hand hand) {
     press("forecast.ask");
   }
 
-  private void reading(int kind, boolean cleaned, String value) {
+  /** Says what sort of reading it is. */
+  static void sort(Hand hand, int kind, boolean cleaned) {
     JComboBox<?> box = hand.find(JComboBox.class, "match.kind");
     JCheckBox tick = hand.find(JCheckBox.class, "match.cleaned");
     OpenWindow.onScreen(
@@ -42,6 +43,10 @@ record ToolHands(Hand hand) {
           tick.setSelected(cleaned);
           return null;
         });
+  }
+
+  private void reading(int kind, boolean cleaned, String value) {
+    sort(hand, kind, cleaned);
     text("match.value", value);
     press("match.add");
   }

@@ -10,8 +10,6 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import javax.swing.JButton;
-import javax.swing.JCheckBox;
-import javax.swing.JComboBox;
 import javax.swing.JLabel;
 import javax.swing.JList;
 import javax.swing.JPanel;
@@ -34,14 +32,7 @@ class ToolsRobotTest extends WithWindow {
   }
 
   private void reading(int kind, boolean cleaned, String value) {
-    JComboBox<?> box = hand.find(JComboBox.class, "match.kind");
-    JCheckBox tick = hand.find(JCheckBox.class, "match.cleaned");
-    OpenWindow.onScreen(
-        () -> {
-          box.setSelectedIndex(kind);
-          tick.setSelected(cleaned);
-          return null;
-        });
+    ToolHands.sort(hand, kind, cleaned);
     type("match.value", value);
     hand.click("match.add");
   }
