@@ -19,7 +19,7 @@ import org.junit.jupiter.params.provider.EnumSource;
  * The short way to a case, by what a similar furnace did, against the long one, by playing its own
  * call: the error of the surrogate against the full model.
  */
-class CaseTableReferenceTest {
+class CaseTablePropertyTest {
 
   private static final Bench BENCH = ShippedBenches.standard();
   private static final BoardSettings BOARD = ShippedBoards.standard(BENCH.design().ignition());
