@@ -36,7 +36,7 @@ public final class EvidenceModel {
   private final Executor background;
   private final Executor screen;
   private final Inquiry<Question, EvidenceAnswer> inquiry;
-  private final List<Runnable> watchers = new ArrayList<>();
+  private final Listeners listeners = new Listeners();
   private volatile @Nullable Question asked;
   private @Nullable State state;
 
@@ -60,18 +60,12 @@ public final class EvidenceModel {
     this.cache = cache;
     this.background = background;
     this.screen = screen;
-    inquiry = new Inquiry<>(background, screen, this::answer, this::tell, failed);
+    inquiry = new Inquiry<>(background, screen, this::answer, listeners::tell, failed);
   }
 
   /** Is told whenever something changed. */
   public Runnable subscribe(Runnable watcher) {
-    watchers.add(watcher);
-    watcher.run();
-    return () -> watchers.remove(watcher);
-  }
-
-  private void tell() {
-    List.copyOf(watchers).forEach(Runnable::run);
+    return listeners.add(watcher);
   }
 
   /** Somebody looks, and that bench is open. */
@@ -88,7 +82,7 @@ public final class EvidenceModel {
   private void ask(Question question) {
     asked = question;
     inquiry.ask(question);
-    tell();
+    listeners.tell();
   }
 
   /** What was found so far, in order. */
@@ -162,7 +156,7 @@ public final class EvidenceModel {
   public void cancel() {
     inquiry.cancel();
     asked = null;
-    tell();
+    listeners.tell();
   }
 
   private void answer(Question question, Inquiry.Hearing<EvidenceAnswer> hearing) {

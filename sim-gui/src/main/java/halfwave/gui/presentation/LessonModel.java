@@ -2,8 +2,6 @@ package halfwave.gui.presentation;
 
 import halfwave.lesson.Demonstration;
 import halfwave.lesson.Playthrough;
-import java.util.ArrayList;
-import java.util.List;
 import java.util.concurrent.Executor;
 import java.util.function.UnaryOperator;
 import org.jspecify.annotations.Nullable;
@@ -17,7 +15,7 @@ public final class LessonModel {
   private final Workbench workbench;
   private final Executor engine;
   private final Executor screen;
-  private final List<Runnable> watchers = new ArrayList<>();
+  private final Listeners listeners = new Listeners();
   private @Nullable Playthrough at;
   private boolean preparing;
 
@@ -42,9 +40,7 @@ public final class LessonModel {
 
   /** Is told whenever something changed. */
   public Runnable subscribe(Runnable watcher) {
-    watchers.add(watcher);
-    watcher.run();
-    return () -> watchers.remove(watcher);
+    return listeners.add(watcher);
   }
 
   /** Where it stands, or null: none is shown. */
@@ -156,7 +152,7 @@ public final class LessonModel {
   private void go(Way way) {
     preparing = true;
     long asked = ++current;
-    tell();
+    listeners.tell();
     engine.execute(
         () -> {
           Playthrough there = way.there();
@@ -168,17 +164,13 @@ public final class LessonModel {
                 preparing = false;
                 at = there;
                 workbench.want(new Intent.Enter(there.moment()));
-                tell();
+                listeners.tell();
               });
         });
   }
 
   private void set(@Nullable Playthrough other) {
     at = other;
-    tell();
-  }
-
-  private void tell() {
-    List.copyOf(watchers).forEach(Runnable::run);
+    listeners.tell();
   }
 }

@@ -1,7 +1,6 @@
 package halfwave.gui.presentation;
 
 import halfwave.explain.MomentAccount;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.Executor;
 import java.util.function.Function;
@@ -26,7 +25,7 @@ public final class WhyModel {
   private final Executor background;
   private final Executor screen;
   private final Function<WhyQuestion, WhyAnswer> explain;
-  private final List<Runnable> watchers = new ArrayList<>();
+  private final Listeners listeners = new Listeners();
   private @Nullable WhyQuestion waiting;
   private @Nullable WhyQuestion asked;
   private @Nullable WhyAnswer answer;
@@ -57,9 +56,7 @@ public final class WhyModel {
 
   /** Is told whenever something changed. */
   public Runnable subscribe(Runnable watcher) {
-    watchers.add(watcher);
-    watcher.run();
-    return () -> watchers.remove(watcher);
+    return listeners.add(watcher);
   }
 
   /** The last explanation, or null: there is none yet. */
@@ -83,7 +80,7 @@ public final class WhyModel {
     newest = new WhyAnswer(question, state.readout().measured(), NOTHING);
     if (answer != null && !answer.reads(newest) && answer.question().sameAs(question)) {
       answer = answer.as(newest);
-      tell();
+      listeners.tell();
     }
     waiting = question.sameAs(asked) ? null : question;
   }
@@ -102,7 +99,7 @@ public final class WhyModel {
     long since = begunMillis == null ? Long.MAX_VALUE : nowMillis - begunMillis;
     if (computing && !slow && since > PATIENCE_MILLIS) {
       slow = true;
-      tell();
+      listeners.tell();
     }
     WhyQuestion next = waiting;
     if (!computing && next != null && since >= PACE_MILLIS) {
@@ -134,10 +131,6 @@ public final class WhyModel {
       var last = newest;
       answer = last != null && last.question().sameAs(made.question()) ? made.as(last) : made;
     }
-    tell();
-  }
-
-  private void tell() {
-    List.copyOf(watchers).forEach(Runnable::run);
+    listeners.tell();
   }
 }
