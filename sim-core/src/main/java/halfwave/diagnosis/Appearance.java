@@ -25,7 +25,7 @@ import java.util.Optional;
  * another bench with the same fault: what the board did and when is then taken from there, all else
  * from the bench itself.
  */
-final class Appearance {
+public final class Appearance {
 
   private final Stages stages = new Stages();
   private final Bench bench;
@@ -34,7 +34,13 @@ final class Appearance {
   /** The scene of each occasion: all looks at one moment see the same flame. */
   private final Map<Occasion, Scene> scenes = new EnumMap<>(Occasion.class);
 
-  Appearance(Bench bench, HeatingCall call) {
+  /**
+   * Prepares it.
+   *
+   * @param bench the bench as it is
+   * @param call its heating call, or that of a bench like it
+   */
+  public Appearance(Bench bench, HeatingCall call) {
     this.bench = bench;
     this.call = call;
   }
@@ -43,7 +49,8 @@ final class Appearance {
     return checks.stream().map(this::outcome).toList();
   }
 
-  private Outcome outcome(Check check) {
+  /** What a check finds. */
+  public Outcome outcome(Check check) {
     if (check instanceof Check.Call) {
       return new Outcome.Found(call.course());
     } else if (check instanceof Check.Light) {

@@ -159,6 +159,9 @@ public final class Belief {
 
   /** How likely that result is where one case became another. */
   private double likely(int before, int after, Result result) {
+    if (result == Result.UNSEEN) {
+      return 1;
+    }
     double misread = outlook.priors().misreadProbability();
     Course was = course(before);
     Course is = course(after);
@@ -170,7 +173,8 @@ public final class Belief {
     } else {
       fitting = was == is ? Set.of(Result.UNCHANGED) : Set.of(Result.WORSE);
     }
-    int others = Result.values().length - fitting.size();
+    // of those that somebody saw
+    int others = Result.values().length - 1 - fitting.size();
     return fitting.contains(result) ? (1 - misread) / fitting.size() : misread / others;
   }
 

@@ -33,6 +33,11 @@ public sealed interface Check {
     }
 
     @Override
+    public Optional<Work> work() {
+      return Optional.empty();
+    }
+
+    @Override
     public int minutes() {
       return CALL_MINUTES;
     }
@@ -53,6 +58,11 @@ public sealed interface Check {
     @Override
     public List<Enum<?>> outcomes() {
       return List.of(StatusCode.values());
+    }
+
+    @Override
+    public Optional<Work> work() {
+      return Optional.of(Look.STATUS_LIGHT);
     }
 
     @Override
@@ -81,6 +91,11 @@ public sealed interface Check {
     @Override
     public List<Enum<?>> outcomes() {
       return look.outcomes();
+    }
+
+    @Override
+    public Optional<Work> work() {
+      return Optional.of(look);
     }
 
     @Override
@@ -118,6 +133,11 @@ public sealed interface Check {
     }
 
     @Override
+    public Optional<Work> work() {
+      return Optional.of(test);
+    }
+
+    @Override
     public int minutes() {
       return test.minutes() + occasion.waitMinutes();
     }
@@ -135,6 +155,9 @@ public sealed interface Check {
 
   /** What may be found; empty for a reading. */
   List<Enum<?>> outcomes();
+
+  /** The work that it is; nothing for a call that is watched from the thermostat. */
+  Optional<Work> work();
 
   /** Minutes, waiting included. */
   int minutes();

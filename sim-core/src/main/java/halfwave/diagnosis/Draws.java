@@ -12,7 +12,7 @@ import org.apache.commons.math3.util.FastMath;
  * space of all unknowns evenly (Sobol's sequence). Every cause meets the same benches, so that a
  * repair leads from one case to another on the very same bench.
  */
-final class Draws {
+public final class Draws {
 
   /** How many there are of each cause. */
   static final int COUNT = 64;
@@ -67,7 +67,7 @@ final class Draws {
    *
    * @param u ten numbers above zero and below one
    */
-  static Variation variation(double[] u) {
+  public static Variation variation(double[] u) {
     return new Variation(
         FastMath.exp(0.15 * normal(u[1])),
         1 + 0.04 * normal(u[2]),
@@ -101,7 +101,7 @@ final class Draws {
    *
    * @param u from zero up to one
    */
-  static double severity(FaultKind kind, double u) {
+  public static double severity(FaultKind kind, double u) {
     if (kind.dimension().isEmpty()) {
       return 0;
     }

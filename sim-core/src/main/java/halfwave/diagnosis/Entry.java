@@ -20,7 +20,7 @@ public sealed interface Entry {
   record Observed(Check check, Outcome outcome) implements Entry {}
 
   /**
-   * Something was repaired and a call for heat watched.
+   * Something was repaired.
    *
    * @param repair what was done
    * @param result what the furnace does since
@@ -34,6 +34,8 @@ public sealed interface Entry {
     /** It does what it did. */
     UNCHANGED,
     /** It does something else that it should not. */
-    WORSE
+    WORSE,
+    /** Nobody has watched a call for heat since. */
+    UNSEEN
   }
 }

@@ -20,6 +20,8 @@ import halfwave.fault.FaultKind;
 import halfwave.flame.FlameState;
 import halfwave.flame.Fuel;
 import halfwave.forecast.Rate;
+import halfwave.grading.Criterion;
+import halfwave.grading.MoveClass;
 import halfwave.instrument.LeadEnd;
 import halfwave.instrument.MeterFunction;
 import halfwave.instrument.SupplyPoint;
@@ -30,6 +32,11 @@ import halfwave.message.Message;
 import halfwave.message.MessageKey;
 import halfwave.message.Quantity;
 import halfwave.quantity.RejectedValueException;
+import halfwave.quiz.Ending;
+import halfwave.quiz.Level;
+import halfwave.quiz.Objective;
+import halfwave.quiz.Refusal;
+import halfwave.quiz.Temptation;
 import halfwave.work.Aspect;
 import halfwave.work.Caution;
 import halfwave.work.Cover;
@@ -100,7 +107,14 @@ public final class Sentences {
           Proviso.class,
           Unknown.class,
           ReadingKind.class,
-          Rate.class);
+          Rate.class,
+          Objective.class,
+          Level.class,
+          Temptation.class,
+          Refusal.class,
+          Ending.class,
+          MoveClass.class,
+          Criterion.class);
 
   /** What has another name where the gas is lit by a spark. */
   static final List<Enum<?>> SPARK_NAMED = List.of(Look.IGNITER, Repair.REPLACE_IGNITER);

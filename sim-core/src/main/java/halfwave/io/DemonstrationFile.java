@@ -1,10 +1,6 @@
 package halfwave.io;
 
 import halfwave.bench.Bench;
-import halfwave.bench.ShippedBenches;
-import halfwave.board.BoardSettings;
-import halfwave.board.Ignition;
-import halfwave.board.ShippedBoards;
 import halfwave.circuit.Part;
 import halfwave.display.Sentences;
 import halfwave.lesson.Answer;
@@ -13,7 +9,6 @@ import halfwave.lesson.Demonstration;
 import halfwave.lesson.Play;
 import halfwave.lesson.Question;
 import halfwave.lesson.Step;
-import halfwave.lesson.Words;
 import halfwave.message.Argument;
 import halfwave.message.Message;
 import halfwave.message.MessageKey;
@@ -23,11 +18,8 @@ import halfwave.sequence.Playback;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Set;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
@@ -74,44 +66,19 @@ public final class DemonstrationFile {
   }
 
   private static Demonstration unplayed(JsonFields f) {
-    Bench bench = bench(f.get("bench"));
+    Bench bench = BenchField.bench(f.get("bench"));
     return new Demonstration(
-        filled(f.get("name")),
-        words(f.get("title")),
-        words(f.get("about")),
+        LanguageWords.filled(f.get("name")),
+        LanguageWords.of(f.get("title")),
+        LanguageWords.of(f.get("about")),
         bench,
-        f.has("board") ? board(f.get("board"), bench.design().ignition()) : null,
+        f.has("board") ? BenchField.board(f.get("board"), bench.design().ignition()) : null,
         f.orElse("seed", JsonValue::wholeNumber, 1L),
         play(f.get("start").fields("seconds", "acts")),
         f.get("steps")
             .filledList(
                 DemonstrationFile::step,
                 Message.of(MessageKey.ALLOWED_ENTRIES, Argument.count(1))));
-  }
-
-  private static Bench bench(JsonValue value) {
-    if (value.isObject()) {
-      return BenchFile.of(value);
-    }
-    String names = ShippedBenches.all().stream().map(Bench::name).collect(Collectors.joining(", "));
-    return ShippedBenches.named(value.text())
-        .orElseThrow(
-            () -> value.refused(Message.of(MessageKey.ALLOWED_ONE_OF, Argument.text(names))));
-  }
-
-  private static String board(JsonValue value, Ignition ignition) {
-    String name = ScriptFile.board(value);
-    if (!ShippedBoards.named(name).orElseThrow().ignition().fits(ignition)) {
-      String names =
-          ShippedBoards.all().stream()
-              .filter(b -> b.ignition().fits(ignition))
-              .map(BoardSettings::name)
-              .collect(Collectors.joining(", "));
-      throw value.refused(
-          Message.of(
-              MessageKey.ALLOWED_FITTING_BOARD, Argument.name(ignition), Argument.text(names)));
-    }
-    return name;
   }
 
   private static Step step(JsonValue value) {
@@ -127,11 +94,11 @@ public final class DemonstrationFile {
             "claims",
             "lit");
     return new Step(
-        words(f.get("heading")),
-        words(f.get("say")),
+        LanguageWords.of(f.get("heading")),
+        LanguageWords.of(f.get("say")),
         f.has("question") ? question(f.get("question")) : null,
         play(f),
-        f.has("explanation") ? words(f.get("explanation")) : null,
+        f.has("explanation") ? LanguageWords.of(f.get("explanation")) : null,
         claims(f),
         Set.copyOf(f.orElse("lit", v -> v.list(e -> e.oneOf(Part.class)), List.of())));
   }
@@ -158,12 +125,12 @@ public final class DemonstrationFile {
           .child("claims")
           .filledList(ClaimFile::claim, Message.of(MessageKey.ALLOWED_PROVED));
     }
-    return new Question(words(f.get("ask")), answers, (int) right);
+    return new Question(LanguageWords.of(f.get("ask")), answers, (int) right);
   }
 
   private static Answer answer(JsonValue value) {
     JsonFields f = value.fields("text", "claims");
-    return new Answer(words(f.get("text")), claims(f));
+    return new Answer(LanguageWords.of(f.get("text")), claims(f));
   }
 
   private static List<Claim> claims(JsonFields f) {
@@ -190,27 +157,6 @@ public final class DemonstrationFile {
         MessageKey.ALLOWED_RANGE,
         Argument.quantity(low, Dimension.NUMBER),
         Argument.quantity(high, Dimension.NUMBER));
-  }
-
-  private static Words words(JsonValue value) {
-    JsonFields f = value.anyFields();
-    Map<String, String> texts = new LinkedHashMap<>();
-    texts.put(Words.FALLBACK, filled(f.get(Words.FALLBACK)));
-    for (String tag : f.names()) {
-      if (!Words.isTag(tag)) {
-        throw f.get(tag).refused(Message.of(MessageKey.ALLOWED_LANGUAGE, Argument.text("es")));
-      }
-      texts.put(tag, filled(f.get(tag)));
-    }
-    return new Words(texts);
-  }
-
-  private static String filled(JsonValue value) {
-    String text = value.text();
-    if (text.isBlank()) {
-      throw value.refused(Message.of(MessageKey.ALLOWED_FILLED_TEXT));
-    }
-    return text;
   }
 
   /** Does all acts in thought, in their order of time, and refuses the first that is impossible. */

@@ -3,8 +3,6 @@ package halfwave.io;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import halfwave.bench.Bench;
-import halfwave.bench.ShippedBenches;
 import halfwave.lesson.Answer;
 import halfwave.lesson.Claim;
 import halfwave.lesson.Demonstration;
@@ -15,7 +13,6 @@ import halfwave.lesson.Words;
 import halfwave.sequence.Act;
 import halfwave.sequence.Deed;
 import java.util.List;
-import java.util.Optional;
 
 /** Writes what {@link DemonstrationFile} reads. */
 public final class DemonstrationText {
@@ -38,9 +35,9 @@ public final class DemonstrationText {
     root.put("format", DemonstrationFile.FORMAT)
         .put("version", DemonstrationFile.VERSION)
         .put("name", d.name());
-    put(root, "title", d.title());
-    put(root, "about", d.about());
-    putBench(root, d.bench());
+    LanguageWords.put(root, "title", d.title());
+    LanguageWords.put(root, "about", d.about());
+    BenchField.put(root, d.bench());
     if (d.board() != null) {
       root.put("board", d.board());
     }
@@ -70,23 +67,9 @@ public final class DemonstrationText {
     return node.toString();
   }
 
-  private static void putBench(ObjectNode root, Bench bench) {
-    Optional<Bench> shipped = ShippedBenches.named(bench.name()).filter(bench::equals);
-    if (shipped.isPresent()) {
-      root.put("bench", bench.name());
-    } else {
-      root.set("bench", BenchText.node(bench));
-    }
-  }
-
-  private static void put(ObjectNode node, String name, Words words) {
-    ObjectNode texts = node.putObject(name);
-    words.texts().forEach(texts::put);
-  }
-
   private static void put(ObjectNode node, Step step) {
-    put(node, "heading", step.heading());
-    put(node, "say", step.say());
+    LanguageWords.put(node, "heading", step.heading());
+    LanguageWords.put(node, "say", step.say());
     Question question = step.question();
     if (question != null) {
       put(node.putObject("question"), question);
@@ -96,7 +79,7 @@ public final class DemonstrationText {
     putActs(node, play.acts());
     Words explanation = step.explanation();
     if (explanation != null) {
-      put(node, "explanation", explanation);
+      LanguageWords.put(node, "explanation", explanation);
     }
     putClaims(node, step.claims());
     ArrayNode lit = node.putArray("lit");
@@ -104,11 +87,11 @@ public final class DemonstrationText {
   }
 
   private static void put(ObjectNode node, Question question) {
-    put(node, "ask", question.ask());
+    LanguageWords.put(node, "ask", question.ask());
     ArrayNode answers = node.putArray("answers");
     for (Answer answer : question.answers()) {
       ObjectNode one = answers.addObject();
-      put(one, "text", answer.text());
+      LanguageWords.put(one, "text", answer.text());
       putClaims(one, answer.claims());
     }
     node.put("right", question.right());

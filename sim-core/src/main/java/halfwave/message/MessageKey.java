@@ -989,5 +989,111 @@ public enum MessageKey {
   /** Few lives explain the log: how many. */
   FORECAST_ROUGH,
   /** What the band is worth. */
-  FORECAST_BAND
+  FORECAST_BAND,
+  /** Two things of a list: the first ones, one more. */
+  LISTED,
+  /** Move. */
+  MOVE_POWER_ON,
+  /** Move. */
+  MOVE_POWER_OFF,
+  /** Move. */
+  MOVE_GAS_ON,
+  /** Move. */
+  MOVE_GAS_OFF,
+  /** Move. */
+  MOVE_SIGNAL_ON,
+  /** Move. */
+  MOVE_SIGNAL_OFF,
+  /** Move: groups of faults. */
+  MOVE_SUSPECTS,
+  /** Move: grade. */
+  MOVE_HINT,
+  /** Move: the text. */
+  MOVE_NOTE,
+  /** Remark: number, move, why. */
+  GRADE_IMPOSSIBLE,
+  /** Remark: number, move, what the sheet says, what the furnace shows. */
+  GRADE_FOUND_DIFFERS,
+  /** Remark: number, minute of the sheet, minute of the replay. */
+  GRADE_MINUTE_DIFFERS,
+  /** Remark: how many more. */
+  GRADE_MORE,
+  /** Mark. */
+  GRADE_NOT_DONE,
+  /** Mark. */
+  GRADE_SAFE,
+  /** Mark: move, caution. */
+  GRADE_DANGER,
+  /** Mark. */
+  GRADE_SIGNAL_LEFT,
+  /** Mark. */
+  GRADE_PLAIN,
+  /** Mark. */
+  GRADE_NO_TESTS,
+  /** Mark: sentence, grade. */
+  GRADE_HINTED,
+  /** Mark: move. */
+  GRADE_BEST,
+  /** Mark: move, share, best check. */
+  GRADE_STEP,
+  /** Mark: move. */
+  GRADE_REDUNDANT,
+  /** Mark: move, best check. */
+  GRADE_REDUNDANT_BETTER,
+  /** Mark: move. */
+  GRADE_IRRELEVANT,
+  /** Mark: move, best check. */
+  GRADE_IRRELEVANT_BETTER,
+  /** Mark: move, check. */
+  GRADE_ON_SUSPICION,
+  /** Mark: move, check. */
+  GRADE_EVIDENCE,
+  /** Mark: minute, share. */
+  GRADE_SUSPECTS,
+  /** Mark: minute, groups. */
+  GRADE_RULED_OUT,
+  /** Mark. */
+  GRADE_NO_SUSPECTS,
+  /** Mark. */
+  GRADE_TIME_UP,
+  /** Mark. */
+  GRADE_NO_CONCLUSION,
+  /** Mark: cause. */
+  GRADE_CAUSE_RIGHT,
+  /** Mark: cause. */
+  GRADE_CAUSE_WRONG,
+  /** Mark: part. */
+  GRADE_PLACE_WRONG,
+  /** Mark. */
+  GRADE_WHOLE,
+  /** Mark. */
+  GRADE_LEFT_ALONE,
+  /** Mark. */
+  GRADE_LEFT_OFF,
+  /** Mark: cause. */
+  GRADE_NOT_WHOLE,
+  /** Mark. */
+  GRADE_NO_CALL,
+  /** Mark. */
+  GRADE_NO_READING,
+  /** Mark. */
+  GRADE_NO_WASTE,
+  /** Mark: minutes. */
+  GRADE_TIME_WASTED,
+  /** Mark: repair. */
+  GRADE_PART_WASTED,
+  /** Remark: engine of the sheet, of the grader. */
+  GRADE_OTHER_ENGINE,
+  /** Remark: name of the quiz on the sheet. */
+  GRADE_OTHER_QUIZ,
+  /** Remark: name. */
+  GRADE_NO_SUCH_CALL,
+  /** Remark: minutes, limit. */
+  GRADE_OVER_TIME,
+  /** At most two faults of different kinds. */
+  ALLOWED_HIDDEN,
+  /** A sealed text as it was handed out. */
+  ALLOWED_SEALED,
+  /** A move in words. */
+  ALLOWED_MOVE
 }

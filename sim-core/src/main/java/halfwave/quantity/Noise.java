@@ -17,7 +17,9 @@ public final class Noise {
     /** The last digits of a meter. */
     READING,
     /** Rates that nobody knows. */
-    RATE
+    RATE,
+    /** Which furnace a learner meets on a service call. */
+    VARIANT
   }
 
   private static final double TO_UNIT = 0x1.0p-53;

@@ -1,0 +1,42 @@
+package halfwave.grading;
+
+import halfwave.quiz.Weights;
+
+/** What is marked on a service call. */
+public enum Criterion {
+  /** Working safely: a gate. */
+  SAFETY(true),
+  /** Tests chosen by what they tell for the time they take. */
+  TEST_CHOICE(true),
+  /** What is said to be possible still. */
+  INTERPRETATION(true),
+  /** The cause and its place. */
+  CAUSE(false),
+  /** The repair, and its proof. */
+  REPAIR(false),
+  /** Neither time nor good parts wasted. */
+  WASTE(true);
+
+  private final boolean process;
+
+  Criterion(boolean process) {
+    this.process = process;
+  }
+
+  /** Whether it is about the way, and not about the result. */
+  public boolean process() {
+    return process;
+  }
+
+  /** What it counts (points). */
+  public double weight(Weights weights) {
+    return switch (this) {
+      case SAFETY -> weights.safety();
+      case TEST_CHOICE -> weights.testChoice();
+      case INTERPRETATION -> weights.interpretation();
+      case CAUSE -> weights.cause();
+      case REPAIR -> weights.repair();
+      case WASTE -> weights.waste();
+    };
+  }
+}

@@ -1,0 +1,112 @@
+package halfwave.grading;
+
+import halfwave.message.Argument;
+import halfwave.message.Message;
+import halfwave.message.MessageKey;
+import halfwave.quiz.AnswerSheet;
+import halfwave.quiz.Appearances;
+import halfwave.quiz.CallSheet;
+import halfwave.quiz.Quiz;
+import halfwave.quiz.ServiceCall;
+import halfwave.quiz.Variant;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
+
+/**
+ * Marks answer sheets of one quiz by playing them again. Remembers furnaces and thoughts between
+ * sheets. Safe for many threads.
+ */
+public final class Grader {
+
+  private final Quiz quiz;
+  private final String quizHash;
+  private final String engine;
+  private final Outlooks outlooks;
+  private final Appearances appearances = new Appearances();
+  private final Map<String, Assessor> assessors = new ConcurrentHashMap<>();
+
+  /**
+   * Prepares it.
+   *
+   * @param quiz the quiz
+   * @param quizHash its hash, as answer sheets have it
+   * @param engine name and version of this program, as answer sheets have it
+   * @param outlooks where the judgement comes from
+   */
+  public Grader(Quiz quiz, String quizHash, String engine, Outlooks outlooks) {
+    this.quiz = quiz;
+    this.quizHash = quizHash;
+    this.engine = engine;
+    this.outlooks = outlooks;
+  }
+
+  /** The quiz. */
+  public Quiz quiz() {
+    return quiz;
+  }
+
+  /** What an expert thinks on one of its calls. */
+  public Assessor assessor(ServiceCall call) {
+    return assessors.computeIfAbsent(call.name(), n -> new Assessor(call, outlooks.of(call)));
+  }
+
+  /** All marks of a sheet. */
+  public SheetMarks grade(AnswerSheet sheet) {
+    List<CallMarks> calls = new ArrayList<>();
+    double got = 0;
+    double all = 0;
+    for (ServiceCall call : quiz.calls()) {
+      CallMarks marks = grade(call, sheet);
+      calls.add(marks);
+      got += quiz.weight(call) * marks.totalRatio();
+      all += quiz.weight(call);
+    }
+    double total = all > 0 ? got / all : 0;
+    return new SheetMarks(sheet, calls, total, total >= quiz.passRatio(), remarks(sheet));
+  }
+
+  private CallMarks grade(ServiceCall call, AnswerSheet sheet) {
+    Variant variant = Variant.of(call, quiz.seed(), sheet.learner());
+    CallSheet handed = sheet.call(call.name()).orElse(null);
+    if (handed == null) {
+      return Marker.missing(call, variant.cause(), quiz.weights());
+    }
+    Replay replay = Replay.of(variant, handed, quiz.rules().hints(), appearances);
+    return new Marker(assessor(call), replay.visit(), handed.conclusion())
+        .marks(quiz.weights(), replay.remarks());
+  }
+
+  private List<Message> remarks(AnswerSheet sheet) {
+    List<Message> remarks = new ArrayList<>();
+    if (!sheet.engine().equals(engine)) {
+      remarks.add(
+          Message.of(
+              MessageKey.GRADE_OTHER_ENGINE, Argument.text(sheet.engine()), Argument.text(engine)));
+    }
+    if (!sheet.quizHash().equals(quizHash)) {
+      remarks.add(Message.of(MessageKey.GRADE_OTHER_QUIZ, Argument.text(sheet.quiz())));
+    }
+    for (CallSheet call : sheet.calls()) {
+      if (quiz.call(call.call()).isEmpty()) {
+        remarks.add(Message.of(MessageKey.GRADE_NO_SUCH_CALL, Argument.text(call.call())));
+      }
+    }
+    double limit = 60 * quiz.rules().wallMinutes() * sheet.extraTimeRatio();
+    long last =
+        sheet.calls().stream()
+            .flatMap(c -> c.moves().stream())
+            .mapToLong(CallSheet.Logged::wallSeconds)
+            .max()
+            .orElse(0);
+    if (limit > 0 && last > limit) {
+      remarks.add(
+          Message.of(
+              MessageKey.GRADE_OVER_TIME,
+              Argument.count(last / 60),
+              Argument.count(Math.round(limit / 60))));
+    }
+    return remarks;
+  }
+}

@@ -1,0 +1,29 @@
+package halfwave.quiz;
+
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * What a learner hands in of one call.
+ *
+ * @param call name of the service call
+ * @param moves what was done, in order
+ * @param conclusion what was concluded; null where it did not come to that
+ */
+public record CallSheet(String call, List<Logged> moves, @Nullable Conclusion conclusion) {
+
+  /**
+   * A move as it was written down.
+   *
+   * @param move what was done
+   * @param minute simulated minute at which it was done with
+   * @param wallSeconds seconds by the clock on the wall since the quiz began
+   * @param found what was found, in the words of a call log; empty where nothing was
+   */
+  public record Logged(Move move, int minute, long wallSeconds, String found) {}
+
+  /** Takes a copy. */
+  public CallSheet {
+    moves = List.copyOf(moves);
+  }
+}
