@@ -1,7 +1,11 @@
-package halfwave.quiz;
+package halfwave.grading;
 
 import halfwave.diagnosis.Check;
 import halfwave.diagnosis.Outcome;
+import halfwave.quiz.Appearances;
+import halfwave.quiz.Move;
+import halfwave.quiz.Variant;
+import halfwave.quiz.Visit;
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.Map;
@@ -28,8 +32,8 @@ public final class AsFound {
   }
 
   private static Outcome of(Variant variant, Appearances appearances, Check check) {
-    Move.Checked move = new Move.Checked(check);
-    Visit visit = Ready.forMove(Visit.begin(variant, appearances, false), move).after(move);
+    Visit begun = Visit.begin(variant, appearances, false);
+    Visit visit = ExpertPath.safely(begun, new Move.Checked(check));
     return Objects.requireNonNull(visit.log().get(visit.log().size() - 1).outcome());
   }
 }
