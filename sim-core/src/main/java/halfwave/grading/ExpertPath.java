@@ -46,17 +46,6 @@ public record ExpertPath(List<MarkedMove> moves, Visit end) {
     return new ExpertPath(Walk.through(assessor, visit.log()), visit);
   }
 
-  /** The visit after a move, with power and gas switched before it as it needs them. */
-  public static Visit safely(Visit visit, Move move) {
-    Visit ready = visit;
-    Move next = Expert.before(ready, move);
-    while (!next.equals(move)) {
-      ready = ready.after(next);
-      next = Expert.before(ready, move);
-    }
-    return ready.after(move);
-  }
-
   /** What is done before the first repair: the search. */
   public List<MarkedMove> search() {
     return moves.stream().takeWhile(m -> !(m.done().move() instanceof Move.Repaired)).toList();

@@ -2,12 +2,12 @@ package halfwave.paper;
 
 import halfwave.display.Sentences;
 import halfwave.explain.Caution;
-import halfwave.grading.AsFound;
 import halfwave.grading.ClassReport;
 import halfwave.grading.ExpertPath;
 import halfwave.grading.Grader;
 import halfwave.grading.SheetMarks;
 import halfwave.quiz.Appearances;
+import halfwave.quiz.AsFound;
 import halfwave.quiz.Quiz;
 import halfwave.quiz.ServiceCall;
 import halfwave.quiz.Variant;

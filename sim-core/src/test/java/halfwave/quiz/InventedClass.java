@@ -170,7 +170,7 @@ public final class InventedClass {
     for (Move move : moves) {
       boolean works = move instanceof Move.Checked || move instanceof Move.Repaired;
       // who puts a signal in throws the switches himself
-      visit = works && !visit.signal() ? ExpertPath.safely(visit, move) : visit.after(move);
+      visit = works && !visit.signal() ? Ready.forMove(visit, move).after(move) : visit.after(move);
     }
     return sheet(visit, conclusion);
   }

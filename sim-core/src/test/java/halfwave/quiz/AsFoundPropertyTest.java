@@ -1,15 +1,9 @@
-package halfwave.grading;
+package halfwave.quiz;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
 import halfwave.diagnosis.Check;
 import halfwave.diagnosis.Outcome;
-import halfwave.quiz.Done;
-import halfwave.quiz.InventedClass;
-import halfwave.quiz.Move;
-import halfwave.quiz.ServiceCall;
-import halfwave.quiz.Variant;
-import halfwave.quiz.Visit;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
@@ -33,7 +27,10 @@ class AsFoundPropertyTest {
       Collections.shuffle(order, random);
       Visit visit = Visit.begin(variant, InventedClass.appearances(), false);
       for (Check check : order.subList(0, 8)) {
-        visit = ExpertPath.safely(visit, new Move.Checked(check));
+        Move.Checked move = new Move.Checked(check);
+        visit = Ready.forMove(visit, move);
+        assertThat(visit.refusal(move)).as("seed " + SEED + ", " + check.id()).isEmpty();
+        visit = visit.after(move);
         Done done = visit.log().get(visit.log().size() - 1);
         assertThat(done.danger()).isNull();
         assertThat(done.outcome()).as(check.id()).isEqualTo(found.get(check));

@@ -1,11 +1,7 @@
-package halfwave.grading;
+package halfwave.quiz;
 
 import halfwave.diagnosis.Check;
 import halfwave.diagnosis.Outcome;
-import halfwave.quiz.Appearances;
-import halfwave.quiz.Move;
-import halfwave.quiz.Variant;
-import halfwave.quiz.Visit;
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.Map;
@@ -32,8 +28,8 @@ public final class AsFound {
   }
 
   private static Outcome of(Variant variant, Appearances appearances, Check check) {
-    Visit begun = Visit.begin(variant, appearances, false);
-    Visit visit = ExpertPath.safely(begun, new Move.Checked(check));
+    Move.Checked move = new Move.Checked(check);
+    Visit visit = Ready.forMove(Visit.begin(variant, appearances, false), move).after(move);
     return Objects.requireNonNull(visit.log().get(visit.log().size() - 1).outcome());
   }
 }
