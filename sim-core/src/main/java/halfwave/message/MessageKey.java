@@ -912,6 +912,30 @@ public enum MessageKey {
   CUSTOMER_REPAIR,
   /** When nothing is wrong. */
   CUSTOMER_DONE,
+  /** Somebody tried something and did not come to its end. */
+  VERB_ATTEMPTED,
+  /** Somebody came to the end of something. */
+  VERB_COMPLETED,
+  /** Somebody passed. */
+  VERB_PASSED,
+  /** Somebody did not pass. */
+  VERB_FAILED,
+  /** Before what a customer says: that. */
+  ITEM_CUSTOMER,
+  /** What is asked under a table of readings. */
+  ITEM_QUESTION,
+  /** Head of the column of what was looked at. */
+  ITEM_TEST,
+  /** Head of the column of what was found. */
+  ITEM_FOUND,
+  /** After a right answer: the cause. */
+  ITEM_RIGHT,
+  /** After a wrong answer: the cause. */
+  ITEM_WRONG,
+  /** What tells a cause from the others: check, what it found. */
+  ITEM_TOLD_BY,
+  /** Where a cause sits and what puts it right: place, repair. */
+  ITEM_PLACE,
   /** Note below a diagnosis. */
   DIAGNOSIS_NOTE,
   /** Progress of a table: causes done, all. */

@@ -2,6 +2,8 @@ package halfwave.paper;
 
 import halfwave.grading.Criterion;
 import halfwave.grading.ExpertPath;
+import halfwave.grading.MarkedMove;
+import halfwave.grading.MoveClass;
 import halfwave.grading.Places;
 import halfwave.message.Message;
 import halfwave.quiz.Moves;
@@ -13,8 +15,6 @@ import java.util.stream.Collectors;
 
 /** What whoever marks on paper has to know. */
 final class KeyPages {
-
-  private static final int RULED_COLUMNS = 5;
 
   private final PageFlow flow;
   private final PaperWords words;
@@ -28,6 +28,11 @@ final class KeyPages {
 
   /** Cause, place, repair, and how an expert gets there. */
   void call(Variant variant, ExpertPath path, String number) {
+    flow.together(() -> facts(variant, path, number));
+    path(path, variant.call());
+  }
+
+  private void facts(Variant variant, ExpertPath path, String number) {
     ServiceCall call = variant.call();
     flow.heading(words.text("handout.step", number, call.title().in(words.reader())));
     Table facts = new Table(flow, 0.2, 0.8);
@@ -45,7 +50,6 @@ final class KeyPages {
                 words.sentences().name(call.level()))));
     flow.text(words.text("key.path"), PageFlow.STRONG, Pen.INK, 8, flow.left(), flow.width());
     flow.keepWithNext();
-    path(path, call);
   }
 
   private void path(ExpertPath path, ServiceCall call) {
@@ -57,22 +61,31 @@ final class KeyPages {
         words.text("key.told"),
         words.text("quiz.minutes"));
     int number = 0;
-    for (ExpertPath.Step step : path.steps()) {
-      number++;
-      var outcome = step.outcome();
-      table.row(
-          Integer.toString(number),
-          words.sentences().sentence(Moves.said(step.move())),
-          outcome == null ? "" : names.outcome(outcome),
-          told(step.told()),
-          Integer.toString(step.minutes()));
+    int minute = 0;
+    for (MarkedMove move : path.moves()) {
+      // an expert throws switch and cock without being told
+      if (move.kind() != MoveClass.PREPARES) {
+        number++;
+        row(table, number, move, move.done().minute() - minute);
+        minute = move.done().minute();
+      }
     }
-    String[] sum = new String[RULED_COLUMNS];
-    java.util.Arrays.fill(sum, "");
-    sum[1] = words.text("key.sum", call.minutes());
-    sum[2] = path.end().whole() ? words.text("key.whole") : words.text("key.not-whole");
-    sum[RULED_COLUMNS - 1] = Integer.toString(path.end().minutes());
-    table.strong(sum);
+    table.strong(
+        "",
+        words.text("key.sum", call.minutes()),
+        words.text(path.end().whole() ? "key.whole" : "key.not-whole"),
+        "",
+        Integer.toString(path.end().minutes()));
+  }
+
+  private void row(Table table, int number, MarkedMove move, int minutes) {
+    var outcome = move.done().outcome();
+    table.row(
+        Integer.toString(number),
+        words.sentences().sentence(Moves.said(move.done().move())),
+        outcome == null ? "" : names.outcome(outcome),
+        told(move.ruledOut()),
+        Integer.toString(minutes));
   }
 
   private String told(List<Message> told) {

@@ -4,12 +4,9 @@ import halfwave.diagnosis.Cause;
 import halfwave.diagnosis.Check;
 import halfwave.diagnosis.Outcome;
 import halfwave.diagnosis.Reasons;
-import halfwave.display.DisplayUnit;
+import halfwave.display.OutcomeText;
 import halfwave.display.Sentences;
 import halfwave.fault.FaultKind;
-import halfwave.message.Argument;
-import halfwave.message.Message;
-import halfwave.message.MessageKey;
 import halfwave.quiz.ServiceCall;
 import halfwave.quiz.Temptation;
 import halfwave.work.Repair;
@@ -59,29 +56,9 @@ final class QuizNames {
     return sentences.text(Reasons.name(cause));
   }
 
-  /** What came of a check, as the meter's last figure has it. */
+  /** What came of a check. */
   String outcome(Outcome outcome) {
-    if (outcome instanceof Outcome.Amps amps) {
-      boolean both = !Double.isNaN(amps.meanAmps()) && !Double.isNaN(amps.alternatingRmsAmps());
-      return both
-          ? sentences.text(
-              Message.of(
-                  MessageKey.OUTCOME_BOTH,
-                  fixed(amps.meanAmps(), DisplayUnit.MICROAMP, 2),
-                  fixed(amps.alternatingRmsAmps(), DisplayUnit.MICROAMP, 2)))
-          : sentences.sentence(Reasons.said(outcome));
-    } else if (outcome instanceof Outcome.Volts volts
-        && !Double.isNaN(volts.alternatingRmsVolts())) {
-      return sentences.text(
-          Message.of(
-              MessageKey.OUTCOME_ALTERNATING,
-              fixed(volts.alternatingRmsVolts(), DisplayUnit.VOLT, 1)));
-    }
-    return sentences.sentence(Reasons.said(outcome));
-  }
-
-  private Argument fixed(double si, DisplayUnit unit, int decimals) {
-    return Argument.text(sentences.quantities().fixed(si, unit, decimals));
+    return OutcomeText.of(outcome, sentences);
   }
 
   /** Names in a row; a dash where there are none. */

@@ -69,7 +69,7 @@ class QuizPagesContractTest {
 
     @Override
     String expected(Locale reader) {
-      return "A-01";
+      return InventedClass.FIRST;
     }
   }
 

@@ -123,7 +123,7 @@ class QuizPagesTest {
   @Test
   void namesAreOnOneLineAndMayBeInAnyScript() {
     SheetMarks marks = InventedClass.marks().get(1);
-    assertThat(text(pages(Locale.ENGLISH).marks(QUIZ, marks))).contains("Lane, \"Two Rows\"");
+    assertThat(text(pages(Locale.ENGLISH).marks(QUIZ, marks))).contains("Lane, \"Two Rows\" 931");
     AnswerSheet other =
         new AnswerSheet(
             marks.sheet().engine(), QUIZ.name(), "", "李\u0007\u0000 Ωmega", 1, List.of());

@@ -4,9 +4,9 @@ import halfwave.diagnosis.Cause;
 import halfwave.diagnosis.Check;
 import halfwave.fault.FaultGroup;
 import halfwave.fault.FaultKind;
+import halfwave.grading.Expert;
 import halfwave.grading.ExpertPath;
 import halfwave.grading.Grader;
-import halfwave.grading.Places;
 import halfwave.grading.SheetMarks;
 import halfwave.io.CachedOutlooks;
 import halfwave.io.CaseCache;
@@ -29,11 +29,19 @@ import org.jspecify.annotations.Nullable;
 /** A small quiz and a class that took it, all invented; with what names may hold. */
 public final class InventedClass {
 
+  // all meet furnace number one of each call: every other one takes seconds to play
+
+  /** Who works as an expert does. */
+  public static final String FIRST = "A-379";
+
+  /** Who stops early. */
+  private static final String LAST = "A-655";
+
   /** A name that a spreadsheet would take for a formula. */
-  public static final String FORMULA = "=2+3";
+  public static final String FORMULA = "=2+6";
 
   /** A name with everything that has to be quoted. */
-  public static final String QUOTED = "Lane, \"Two\nRows\"";
+  public static final String QUOTED = "Lane, \"Two\nRows\" 931";
 
   private static final Quiz QUIZ = read();
   private static final CachedOutlooks OUTLOOKS =
@@ -106,13 +114,13 @@ public final class InventedClass {
 
   private static List<AnswerSheet> made() {
     return List.of(
-        sheet("A-01", QUIZ.calls().stream().map(c -> expert(c, "A-01")).toList()),
+        sheet(FIRST, QUIZ.calls().stream().map(c -> expert(c, FIRST)).toList()),
         sheet(QUOTED, QUIZ.calls().stream().map(c -> guesser(c, QUOTED)).toList()),
         sheet(
             FORMULA,
             List.of(
                 endangered(QUIZ.calls().get(0), FORMULA), expert(QUIZ.calls().get(1), FORMULA))),
-        sheet("A-04", List.of(expert(QUIZ.calls().get(2), "A-04"))));
+        sheet(LAST, List.of(expert(QUIZ.calls().get(2), LAST))));
   }
 
   private static AnswerSheet sheet(String learner, List<CallSheet> calls) {
@@ -121,15 +129,8 @@ public final class InventedClass {
 
   private static CallSheet expert(ServiceCall call, String learner) {
     Variant variant = Variant.of(call, QUIZ.seed(), learner);
-    List<Move> moves = new ArrayList<>(List.of(new Move.Checked(new Check.Call())));
     ExpertPath path = ExpertPath.of(GRADER.assessor(call), variant, APPEARANCES);
-    path.steps().stream().map(ExpertPath.Step::move).forEach(moves::add);
-    moves.add(1, new Move.Suspects(Set.of(FaultGroup.values())));
-    Cause truth = variant.cause();
-    return played(
-        variant,
-        moves,
-        new Conclusion(truth, Places.of(truth).iterator().next(), Places.repairs(truth).get(0)));
+    return sheet(path.end(), Expert.conclusion(variant.cause()));
   }
 
   private static CallSheet guesser(ServiceCall call, String learner) {
@@ -156,8 +157,6 @@ public final class InventedClass {
         List.of(
             new Move.Checked(new Check.Call()),
             new Move.Checked(rod),
-            new Move.Power(false),
-            new Move.Gas(false),
             new Move.Signal(true),
             new Move.Power(true),
             new Move.Checked(new Check.Light()),
@@ -169,20 +168,19 @@ public final class InventedClass {
       Variant variant, List<Move> moves, @Nullable Conclusion conclusion) {
     Visit visit = Visit.begin(variant, APPEARANCES, false);
     for (Move move : moves) {
-      Visit ready = ready(visit, move);
-      visit = ready.refusal(move).isPresent() ? ready : ready.after(move);
+      boolean works = move instanceof Move.Checked || move instanceof Move.Repaired;
+      // who puts a signal in throws the switches himself
+      visit = works && !visit.signal() ? Ready.forMove(visit, move).after(move) : visit.after(move);
     }
+    return sheet(visit, conclusion);
+  }
+
+  private static CallSheet sheet(Visit visit, @Nullable Conclusion conclusion) {
     List<CallSheet.Logged> logged = new ArrayList<>();
     for (Done done : visit.log()) {
       logged.add(
           new CallSheet.Logged(done.move(), done.minute(), 30L * logged.size(), Found.text(done)));
     }
-    return new CallSheet(variant.call().name(), logged, conclusion);
-  }
-
-  /** Who puts a signal in throws the switches himself. */
-  private static Visit ready(Visit visit, Move move) {
-    boolean works = move instanceof Move.Checked || move instanceof Move.Repaired;
-    return works && !visit.signal() ? Ready.forMove(visit, move) : visit;
+    return new CallSheet(visit.variant().call().name(), logged, conclusion);
   }
 }
