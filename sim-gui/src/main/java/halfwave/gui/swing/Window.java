@@ -10,6 +10,7 @@ import halfwave.gui.presentation.ForecastModel;
 import halfwave.gui.presentation.Intent;
 import halfwave.gui.presentation.LessonModel;
 import halfwave.gui.presentation.MatchModel;
+import halfwave.gui.presentation.QuizModel;
 import halfwave.gui.presentation.RecoveryFolder;
 import halfwave.gui.presentation.Settings;
 import halfwave.gui.presentation.SettingsFile;
@@ -53,6 +54,7 @@ public final class Window {
   private final LessonModel lesson;
   private final Editing editing;
   private final Tools tools;
+  private final QuizWindows quizzes;
   private final Autosave autosave;
   private final LessonKeys lessonKeys;
   private final Wall wall;
@@ -111,6 +113,12 @@ public final class Window {
             new MatchModel(own("match"), SwingUtilities::invokeLater, this::trouble),
             new ForecastModel(
                 own("forecast"), SwingUtilities::invokeLater, LocalDate::now, this::trouble),
+            this::help);
+    quizzes =
+        new QuizWindows(
+            frame,
+            new QuizModel(
+                own("quiz"), SwingUtilities::invokeLater, System::nanoTime, this::trouble),
             this::help);
     autosave =
         new Autosave(
@@ -197,6 +205,11 @@ public final class Window {
     return lesson;
   }
 
+  /** The windows of the menu Quiz, for tests. */
+  QuizWindows quizzes() {
+    return quizzes;
+  }
+
   /** The picture on the wall, for tests. */
   @Nullable Projector projector() {
     return wall.shown();
@@ -277,6 +290,7 @@ public final class Window {
     help = Help.anew(help, frame, theme, words);
     LongWork work = new LongWork(frame, words, made.notice()::setText, this::trouble);
     tools.dress(theme, words, files, new TargetChooser(frame, words), work);
+    quizzes.dress(theme, words);
     frame.setJMenuBar(menus(made, help));
     new Shortcuts(frame.getRootPane(), models, wall, made).bind();
     Shortcuts.leaveFocus(made.bar());
@@ -322,6 +336,7 @@ public final class Window {
     bar.add(paperMenu(p), 1);
     bar.add(editing.menu(), bar.getMenuCount() - 1);
     bar.add(tools.menu(), bar.getMenuCount() - 1);
+    bar.add(quizzes.menu(), bar.getMenuCount() - 1);
     return bar;
   }
 
@@ -408,6 +423,7 @@ public final class Window {
     wall.close();
     editing.end();
     tools.end();
+    quizzes.end();
     KeyboardFocusManager.getCurrentKeyboardFocusManager().removeKeyEventDispatcher(lessonKeys);
     frame.dispose();
   }

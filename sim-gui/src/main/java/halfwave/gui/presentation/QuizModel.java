@@ -1,0 +1,431 @@
+package halfwave.gui.presentation;
+
+import halfwave.io.AtomicFile;
+import halfwave.io.BadInputException;
+import halfwave.io.QuizFile;
+import halfwave.io.QuizText;
+import halfwave.io.SheetFile;
+import halfwave.picture.DrawnBench;
+import halfwave.quiz.AnswerSheet;
+import halfwave.quiz.Appearances;
+import halfwave.quiz.Conclusion;
+import halfwave.quiz.Move;
+import halfwave.quiz.Quiz;
+import halfwave.quiz.Refusal;
+import halfwave.quiz.ServiceCall;
+import halfwave.quiz.Visit;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalLong;
+import java.util.concurrent.Executor;
+import java.util.function.Consumer;
+import java.util.function.LongSupplier;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * A quiz being taken. What is done is played and written to the answer sheet away from the screen's
+ * thread, one after the other, and is shown when it stands on the disk. Belongs to the screen's
+ * thread.
+ */
+public final class QuizModel implements Visiting {
+
+  private static final long NANOS = 1_000_000_000L;
+
+  private final Executor background;
+  private final Executor screen;
+  private final LongSupplier nanos;
+  private final Consumer<Throwable> failed;
+  private final Listeners listeners = new Listeners();
+
+  private QuizStart start = QuizStart.EMPTY;
+  private @Nullable Quiz quiz;
+  private @Nullable Attempt attempt;
+  private @Nullable ServiceCall open;
+  private @Nullable DrawnBench furnace;
+  private final Map<String, VisitDraft> drafts = new HashMap<>();
+  private boolean busy;
+  private boolean unsaved;
+  private boolean left;
+  private Words said = words -> "";
+  private long begunNanos;
+  private long begunSeconds;
+  private long toldSeconds = -1;
+
+  /** Something to say, in any language. */
+  @FunctionalInterface
+  interface Words {
+    String in(Wording words);
+  }
+
+  /** What is done away from the screen's thread. */
+  private interface Work {
+
+    /** Does it, and tells what is to be done with it on the screen's thread. */
+    Runnable done();
+  }
+
+  /**
+   * Nothing is open yet.
+   *
+   * @param background plays moves and writes sheets; it may keep nobody else waiting
+   * @param screen runs what touches panels
+   * @param nanos the clock on the wall (ns), from any zero
+   * @param failed is told of an error in the program itself
+   */
+  public QuizModel(
+      Executor background, Executor screen, LongSupplier nanos, Consumer<Throwable> failed) {
+    this.background = background;
+    this.screen = screen;
+    this.nanos = nanos;
+    this.failed = failed;
+  }
+
+  /** Is told whenever something changed. */
+  public Runnable subscribe(Runnable watcher) {
+    return listeners.add(watcher);
+  }
+
+  // ------------------------------------------------------------- the start
+
+  /** What stands in the form at the start. */
+  public QuizStart start() {
+    return start;
+  }
+
+  /** Keeps what stands in the form at the start. */
+  public void keep(QuizStart filled) {
+    start = filled;
+  }
+
+  /** The quiz that is open, or null. */
+  public @Nullable Quiz quiz() {
+    return quiz;
+  }
+
+  /** Opens the file of a quiz; what is none is told by {@link #said}. */
+  public void open(Path file) {
+    work(
+        () -> {
+          Quiz read = QuizFile.read(file).quiz();
+          return () -> {
+            quiz = read;
+            start = start.withQuiz(file);
+          };
+        });
+  }
+
+  /** Begins, or goes on where the sheet that is there had come to. */
+  public void begin() {
+    Quiz taken = quiz;
+    Path sheet = start.sheet();
+    String learner = start.learner().strip();
+    if (taken == null || sheet == null || learner.isEmpty()) {
+      say(words -> words.text("quiz.incomplete"));
+      return;
+    }
+    double extra = start.extraTimeRatio();
+    work(
+        () -> {
+          Begun begun =
+              Files.exists(sheet)
+                  ? resumed(taken, sheet, learner)
+                  : new Begun(fresh(taken, learner, extra), words -> "");
+          if (begun.attempt() != null) {
+            AtomicFile.write(sheet, SheetFile.text(begun.attempt().sheet()));
+          }
+          return () -> began(begun);
+        });
+  }
+
+  /** Where it begins, or why it cannot. */
+  private record Begun(@Nullable Attempt attempt, Words why) {}
+
+  private static Attempt fresh(Quiz quiz, String learner, double extra) {
+    return Attempt.begin(quiz, QuizText.hash(quiz), learner, extra, new Appearances());
+  }
+
+  private static Begun resumed(Quiz quiz, Path file, String learner) {
+    AnswerSheet sheet = SheetFile.read(file, quiz);
+    if (!sheet.learner().equals(learner)) {
+      return new Begun(null, w -> w.text("quiz.other-learner", file, sheet.learner()));
+    } else if (!sheet.quizHash().equals(QuizText.hash(quiz))) {
+      return new Begun(null, w -> w.text("quiz.other-quiz", file));
+    }
+    Optional<Attempt> attempt = Attempt.resumed(quiz, sheet, new Appearances());
+    return attempt
+        .map(a -> new Begun(a, w -> ""))
+        .orElse(new Begun(null, w -> w.text("quiz.cannot-go-on", file)));
+  }
+
+  private void began(Begun begun) {
+    said = begun.why();
+    attempt = begun.attempt();
+    if (begun.attempt() != null) {
+      begunNanos = nanos.getAsLong();
+      begunSeconds = begun.attempt().wallSeconds();
+      open = null;
+      left = false;
+      drafts.clear();
+      next(begun.attempt());
+    }
+  }
+
+  /** One that was begun, else the first that was not. */
+  private void next(Attempt begun) {
+    for (Attempt.Standing wanted : List.of(Attempt.Standing.BEGUN, Attempt.Standing.NEW)) {
+      for (ServiceCall call : begun.quiz().calls()) {
+        if (begun.standing(call) == wanted) {
+          choose(call);
+          return;
+        }
+      }
+    }
+  }
+
+  /** Back to the start, for another quiz or learner. */
+  public void leave() {
+    if (!busy) {
+      attempt = null;
+      open = null;
+      start = start.withoutLearner();
+      say(words -> "");
+    }
+  }
+
+  // --------------------------------------------------------------- a call
+
+  /** The quiz as it is being taken, or null before it was begun. */
+  public @Nullable Attempt attempt() {
+    return attempt;
+  }
+
+  /** The call that is open, or null. */
+  public @Nullable ServiceCall call() {
+    return open;
+  }
+
+  /** Goes to a call. */
+  public void choose(ServiceCall call) {
+    Attempt now = attempt;
+    if (now == null || call.equals(open) || timeUp()) {
+      return;
+    }
+    work(
+        () -> {
+          DrawnBench healthy = HealthyFurnace.of(call);
+          boolean there = now.visits().containsKey(call.name());
+          Runnable kept = there ? () -> {} : written(now.opened(call));
+          return () -> {
+            open = call;
+            furnace = healthy;
+            kept.run();
+          };
+        });
+  }
+
+  @Override
+  public @Nullable DrawnBench furnace() {
+    return furnace;
+  }
+
+  @Override
+  public @Nullable Visit visit() {
+    Attempt now = attempt;
+    ServiceCall at = open;
+    return now == null || at == null ? null : now.visits().get(at.name());
+  }
+
+  @Override
+  public void want(Move move) {
+    Attempt now = attempt;
+    ServiceCall at = open;
+    Visit visit = visit();
+    if (busy || now == null || at == null || visit == null) {
+      return;
+    }
+    Refusal refusal = closed() ? Refusal.OVER : visit.refusal(move).orElse(null);
+    if (refusal != null) {
+      say(words -> words.text("visit.refused", words.sentences().name(refusal)));
+      return;
+    }
+    long seconds = seconds();
+    work(() -> written(now.after(at, move, seconds)));
+  }
+
+  @Override
+  public void conclude(Conclusion conclusion) {
+    Attempt now = attempt;
+    ServiceCall at = open;
+    if (!busy && now != null && at != null && !closed()) {
+      work(
+          () -> {
+            Runnable kept = written(now.concluded(at, conclusion));
+            return () -> {
+              kept.run();
+              drafts.remove(at.name());
+            };
+          });
+    }
+  }
+
+  @Override
+  public boolean closed() {
+    Attempt now = attempt;
+    ServiceCall at = open;
+    return now == null
+        || at == null
+        || timeUp()
+        || now.standing(at) != Attempt.Standing.BEGUN;
+  }
+
+  @Override
+  public boolean hints() {
+    Quiz taken = quiz;
+    return taken != null && taken.rules().hints();
+  }
+
+  @Override
+  public List<String> remarks(int line, Wording words) {
+    return List.of();
+  }
+
+  @Override
+  public VisitDraft draft() {
+    ServiceCall at = open;
+    return at == null
+        ? VisitDraft.EMPTY
+        : drafts.getOrDefault(at.name(), VisitDraft.EMPTY);
+  }
+
+  @Override
+  public void keep(VisitDraft written) {
+    ServiceCall at = open;
+    if (at != null) {
+      drafts.put(at.name(), written);
+    }
+  }
+
+  // ------------------------------------------------------------- the clock
+
+  private long seconds() {
+    return begunSeconds + (nanos.getAsLong() - begunNanos) / NANOS;
+  }
+
+  /** Seconds that are left by the clock on the wall; nothing where there is no limit. */
+  public OptionalLong secondsLeft() {
+    Attempt now = attempt;
+    if (now == null || !(now.quiz().rules().wallMinutes() > 0)) {
+      return OptionalLong.empty();
+    }
+    double limit = 60 * now.quiz().rules().wallMinutes() * now.sheet().extraTimeRatio();
+    return OptionalLong.of(Math.max(0, Math.round(limit) - seconds()));
+  }
+
+  /** Whether the time by the clock on the wall is used up. */
+  public boolean timeUp() {
+    return secondsLeft().orElse(1) == 0;
+  }
+
+  /** Whether nothing more can be done in the whole quiz. */
+  public boolean over() {
+    Attempt now = attempt;
+    return now != null && (left || now.over() || timeUp());
+  }
+
+  /** Hands in what there is; calls that are not done count nothing. */
+  public void handIn() {
+    if (!busy && attempt != null) {
+      left = true;
+      say(words -> "");
+    }
+  }
+
+  /** A moment later. */
+  public void tick() {
+    long now = secondsLeft().orElse(-1);
+    if (now != toldSeconds) {
+      toldSeconds = now;
+      listeners.tell();
+    }
+  }
+
+  // -------------------------------------------------------------- the work
+
+  /** Whether what was done last does not stand on the disk. */
+  public boolean unsaved() {
+    return unsaved;
+  }
+
+  /** Writes the sheet once more. */
+  public void save() {
+    Attempt now = attempt;
+    if (now != null) {
+      work(() -> written(now));
+    }
+  }
+
+  private Runnable written(Attempt next) {
+    Path sheet = start.sheet();
+    BadInputException trouble = null;
+    try {
+      if (sheet != null) {
+        AtomicFile.write(sheet, SheetFile.text(next.sheet()));
+      }
+    } catch (BadInputException e) {
+      // what was done stays done: it is written with the next move
+      trouble = e;
+    }
+    BadInputException why = trouble;
+    return () -> {
+      attempt = next;
+      unsaved = why != null;
+      said = words -> why == null ? "" : why.line(words.sentences());
+    };
+  }
+
+  private void work(Work work) {
+    if (busy) {
+      return;
+    }
+    busy = true;
+    said = words -> "";
+    listeners.tell();
+    background.execute(
+        () -> {
+          Runnable then;
+          try {
+            then = work.done();
+          } catch (BadInputException e) {
+            then = () -> said = words -> e.line(words.sentences());
+          } catch (RuntimeException | Error e) {
+            then = () -> failed.accept(e);
+          }
+          Runnable last = then;
+          screen.execute(
+              () -> {
+                busy = false;
+                last.run();
+                listeners.tell();
+              });
+        });
+  }
+
+  @Override
+  public boolean busy() {
+    return busy;
+  }
+
+  @Override
+  public String said(Wording words) {
+    return said.in(words);
+  }
+
+  private void say(Words what) {
+    said = what;
+    listeners.tell();
+  }
+}
