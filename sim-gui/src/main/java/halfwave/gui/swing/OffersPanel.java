@@ -22,7 +22,6 @@ final class OffersPanel extends JPanel {
 
   private static final long serialVersionUID = 1L;
 
-  private final transient Theme theme;
   private final transient Wording words;
   private final transient Visiting visiting;
   private final QuietField search = new QuietField();
@@ -34,6 +33,7 @@ final class OffersPanel extends JPanel {
   private final JTextArea costs;
   private final CautionPlate cautions;
   private final JButton act;
+  private final JPanel foot;
   private transient @Nullable ServiceCall shownFor;
 
   OffersPanel(Theme theme, Wording words, Visiting visiting) {
@@ -42,7 +42,6 @@ final class OffersPanel extends JPanel {
             "insets 0, gap 6, fill, novisualpadding, hidemode 3",
             "[][grow,fill]",
             "[][grow,fill][]"));
-    this.theme = theme;
     this.words = words;
     this.visiting = visiting;
     setOpaque(false);
@@ -66,29 +65,30 @@ final class OffersPanel extends JPanel {
     tabs.addTab(words.text("visit.checks"), checks.scrolled());
     tabs.addTab(words.text("visit.repairs"), repairs.scrolled());
     tabs.addTab(words.text("visit.furnace"), furnace);
-    tabs.addChangeListener(e -> told());
     add(tabs, "span, wmin 0, hmin 0, grow, wrap");
     name = Lettering.paragraph("", theme.heading(), p.ink());
     costs = Lettering.paragraph("", theme.body(), p.softInk());
     cautions = new CautionPlate(theme, words.text("work.first"));
     act = Forms.button(words, "visit.act", "visit.act-tip", this::act);
-    add(foot(), "span, growx, wmin 0");
+    foot = foot();
+    tabs.addChangeListener(e -> told());
+    add(foot, "span, growx, wmin 0, hmin " + theme.px(150) + "px");
   }
 
   /** As high as most need it: the lists above do not move with every choice. */
   private JPanel foot() {
-    JPanel foot =
+    JPanel made =
         new JPanel(
             new MigLayout(
                 "insets 4 0 0 0, gap 8 2, fillx, novisualpadding, hidemode 3",
                 "[grow,fill][]",
                 "[][][grow,top]"));
-    foot.setOpaque(false);
-    foot.add(name, "growx, wmin 0");
-    foot.add(act, "spany 2, top, wrap");
-    foot.add(costs, "growx, wmin 0, wrap");
-    foot.add(cautions, "span, growx, wmin 0");
-    return foot;
+    made.setOpaque(false);
+    made.add(name, "growx, wmin 0");
+    made.add(act, "spany 2, top, wrap");
+    made.add(costs, "growx, wmin 0, wrap");
+    made.add(cautions, "span, growx, wmin 0");
+    return made;
   }
 
   private OfferList offered() {
@@ -109,7 +109,8 @@ final class OffersPanel extends JPanel {
   /** Another one is chosen. */
   private void told() {
     Offer offer = chosen();
-    name.setText(offer == null ? " " : offer.name());
+    foot.setVisible(tabs.getSelectedIndex() != 2);
+    name.setText(offer == null ? words.text("visit.nothing-found") : offer.name());
     costs.setText(offer == null ? " " : words.text("visit.at", offer.place(), offer.costs()));
     cautions.show(offer == null ? List.of() : offer.cautions());
     free();
@@ -139,10 +140,6 @@ final class OffersPanel extends JPanel {
       told();
     }
     free();
-  }
-
-  Theme theme() {
-    return theme;
   }
 
   /** Narrows both lists down while somebody types. */

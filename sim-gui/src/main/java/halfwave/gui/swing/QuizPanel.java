@@ -6,6 +6,7 @@ import halfwave.gui.presentation.QuizModel;
 import halfwave.gui.presentation.Wording;
 import java.awt.BorderLayout;
 import java.util.List;
+import javax.swing.BorderFactory;
 import javax.swing.JButton;
 import javax.swing.JComponent;
 import javax.swing.JLabel;
@@ -14,6 +15,7 @@ import javax.swing.JPanel;
 import javax.swing.JTextArea;
 import javax.swing.Timer;
 import net.miginfocom.swing.MigLayout;
+import org.jspecify.annotations.Nullable;
 
 /** An examination: what is asked at its start, its calls, and what is said at its end. */
 final class QuizPanel extends JPanel {
@@ -37,17 +39,16 @@ final class QuizPanel extends JPanel {
   private final Column ending;
   private final Timer timer;
   private transient List<CallRow> listed = List.of();
-  private transient @org.jspecify.annotations.Nullable JComponent front;
+  private transient @Nullable JComponent front;
 
   QuizPanel(Theme theme, Wording words, QuizModel model) {
-    super(
-        new MigLayout(
-            "insets 12, gap 10, fill, novisualpadding, hidemode 3", "[grow,fill]", "[][grow,fill]"));
+    super(new BorderLayout(0, theme.px(10)));
     this.theme = theme;
     this.words = words;
     this.model = model;
     var p = theme.palette();
     setBackground(p.ground());
+    setBorder(BorderFactory.createEmptyBorder(12, 12, 12, 12));
     who = Lettering.label("", theme.heading(), p.ink());
     who.setName("quiz.who");
     clock = Lettering.label("", theme.heading(), p.ink());
@@ -62,9 +63,9 @@ final class QuizPanel extends JPanel {
     head.add(clock);
     head.add(save);
     head.add(handIn);
-    add(head, "growx, wmin 0, wrap");
+    add(head, BorderLayout.NORTH);
     sheet.setOpaque(false);
-    add(sheet, "grow, wmin 0, hmin 0");
+    add(sheet, BorderLayout.CENTER);
     calls =
         new JPanel(
             new MigLayout("insets 0, gap 6 2, fillx, novisualpadding", "[grow,fill][]"));
@@ -76,7 +77,7 @@ final class QuizPanel extends JPanel {
     start = new QuizStartForm(theme, words, model);
     visit = new VisitPanel(theme, words, model, calls, foot);
     starting = new Column(theme);
-    starting.add(start, "growx, wmin 0, wmax " + theme.px(760) + "px, wrap");
+    starting.add(start, "growx, wmin 0, wrap");
     ending = new Column(theme);
     done = Lettering.paragraph("", theme.lesson(), p.ink());
     done.setName("quiz.done");
@@ -170,7 +171,7 @@ final class QuizPanel extends JPanel {
     for (CallRow row : rows) {
       calls.add(
           Lettering.paragraph(
-              row.open() ? "▸ " + row.title() : row.title(),
+              row.open() ? "→ " + row.title() : row.title(),
               theme.body(),
               row.open() ? p.accent() : p.ink()),
           "growx, wmin 0, gaptop 3");

@@ -39,7 +39,10 @@ final class QuizStartForm extends JPanel {
   private boolean showing;
 
   QuizStartForm(Theme theme, Wording words, QuizModel model) {
-    super(new MigLayout("insets 0, gap 8, fillx, hidemode 3, novisualpadding", "[][grow,fill][]"));
+    super(
+        new MigLayout(
+            "insets 0, gap 8, fillx, hidemode 3, novisualpadding",
+            "[][grow,fill,:" + theme.px(560) + "px:" + theme.px(560) + "px][][grow 1]"));
     this.theme = theme;
     this.words = words;
     this.model = model;
@@ -47,18 +50,18 @@ final class QuizStartForm extends JPanel {
     var p = theme.palette();
     add(
         Lettering.paragraph(words.text("quiz.hint"), theme.body(), p.softInk()),
-        "span, growx, wmin 0, wrap");
+        "span 4, growx, wmin 0, wrap");
     file = value("quiz.file");
     open = Forms.button(words, "quiz.open", "quiz.open-tip", this::open);
     add(open, "wrap");
     about = Lettering.paragraph("", theme.body(), p.ink());
     about.setName("quiz.about");
-    add(about, "skip, span, growx, wmin 0, wrap");
+    add(about, "skip, growx, wmin 0, wrap");
     labelled("quiz.learner", learner);
     learner.setName("quiz.learner");
     learner.setToolTipText(words.text("quiz.learner-tip"));
     learner.getDocument().addDocumentListener(new Typing());
-    add(learner, "span, growx, wmin 0, wrap, hmin " + theme.px(24) + "px");
+    add(learner, "growx, wmin 0, wrap, hmin " + theme.px(24) + "px");
     labelled("quiz.extra", extra);
     extra.setName("quiz.extra");
     extra.setToolTipText(words.text("quiz.extra-tip"));
@@ -67,18 +70,18 @@ final class QuizStartForm extends JPanel {
           percent == 0 ? words.text("quiz.no-extra") : words.text("quiz.extra-percent", percent));
     }
     extra.addActionListener(e -> keep());
-    add(extra, "span, growx 0, wrap, hmin " + theme.px(24) + "px");
+    add(extra, "growx 0, wrap, hmin " + theme.px(24) + "px");
     sheet = value("quiz.sheet");
     choose = Forms.button(words, "quiz.choose", "quiz.choose-tip", this::choose);
     add(choose, "wrap");
     add(
         Lettering.paragraph(words.text("quiz.sheet-hint"), theme.note(), p.softInk()),
-        "skip, span, growx, wmin 0, wrap");
+        "skip, growx, wmin 0, wrap");
     begin = Forms.button(words, "quiz.begin", "quiz.begin-tip", model::begin);
     add(begin, "skip, growx 0, gaptop 10, wrap");
     said = Lettering.paragraph(" ", theme.body(), p.danger());
     said.setName("quiz.said");
-    add(said, "span, growx, wmin 0");
+    add(said, "span 4, growx, wmin 0");
   }
 
   private JTextArea value(String key) {

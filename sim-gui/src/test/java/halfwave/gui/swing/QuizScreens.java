@@ -35,7 +35,7 @@ final class QuizScreens {
       picture(open, "start", name);
       hands.begin();
       boolean spanish = language.equals("es");
-      hands.act(0, spanish ? "demanda" : "heating call");
+      hands.act(0, spanish ? "termostato" : "thermostat");
       hands.act(0, spanish ? "desde cuándo" : "since when");
       hands.offer(1, "");
       picture(open, "repairs", name);
@@ -46,7 +46,7 @@ final class QuizScreens {
       hands.choose("visit.cause", 4);
       hands.offer(0, spanish ? "varilla" : "rod");
       picture(open, "conclude", name);
-      hands.act(0, spanish ? "distancia" : "distance");
+      hands.act(0, spanish ? "separación" : "gap");
       hands.front("visit.tabs", 0);
       picture(open, "danger", name);
     }
