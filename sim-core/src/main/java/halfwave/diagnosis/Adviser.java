@@ -24,6 +24,9 @@ public final class Adviser {
   /** Information below which a check tells nothing (bits) [judgement]. */
   public static final double REDUNDANT_BITS = 0.01;
 
+  /** All cases below this together change no advice (1): some thousands of them make a 1e-5. */
+  private static final double NEGLIGIBLE_PROBABILITY = 1e-9;
+
   private final Outlook outlook;
   private final Ignition ignition;
   private final Repairing repairing;
@@ -81,7 +84,7 @@ public final class Adviser {
     double[][] chances = outlook.chances(outlook.place(check));
     double[][] joint = new double[chances[0].length][outlook.causes().size()];
     for (int c = 0; c < weights.length; c++) {
-      if (weights[c] > 0) {
+      if (weights[c] > NEGLIGIBLE_PROBABILITY) {
         int cause = c / CaseTable.DRAWS;
         for (int o = 0; o < joint.length; o++) {
           joint[o][cause] += weights[c] * chances[c][o];

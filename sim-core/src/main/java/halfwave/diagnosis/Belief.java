@@ -11,6 +11,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.function.Predicate;
 
 /**
  * What is believed after some evidence. It is a weight for every way in which it can have been and
@@ -238,6 +239,22 @@ public final class Belief {
       sums[nows[k]] += weights[k];
     }
     return sums;
+  }
+
+  /**
+   * How probable it is that a check finds something of a kind.
+   *
+   * @param check the check
+   * @param found the kind
+   */
+  public double probability(Check check, Predicate<Outcome> found) {
+    int place = outlook.place(check);
+    double sum = 0;
+    for (int k = 0; k < weights.length; k++) {
+      boolean hit = found.test(outlook.table().cases().get(nows[k]).outcomes().get(place));
+      sum += hit ? weights[k] : 0;
+    }
+    return Math.min(1, sum);
   }
 
   /** Checks that were done since the last repair: to do them again tells nothing new. */

@@ -33,8 +33,10 @@ import halfwave.message.MessageKey;
 import halfwave.message.Quantity;
 import halfwave.quantity.RejectedValueException;
 import halfwave.quiz.Ending;
+import halfwave.quiz.Help;
 import halfwave.quiz.Level;
 import halfwave.quiz.Objective;
+import halfwave.quiz.Phase;
 import halfwave.quiz.Refusal;
 import halfwave.quiz.Temptation;
 import halfwave.work.Aspect;
@@ -114,7 +116,9 @@ public final class Sentences {
           Refusal.class,
           Ending.class,
           MoveClass.class,
-          Criterion.class);
+          Criterion.class,
+          Phase.class,
+          Help.class);
 
   /** What has another name where the gas is lit by a spark. */
   static final List<Enum<?>> SPARK_NAMED = List.of(Look.IGNITER, Repair.REPLACE_IGNITER);

@@ -40,7 +40,7 @@ final class Walk {
   private static final double LIKELY_PROBABILITY = 0.5;
 
   /** So much information is evidence (bits) [judgement]. */
-  private static final double EVIDENCE_BITS = 0.1;
+  static final double EVIDENCE_BITS = 0.1;
 
   private final Assessor assessor;
   private final List<Entry> entries = new ArrayList<>();
@@ -93,8 +93,7 @@ final class Walk {
   private void checked(Done done, Check check, Outcome outcome, Thought thought) {
     Map<Cause, Double> now = thought.belief().now();
     Check best = best(thought).map(CheckAdvice::check).orElse(null);
-    boolean watched = check instanceof Check.Call || check instanceof Check.Light;
-    if (watched && (signal || !gas)) {
+    if (Entries.watched(check) && (signal || !gas)) {
       // such a call is not one of the table's: what it tells is not reckoned further
       double bits = signal && check instanceof Check.Call ? boardBits(now) : 0;
       double merit = merit(bits / check.minutes(), thought);

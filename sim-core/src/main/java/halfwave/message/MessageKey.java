@@ -1095,5 +1095,39 @@ public enum MessageKey {
   /** A sealed text as it was handed out. */
   ALLOWED_SEALED,
   /** A move in words. */
-  ALLOWED_MOVE
+  ALLOWED_MOVE,
+  /** Something to expect. */
+  EXPECT_GOOD_CURRENT,
+  /** Something to expect. */
+  EXPECT_WEAK_CURRENT,
+  /** Something to expect. */
+  EXPECT_NO_CURRENT,
+  /** Something to expect. */
+  EXPECT_FULL_VOLTS,
+  /** Something to expect. */
+  EXPECT_LOW_VOLTS,
+  /** Something to expect. */
+  EXPECT_NO_VOLTS,
+  /** Why. */
+  COACH_PREPARES,
+  /** Why. */
+  COACH_LISTS,
+  /** Why: cause, repair. */
+  COACH_REPAIRS,
+  /** Why. */
+  COACH_CONCLUDES,
+  /** Why. */
+  COACH_PROVES,
+  /** Why. */
+  COACH_DESCRIBES,
+  /** Why: groups, bits, minutes. */
+  COACH_TESTS,
+  /** Hint: phase, groups. */
+  HINT_DIRECTION,
+  /** Hint. */
+  HINT_FURNACE,
+  /** Hint: part. */
+  HINT_PLACE,
+  /** Hint: move, why. */
+  HINT_MOVE
 }

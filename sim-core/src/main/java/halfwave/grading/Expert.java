@@ -1,0 +1,183 @@
+package halfwave.grading;
+
+import halfwave.diagnosis.Cause;
+import halfwave.diagnosis.Check;
+import halfwave.diagnosis.CheckAdvice;
+import halfwave.diagnosis.Occasion;
+import halfwave.fault.FaultGroup;
+import halfwave.fault.FaultKind;
+import halfwave.grading.Assessor.Thought;
+import halfwave.quiz.Conclusion;
+import halfwave.quiz.Done;
+import halfwave.quiz.Move;
+import halfwave.quiz.Phase;
+import halfwave.quiz.Visit;
+import halfwave.work.FurnacePart;
+import halfwave.work.MeterTest;
+import halfwave.work.Repair;
+import halfwave.work.Work;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
+
+/** What an expert does next on a service call, and says at its end. */
+public final class Expert {
+
+  /** What is less likely than this is not listed any more [judgement]. */
+  private static final double LISTED_PROBABILITY = 0.03;
+
+  private static final Check READING = new Check.Read(MeterTest.SERIES_CURRENT, Occasion.WARM);
+
+  private final Assessor assessor;
+
+  /** On one call. */
+  public Expert(Assessor assessor) {
+    this.assessor = assessor;
+  }
+
+  /** What is thought after all that was done. */
+  public Thought thought(Visit visit) {
+    return assessor.after(Entries.of(visit.log()));
+  }
+
+  /** The stage at which a visit is. */
+  public Phase phase(Visit visit) {
+    if (!seen(visit, new Check.Call())) {
+      return Phase.DESCRIBE;
+    } else if (proved(visit)) {
+      return Phase.PROVE;
+    }
+    boolean listed = visit.log().stream().anyMatch(d -> d.move() instanceof Move.Suspects);
+    if (!listed) {
+      return Phase.LIST_CAUSES;
+    }
+    Optional<Move> next = wanted(visit);
+    if (next.isEmpty() || next.get().equals(new Move.Checked(READING))) {
+      return Phase.PROVE;
+    }
+    return next.get() instanceof Move.Repaired ? Phase.REPAIR : Phase.TEST;
+  }
+
+  /** The next move, switching off and on included; nothing: it is time to conclude. */
+  public Optional<Move> next(Visit visit) {
+    if (visit.ending().isPresent()) {
+      return Optional.empty();
+    }
+    Optional<Move> wanted = wanted(visit);
+    return wanted.isPresent() ? Optional.of(before(visit, wanted.get())) : heating(visit);
+  }
+
+  /** Power and gas on before one leaves. */
+  static Optional<Move> heating(Visit visit) {
+    if (!visit.power()) {
+      return Optional.of(new Move.Power(true));
+    }
+    return visit.gas() ? Optional.empty() : Optional.of(new Move.Gas(true));
+  }
+
+  private Optional<Move> wanted(Visit visit) {
+    if (!seen(visit, new Check.Call())) {
+      return checked(new Check.Call());
+    } else if (!seen(visit, new Check.Light()) && visit.variant().call().open(new Check.Light())) {
+      return checked(new Check.Light());
+    }
+    Thought thought = thought(visit);
+    boolean listed = visit.log().stream().anyMatch(d -> d.move() instanceof Move.Suspects);
+    if (!listed) {
+      return Optional.of(new Move.Suspects(groups(thought)));
+    } else if (waits(visit)) {
+      return checked(new Check.Call());
+    }
+    Optional<CheckAdvice> check = thought.advice().nextCheck();
+    if (check.isPresent()) {
+      return checked(check.get().check());
+    }
+    Optional<Repair> repair = thought.advice().nextRepair().map(r -> r.repair());
+    if (repair.isPresent()) {
+      return Optional.of(new Move.Repaired(repair.get()));
+    }
+    boolean open = visit.variant().call().open(READING);
+    return open && !seenSinceRepair(visit, READING) ? checked(READING) : Optional.empty();
+  }
+
+  private static Optional<Move> checked(Check check) {
+    return Optional.of(new Move.Checked(check));
+  }
+
+  /** Whether a repair was made and no call watched since. */
+  private static boolean waits(Visit visit) {
+    boolean repaired = visit.log().stream().anyMatch(d -> d.move() instanceof Move.Repaired);
+    return repaired && !seenSinceRepair(visit, new Check.Call());
+  }
+
+  private boolean proved(Visit visit) {
+    return visit.log().stream().anyMatch(d -> d.move() instanceof Move.Repaired)
+        && seenSinceRepair(visit, new Check.Call())
+        && seenSinceRepair(visit, READING);
+  }
+
+  private static boolean seen(Visit visit, Check check) {
+    return visit.log().stream().anyMatch(d -> d.move().equals(new Move.Checked(check)));
+  }
+
+  private static boolean seenSinceRepair(Visit visit, Check check) {
+    boolean seen = false;
+    for (Done done : visit.log()) {
+      if (done.move() instanceof Move.Repaired) {
+        seen = false;
+      } else {
+        seen |= done.move().equals(new Move.Checked(check));
+      }
+    }
+    return seen;
+  }
+
+  /** The move itself, or what has to be switched before it. */
+  public static Move before(Visit visit, Move move) {
+    Work work = work(move);
+    boolean plain = !(move instanceof Move.Checked || move instanceof Move.Repaired);
+    if (plain) {
+      return move;
+    }
+    boolean off = work != null && work.powerOff();
+    boolean shut = work != null && work.gasOff();
+    if (off == visit.power()) {
+      return new Move.Power(!off);
+    }
+    return shut == visit.gas() ? new Move.Gas(!shut) : move;
+  }
+
+  private static @Nullable Work work(Move move) {
+    if (move instanceof Move.Checked checked) {
+      return checked.check().work().orElse(null);
+    }
+    return move instanceof Move.Repaired repaired ? repaired.repair() : null;
+  }
+
+  /** Where the fault may still be. */
+  public static Set<FaultGroup> groups(Thought thought) {
+    Set<FaultGroup> groups = EnumSet.noneOf(FaultGroup.class);
+    for (Map.Entry<Cause, Double> e : thought.belief().now().entrySet()) {
+      if (e.getValue() >= LISTED_PROBABILITY) {
+        e.getKey().kinds().stream().map(FaultKind::group).forEach(groups::add);
+      }
+    }
+    return groups;
+  }
+
+  /** What an expert concludes: what was most likely wrong at first. */
+  public Conclusion conclusion(Visit visit) {
+    Cause cause = thought(visit).belief().atFirst().keySet().iterator().next();
+    return conclusion(cause);
+  }
+
+  /** A cause with its place and its repair. */
+  public static Conclusion conclusion(Cause cause) {
+    List<Repair> repairs = Places.repairs(cause);
+    FurnacePart place = repairs.isEmpty() ? null : repairs.get(0).part();
+    return new Conclusion(cause, place, repairs.isEmpty() ? null : repairs.get(0));
+  }
+}
