@@ -1,10 +1,14 @@
 package halfwave.gui.presentation;
 
+import halfwave.grading.Assessor;
+import halfwave.grading.Coach;
+import halfwave.grading.Outlooks;
 import halfwave.io.AtomicFile;
 import halfwave.io.BadInputException;
 import halfwave.io.QuizFile;
 import halfwave.io.QuizText;
 import halfwave.io.SheetFile;
+import halfwave.message.Message;
 import halfwave.picture.DrawnBench;
 import halfwave.quiz.AnswerSheet;
 import halfwave.quiz.Appearances;
@@ -21,6 +25,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalLong;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.Executor;
 import java.util.function.Consumer;
 import java.util.function.LongSupplier;
@@ -35,11 +40,11 @@ public final class QuizModel implements Visiting {
 
   private static final long NANOS = 1_000_000_000L;
 
-  private final Executor background;
-  private final Executor screen;
   private final LongSupplier nanos;
-  private final Consumer<Throwable> failed;
+  private final Outlooks outlooks;
   private final Listeners listeners = new Listeners();
+  private final OneByOne work;
+  private final Map<String, Coach> coaches = new ConcurrentHashMap<>();
 
   private QuizStart start = QuizStart.EMPTY;
   private @Nullable Quiz quiz;
@@ -47,26 +52,12 @@ public final class QuizModel implements Visiting {
   private @Nullable ServiceCall open;
   private @Nullable DrawnBench furnace;
   private final Map<String, VisitDraft> drafts = new HashMap<>();
-  private boolean busy;
+  private Map<Integer, Message> hints = Map.of();
   private boolean unsaved;
   private boolean left;
-  private Words said = words -> "";
   private long begunNanos;
   private long begunSeconds;
   private long toldSeconds = -1;
-
-  /** Something to say, in any language. */
-  @FunctionalInterface
-  interface Words {
-    String in(Wording words);
-  }
-
-  /** What is done away from the screen's thread. */
-  private interface Work {
-
-    /** Does it, and tells what is to be done with it on the screen's thread. */
-    Runnable done();
-  }
 
   /**
    * Nothing is open yet.
@@ -74,14 +65,18 @@ public final class QuizModel implements Visiting {
    * @param background plays moves and writes sheets; it may keep nobody else waiting
    * @param screen runs what touches panels
    * @param nanos the clock on the wall (ns), from any zero
+   * @param outlooks where the judgement for hints comes from
    * @param failed is told of an error in the program itself
    */
   public QuizModel(
-      Executor background, Executor screen, LongSupplier nanos, Consumer<Throwable> failed) {
-    this.background = background;
-    this.screen = screen;
+      Executor background,
+      Executor screen,
+      LongSupplier nanos,
+      Outlooks outlooks,
+      Consumer<Throwable> failed) {
     this.nanos = nanos;
-    this.failed = failed;
+    this.outlooks = outlooks;
+    work = new OneByOne(background, screen, failed, listeners);
   }
 
   /** Is told whenever something changed. */
@@ -108,7 +103,7 @@ public final class QuizModel implements Visiting {
 
   /** Opens the file of a quiz; what is none is told by {@link #said}. */
   public void open(Path file) {
-    work(
+    work.begin(
         () -> {
           Quiz read = QuizFile.read(file).quiz();
           return () -> {
@@ -124,16 +119,16 @@ public final class QuizModel implements Visiting {
     Path sheet = start.sheet();
     String learner = start.learner().strip();
     if (taken == null || sheet == null || learner.isEmpty()) {
-      say(words -> words.text("quiz.incomplete"));
+      work.say(words -> words.text("quiz.incomplete"));
       return;
     }
     double extra = start.extraTimeRatio();
-    work(
+    work.begin(
         () -> {
           Begun begun =
               Files.exists(sheet)
                   ? resumed(taken, sheet, learner)
-                  : new Begun(fresh(taken, learner, extra), words -> "");
+                  : new Begun(fresh(taken, learner, extra), Saying.NOTHING);
           if (begun.attempt() != null) {
             AtomicFile.write(sheet, SheetFile.text(begun.attempt().sheet()));
           }
@@ -142,7 +137,7 @@ public final class QuizModel implements Visiting {
   }
 
   /** Where it begins, or why it cannot. */
-  private record Begun(@Nullable Attempt attempt, Words why) {}
+  private record Begun(@Nullable Attempt attempt, Saying why) {}
 
   private static Attempt fresh(Quiz quiz, String learner, double extra) {
     return Attempt.begin(quiz, QuizText.hash(quiz), learner, extra, new Appearances());
@@ -157,12 +152,12 @@ public final class QuizModel implements Visiting {
     }
     Optional<Attempt> attempt = Attempt.resumed(quiz, sheet, new Appearances());
     return attempt
-        .map(a -> new Begun(a, w -> ""))
+        .map(a -> new Begun(a, Saying.NOTHING))
         .orElse(new Begun(null, w -> w.text("quiz.cannot-go-on", file)));
   }
 
   private void began(Begun begun) {
-    said = begun.why();
+    work.told(begun.why());
     attempt = begun.attempt();
     if (begun.attempt() != null) {
       begunNanos = nanos.getAsLong();
@@ -188,11 +183,11 @@ public final class QuizModel implements Visiting {
 
   /** Back to the start, for another quiz or learner. */
   public void leave() {
-    if (!busy) {
+    if (!work.busy()) {
       attempt = null;
       open = null;
       start = start.withoutLearner();
-      say(words -> "");
+      work.say(Saying.NOTHING);
     }
   }
 
@@ -214,14 +209,16 @@ public final class QuizModel implements Visiting {
     if (now == null || call.equals(open) || timeUp()) {
       return;
     }
-    work(
+    work.begin(
         () -> {
           DrawnBench healthy = HealthyFurnace.of(call);
           boolean there = now.visits().containsKey(call.name());
+          Map<Integer, Message> found = hints(now, call);
           Runnable kept = there ? () -> {} : written(now.opened(call));
           return () -> {
             open = call;
             furnace = healthy;
+            hints = found;
             kept.run();
           };
         });
@@ -244,24 +241,34 @@ public final class QuizModel implements Visiting {
     Attempt now = attempt;
     ServiceCall at = open;
     Visit visit = visit();
-    if (busy || now == null || at == null || visit == null) {
+    if (work.busy() || now == null || at == null || visit == null) {
       return;
     }
     Refusal refusal = closed() ? Refusal.OVER : visit.refusal(move).orElse(null);
     if (refusal != null) {
-      say(words -> words.text("visit.refused", words.sentences().name(refusal)));
+      work.say(words -> words.text("visit.refused", words.sentences().name(refusal)));
       return;
     }
     long seconds = seconds();
-    work(() -> written(now.after(at, move, seconds)));
+    work.begin(
+        () -> {
+          Attempt next = now.after(at, move, seconds);
+          // on the disk before anything else may fail
+          Runnable kept = written(next);
+          Map<Integer, Message> found = hints(next, at);
+          return () -> {
+            hints = found;
+            kept.run();
+          };
+        });
   }
 
   @Override
   public void conclude(Conclusion conclusion) {
     Attempt now = attempt;
     ServiceCall at = open;
-    if (!busy && now != null && at != null && !closed()) {
-      work(
+    if (!work.busy() && now != null && at != null && !closed()) {
+      work.begin(
           () -> {
             Runnable kept = written(now.concluded(at, conclusion));
             return () -> {
@@ -290,7 +297,20 @@ public final class QuizModel implements Visiting {
 
   @Override
   public List<String> remarks(int line, Wording words) {
-    return List.of();
+    Message hint = hints.get(line);
+    return hint == null ? List.of() : List.of(words.sentences().text(hint));
+  }
+
+  private Map<Integer, Message> hints(Attempt of, ServiceCall call) {
+    Visit visit = of.visits().get(call.name());
+    return visit == null || !of.quiz().rules().hints()
+        ? Map.of()
+        : Hints.of(visit, of.appearances(), () -> coach(of.quiz(), call));
+  }
+
+  private Coach coach(Quiz taken, ServiceCall call) {
+    return coaches.computeIfAbsent(
+        taken.name() + '/' + call.name(), n -> new Coach(new Assessor(call, outlooks.of(call))));
   }
 
   @Override
@@ -338,9 +358,9 @@ public final class QuizModel implements Visiting {
 
   /** Hands in what there is; calls that are not done count nothing. */
   public void handIn() {
-    if (!busy && attempt != null) {
+    if (!work.busy() && attempt != null) {
       left = true;
-      say(words -> "");
+      work.say(Saying.NOTHING);
     }
   }
 
@@ -364,7 +384,7 @@ public final class QuizModel implements Visiting {
   public void save() {
     Attempt now = attempt;
     if (now != null) {
-      work(() -> written(now));
+      work.begin(() -> written(now));
     }
   }
 
@@ -383,49 +403,17 @@ public final class QuizModel implements Visiting {
     return () -> {
       attempt = next;
       unsaved = why != null;
-      said = words -> why == null ? "" : why.line(words.sentences());
+      work.told(words -> why == null ? "" : why.line(words.sentences()));
     };
-  }
-
-  private void work(Work work) {
-    if (busy) {
-      return;
-    }
-    busy = true;
-    said = words -> "";
-    listeners.tell();
-    background.execute(
-        () -> {
-          Runnable then;
-          try {
-            then = work.done();
-          } catch (BadInputException e) {
-            then = () -> said = words -> e.line(words.sentences());
-          } catch (RuntimeException | Error e) {
-            then = () -> failed.accept(e);
-          }
-          Runnable last = then;
-          screen.execute(
-              () -> {
-                busy = false;
-                last.run();
-                listeners.tell();
-              });
-        });
   }
 
   @Override
   public boolean busy() {
-    return busy;
+    return work.busy();
   }
 
   @Override
   public String said(Wording words) {
-    return said.in(words);
-  }
-
-  private void say(Words what) {
-    said = what;
-    listeners.tell();
+    return work.said(words);
   }
 }
