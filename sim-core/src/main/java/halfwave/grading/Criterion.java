@@ -17,6 +17,9 @@ public enum Criterion {
   /** Neither time nor good parts wasted. */
   WASTE(true);
 
+  /** Whoever hurts somebody gets no more than this of a call (1) [judgement]. */
+  public static final double GATE_RATIO = 0.4;
+
   private final boolean process;
 
   Criterion(boolean process) {

@@ -30,9 +30,6 @@ import org.jspecify.annotations.Nullable;
 /** Gives the marks of one visit. Process and result are marked apart. */
 final class Marker {
 
-  /** Whoever hurts somebody gets no more than this of a call [judgement]. */
-  static final double GATE_RATIO = 0.4;
-
   /** What is left of the credit for a test after a hint of each grade [judgement]. */
   private static final double[] HINTED_RATIOS = {1, 0.8, 0.5, 0};
 
@@ -87,7 +84,7 @@ final class Marker {
         marks,
         moves,
         remarks,
-        gated ? Math.min(GATE_RATIO, total) : total,
+        gated ? Math.min(Criterion.GATE_RATIO, total) : total,
         facts());
   }
 

@@ -27,10 +27,6 @@ import java.util.Locale;
  */
 public final class HandoutPages {
 
-  /** From line to line for a hand that writes. */
-  private static final double PITCH = 22;
-
-  private static final double GAP = 18;
   private static final double BOX = 9;
   private static final double INDENT = 34;
 
@@ -42,11 +38,13 @@ public final class HandoutPages {
   private final Demonstration demonstration;
   private final PaperWords words;
   private final PageFlow flow;
+  private final Blanks blanks;
 
   private HandoutPages(Demonstration demonstration, PaperSize size, PaperWords words) {
     this.demonstration = demonstration;
     this.words = words;
     flow = new PageFlow(size);
+    blanks = new Blanks(flow, words);
   }
 
   /**
@@ -87,41 +85,13 @@ public final class HandoutPages {
         words.text("handout.kind"), PageFlow.NOTE, Pen.SOFT_INK, 0, flow.left(), flow.width());
     flow.text(in(demonstration.title()), PageFlow.TITLE, Pen.INK, 0, flow.left(), flow.width());
     flow.paragraph(in(demonstration.about()), 4);
-    who();
+    blanks.who(words.text("handout.name"));
     DrawingStyle style = DrawingStyle.still(Palette.PAPER, words.sentences());
     var drawn = new DrawnMoments(words.sentences()).of(Playthrough.begin(demonstration).moment());
     flow.text(words.text("handout.start"), PageFlow.STRONG, Pen.INK, 14, flow.left(), flow.width());
     flow.keepWithNext();
     flow.picture(BenchDrawing.picture(BenchPages.DRAWING, drawn, style), 4);
     CautionPlate.put(flow, words, Caution.all());
-  }
-
-  /** Whose sheet it is, and when. */
-  private void who() {
-    String[] keys = {"handout.name", "handout.group", "handout.date"};
-    double[] from = {0, 0.5, 0.75};
-    double[] to = {0.47, 0.72, 1};
-    flow.add(
-        new Item(
-            10,
-            PITCH,
-            false,
-            (pen, top) -> {
-              double base = top + PITCH - 4;
-              for (int k = 0; k < keys.length; k++) {
-                String name = words.text(keys[k]);
-                double x = flow.left() + from[k] * flow.width();
-                pen.text(name, PageFlow.NOTE, Pen.INK, x, base);
-                double start = x + Lines.width(name, PageFlow.NOTE) + 5;
-                pen.line(
-                    start,
-                    base + 2,
-                    flow.left() + to[k] * flow.width(),
-                    base + 2,
-                    Pen.SOFT_INK,
-                    0.5);
-              }
-            }));
   }
 
   /** A step stands on one page: nobody turns the sheet between what is said and what is asked. */
@@ -133,9 +103,9 @@ public final class HandoutPages {
           Question question = step.question();
           if (question != null) {
             ask(question);
-            toWrite("handout.prediction", "handout.seen");
+            blanks.lines(4, words.text("handout.prediction"), words.text("handout.seen"));
           } else {
-            toWrite(step.play().lasts() ? "handout.seen" : "handout.notes");
+            blanks.lines(2, words.text(step.play().lasts() ? "handout.seen" : "handout.notes"));
           }
         });
   }
@@ -168,29 +138,6 @@ public final class HandoutPages {
               for (int k = 0; k < lines.size(); k++) {
                 pen.text(
                     lines.get(k), PageFlow.BODY, Pen.INK, flow.left() + INDENT, base + k * line);
-              }
-            }));
-  }
-
-  /** Lines to write on, in columns side by side. */
-  private void toWrite(String... keys) {
-    double column = (flow.width() - GAP * (keys.length - 1)) / keys.length;
-    int lines = keys.length > 1 ? 4 : 2;
-    double head = PageFlow.line(PageFlow.NOTE_STRONG);
-    flow.add(
-        new Item(
-            9,
-            head + lines * PITCH,
-            false,
-            (pen, top) -> {
-              for (int k = 0; k < keys.length; k++) {
-                double x = flow.left() + k * (column + GAP);
-                double base = PageFlow.base(PageFlow.NOTE_STRONG, top);
-                pen.text(words.text(keys[k]), PageFlow.NOTE_STRONG, Pen.INK, x, base);
-                for (int line = 1; line <= lines; line++) {
-                  double y = top + head + line * PITCH;
-                  pen.line(x, y, x + column, y, Pen.SOFT_INK, 0.5);
-                }
               }
             }));
   }

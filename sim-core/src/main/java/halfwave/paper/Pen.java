@@ -53,6 +53,16 @@ final class Pen {
     g.draw(shape);
   }
 
+  /** A line to cut along. */
+  void dashed(Shape shape, Color colour, double width) {
+    g.setColor(colour);
+    float[] dashes = {4, 3};
+    g.setStroke(
+        new BasicStroke(
+            (float) width, BasicStroke.CAP_BUTT, BasicStroke.JOIN_MITER, 10, dashes, 0));
+    g.draw(shape);
+  }
+
   void fill(Shape shape, Color colour) {
     g.setColor(colour);
     g.fill(shape);
