@@ -127,10 +127,15 @@ public final class PracticeModel implements Visiting {
     return level;
   }
 
-  /** Only calls that ask for that, and for so much of it; null: any. */
-  public void narrow(@Nullable Objective wanted, @Nullable Level much) {
+  /**
+   * Only calls that ask for that, and for so much of it; null: any.
+   *
+   * @param help how much the coach is to do; null: as the learner's progress has it
+   */
+  public void narrow(@Nullable Objective wanted, @Nullable Level much, @Nullable Help help) {
     objective = wanted;
     level = much;
+    chosenHelp = help;
     listeners.tell();
   }
 
@@ -148,12 +153,6 @@ public final class PracticeModel implements Visiting {
   /** How much the coach is to do, or null: as the learner's progress has it. */
   public @Nullable Help chosenHelp() {
     return chosenHelp;
-  }
-
-  /** More help, or less; null: as the learner's progress has it. */
-  public void help(@Nullable Help wanted) {
-    chosenHelp = wanted;
-    listeners.tell();
   }
 
   /** How much the coach would do at that call. */

@@ -71,11 +71,8 @@ final class QuizPanel extends JPanel {
             new MigLayout("insets 0, gap 6 2, fillx, novisualpadding", "[grow,fill][]"));
     calls.setOpaque(false);
     calls.setName("quiz.calls");
-    JPanel foot = new JPanel();
-    foot.setOpaque(false);
-    foot.setVisible(false);
     start = new QuizStartForm(theme, words, model);
-    visit = new VisitPanel(theme, words, model, calls, foot);
+    visit = new VisitPanel(theme, words, model, calls);
     starting = new Column(theme);
     starting.add(start, "growx, wmin 0, wrap");
     ending = new Column(theme);

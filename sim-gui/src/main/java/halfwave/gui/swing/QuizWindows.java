@@ -1,5 +1,6 @@
 package halfwave.gui.swing;
 
+import halfwave.gui.presentation.PracticeModel;
 import halfwave.gui.presentation.QuizModel;
 import halfwave.gui.presentation.Wording;
 import java.awt.event.KeyEvent;
@@ -16,17 +17,22 @@ final class QuizWindows {
 
   private final JFrame over;
   private final QuizModel quiz;
+  private final PracticeModel practice;
   private final Consumer<String> help;
   private @Nullable Dress dress;
   private @Nullable SideWindow quizWindow;
+  private @Nullable SideWindow practiceWindow;
   private Runnable moves = () -> {};
+  private Runnable practised = () -> {};
 
   /** What they are made of in one language and look. */
   private record Dress(Theme theme, Wording words) {}
 
-  QuizWindows(JFrame over, QuizModel quiz, Consumer<String> help) {
+  QuizWindows(
+      JFrame over, QuizModel quiz, PracticeModel practice, Consumer<String> help) {
     this.over = over;
     this.quiz = quiz;
+    this.practice = practice;
     this.help = help;
   }
 
@@ -34,8 +40,11 @@ final class QuizWindows {
   void dress(Theme theme, Wording words) {
     dress = new Dress(theme, words);
     moves.run();
+    practised.run();
     moves = () -> {};
+    practised = () -> {};
     quizWindow = SideWindow.anew(quizWindow, this::makeQuiz);
+    practiceWindow = SideWindow.anew(practiceWindow, this::makePractice);
   }
 
   private SideWindow makeQuiz() {
@@ -43,6 +52,14 @@ final class QuizWindows {
     QuizPanel panel = new QuizPanel(d.theme(), d.words(), quiz);
     moves = quiz.subscribe(panel::refresh);
     return window("quiz", d.words().text("quiz.title"), panel, d.theme());
+  }
+
+  private SideWindow makePractice() {
+    Dress d = dress();
+    PracticePanel panel = new PracticePanel(d.theme(), d.words(), practice);
+    practised = practice.subscribe(panel::refresh);
+    practice.open();
+    return window("practice", d.words().text("practice.title"), panel, d.theme());
   }
 
   private SideWindow window(String name, String title, JPanel content, Theme theme) {
@@ -56,6 +73,8 @@ final class QuizWindows {
     menu.setName("menu.quiz");
     menu.setMnemonic(KeyEvent.VK_Q);
     menu.add(item("menu.take", () -> quizWindow = shown(quizWindow, this::makeQuiz)));
+    menu.add(
+        item("menu.practise", () -> practiceWindow = shown(practiceWindow, this::makePractice)));
     return menu;
   }
 
@@ -82,14 +101,18 @@ final class QuizWindows {
 
   /** Whether something is played or written, for tests. */
   boolean busy() {
-    return quiz.busy();
+    return quiz.busy() || practice.busy();
   }
 
   /** Nobody waits any more. */
   void end() {
     moves.run();
+    practised.run();
     if (quizWindow != null) {
       quizWindow.dispose();
+    }
+    if (practiceWindow != null) {
+      practiceWindow.dispose();
     }
   }
 }

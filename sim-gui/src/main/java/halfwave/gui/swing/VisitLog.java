@@ -99,8 +99,8 @@ final class VisitLog extends JPanel {
       lines.add(Lettering.paragraph(line.text(), theme.body(), p.ink()), "growx, wmin 0, wrap");
       for (String more : line.more()) {
         lines.add(
-            Lettering.paragraph(more, theme.body(), p.softInk()),
-            "growx, wmin 0, gapleft 12, wrap");
+            Lettering.indented(more, theme.body(), p.softInk(), theme.px(12)),
+            "growx, wmin 0, wrap");
       }
     }
     lines.revalidate();

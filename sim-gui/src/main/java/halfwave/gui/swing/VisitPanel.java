@@ -10,6 +10,7 @@ import javax.swing.JTabbedPane;
 import javax.swing.JTextArea;
 import javax.swing.KeyStroke;
 import net.miginfocom.swing.MigLayout;
+import org.jspecify.annotations.Nullable;
 
 /** A service call: what is told on the left, what can be done, what was found on the right. */
 final class VisitPanel extends JPanel {
@@ -30,11 +31,9 @@ final class VisitPanel extends JPanel {
   /**
    * A panel.
    *
-   * @param head stands above what the customer says
-   * @param foot stands below the switches
+   * @param head stands above what the customer says, or null: nothing does
    */
-  VisitPanel(
-      Theme theme, Wording words, Visiting visiting, JComponent head, JComponent foot) {
+  VisitPanel(Theme theme, Wording words, Visiting visiting, @Nullable JComponent head) {
     super(
         new MigLayout(
             "insets 0, gap 10, fill, novisualpadding, hidemode 3",
@@ -50,9 +49,10 @@ final class VisitPanel extends JPanel {
     suspects = new SuspectsForm(theme, words, visiting);
     conclude = new ConcludeForm(theme, words, visiting);
     Column left = new Column(theme);
-    left.add(head, "growx, wmin 0, wrap");
+    if (head != null) {
+      left.add(head, "growx, wmin 0, wrap");
+    }
     left.add(card, "growx, wmin 0, wrap");
-    left.add(foot, "growx, wmin 0, wrap");
     tabs.setName("visit.tabs");
     tabs.getAccessibleContext().setAccessibleName(words.text("visit.told"));
     tab("visit.log", log);

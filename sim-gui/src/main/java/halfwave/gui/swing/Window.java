@@ -11,15 +11,19 @@ import halfwave.gui.presentation.Intent;
 import halfwave.gui.presentation.LessonModel;
 import halfwave.gui.presentation.MatchModel;
 import halfwave.gui.presentation.QuizModel;
+import halfwave.gui.presentation.PracticeModel;
+import halfwave.gui.presentation.ProgressKeeper;
 import halfwave.gui.presentation.RecoveryFolder;
 import halfwave.gui.presentation.Settings;
 import halfwave.gui.presentation.SettingsFile;
+import halfwave.gui.presentation.ShippedOutlooks;
 import halfwave.gui.presentation.State;
 import halfwave.gui.presentation.WhyModel;
 import halfwave.gui.presentation.Wording;
 import halfwave.gui.presentation.Workbench;
 import halfwave.io.CacheFolder;
 import halfwave.io.CaseCache;
+import halfwave.io.ShippedQuizzes;
 import halfwave.paper.PaperSize;
 import halfwave.picture.Palette;
 import java.awt.Dimension;
@@ -114,12 +118,7 @@ public final class Window {
             new ForecastModel(
                 own("forecast"), SwingUtilities::invokeLater, LocalDate::now, this::trouble),
             this::help);
-    quizzes =
-        new QuizWindows(
-            frame,
-            new QuizModel(
-                own("quiz"), SwingUtilities::invokeLater, System::nanoTime, this::trouble),
-            this::help);
+    quizzes = quizzes();
     autosave =
         new Autosave(
             new RecoveryFolder<>(file.folder(), RecoveryFolder.BENCH),
@@ -140,6 +139,22 @@ public final class Window {
             quit();
           }
         });
+  }
+
+  private QuizWindows quizzes() {
+    ShippedOutlooks outlooks = new ShippedOutlooks(new CaseCache(CacheFolder.path()));
+    return new QuizWindows(
+        frame,
+        new QuizModel(
+            own("quiz"), SwingUtilities::invokeLater, System::nanoTime, outlooks, this::trouble),
+        new PracticeModel(
+            own("practice"),
+            SwingUtilities::invokeLater,
+            ShippedQuizzes::bank,
+            outlooks,
+            new ProgressKeeper(file.folder()),
+            this::trouble),
+        this::help);
   }
 
   private EvidenceModel evidence() {
@@ -205,9 +220,9 @@ public final class Window {
     return lesson;
   }
 
-  /** The windows of the menu Quiz, for tests. */
-  QuizWindows quizzes() {
-    return quizzes;
+  /** Whether something of the menu Quiz is played or written, for tests. */
+  boolean quizBusy() {
+    return quizzes.busy();
   }
 
   /** The picture on the wall, for tests. */

@@ -54,7 +54,7 @@ class QuizModelTest {
   private long nanos = 5;
 
   private QuizModel model() {
-    return new QuizModel(Runnable::run, Runnable::run, () -> nanos, failures::add);
+    return new QuizModel(Runnable::run, Runnable::run, () -> nanos, SmallQuiz.OUTLOOKS, failures::add);
   }
 
   private Path sheet() {
@@ -252,7 +252,7 @@ class QuizModelTest {
   @Test
   void whileSomethingIsPlayedNothingElseIsBegun() {
     ManualExecutor background = new ManualExecutor();
-    QuizModel model = new QuizModel(background, Runnable::run, () -> nanos, failures::add);
+    QuizModel model = new QuizModel(background, Runnable::run, () -> nanos, SmallQuiz.OUTLOOKS, failures::add);
     model.open(SmallQuiz.file(folder, Rules.STANDARD));
     background.run();
     model.keep(model.start().withLearner("A").withSheet(sheet()));

@@ -66,10 +66,44 @@ record QuizHands(OpenWindow open, Hand hand, Path folder) {
         });
   }
 
+  /** Opens the window of practice; the one of the quiz is closed, its names are the same. */
+  void practise() {
+    Hand.look(javax.swing.JDialog.class, d -> "quiz".equals(d.getName()))
+        .ifPresent(d -> OpenWindow.onScreen(() -> hidden(d)));
+    hand.menu("menu.practise");
+    idle();
+  }
+
+  private static boolean hidden(javax.swing.JDialog dialog) {
+    dialog.setVisible(false);
+    return true;
+  }
+
+  /** Begins the first call of the list. */
+  void first() {
+    idle();
+    AbstractButton found =
+        Hand.look(
+                AbstractButton.class,
+                b -> b.getName() != null && b.getName().startsWith("practice.begin."))
+            .orElseThrow();
+    press(found.getName());
+    hand.find(AbstractButton.class, "visit.act");
+    idle();
+  }
+
+  /** Has the coach do all that is left, the conclusion too. */
+  void follow() {
+    for (int k = 0; k < 40 && hand.there("practice.follow"); k++) {
+      press("practice.follow");
+      idle();
+    }
+  }
+
   /** Until nothing is played or written any more. */
   void idle() {
     open.settle();
-    open.await("an end of the work", () -> !open.window().quizzes().busy());
+    open.await("an end of the work", () -> !open.window().quizBusy());
     open.settle();
   }
 

@@ -49,17 +49,46 @@ final class QuizScreens {
       hands.act(0, spanish ? "separación" : "gap");
       hands.front("visit.tabs", 0);
       picture(open, "danger", name);
+      practice(open, hands, name);
     }
   }
 
+  private void practice(OpenWindow open, QuizHands hands, String name) throws Exception {
+    hands.practise();
+    picture(open, "practice", "choice", name);
+    hands.choose("practice.help", 1);
+    hands.first();
+    for (int k = 0; k < 5; k++) {
+      hands.press("practice.follow");
+      hands.idle();
+    }
+    picture(open, "practice", "worked", name);
+    hands.follow();
+    picture(open, "practice", "marks", name);
+    hands.press("practice.leave");
+    hands.choose("practice.help", 3);
+    hands.first();
+    hands.front("visit.offers", 0);
+    hands.act(0, "");
+    picture(open, "practice", "asking", name);
+    hands.press("practice.answer");
+    hands.idle();
+    picture(open, "practice", "answered", name);
+  }
+
   private void picture(OpenWindow open, String what, String name) throws Exception {
+    picture(open, "quiz", what, name);
+  }
+
+  private void picture(OpenWindow open, String window, String what, String name)
+      throws Exception {
     open.settle();
     open.settle();
     BufferedImage image =
         OpenWindow.onScreen(
             () -> {
               JDialog found =
-                  Hand.look(JDialog.class, d -> "quiz".equals(d.getName())).orElseThrow();
+                  Hand.look(JDialog.class, d -> window.equals(d.getName())).orElseThrow();
               var all = found.getRootPane();
               BufferedImage made =
                   new BufferedImage(all.getWidth(), all.getHeight(), BufferedImage.TYPE_INT_RGB);
@@ -68,6 +97,6 @@ final class QuizScreens {
               g.dispose();
               return made;
             });
-    ImageIO.write(image, "png", folder.resolve("quiz-" + what + "-" + name + ".png").toFile());
+    ImageIO.write(image, "png", folder.resolve(window + "-" + what + "-" + name + ".png").toFile());
   }
 }
