@@ -17,8 +17,8 @@ import java.util.List;
 import java.util.Map;
 
 /**
- * The file of what a learner has practised, {@code "format": "halfwave-progress", "version": 1}. Its
- * schema is {@code docs/schemas/progress.schema.json}.
+ * The file of what a learner has practised, {@code "format": "halfwave-progress", "version": 1}.
+ * Its schema is {@code docs/schemas/progress.schema.json}.
  */
 public final class ProgressFile {
 

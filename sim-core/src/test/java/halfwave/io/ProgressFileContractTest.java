@@ -74,7 +74,8 @@ class ProgressFileContractTest {
   @Test
   void fewerCallsThanMarksOrAnObjectiveTwiceIsRefused() throws IOException {
     String few = SchemaFile.spoiled(ProgressFile.text(SOME), "/objectives/0/calls", "1");
-    String twice = SchemaFile.spoiled(ProgressFile.text(SOME), "/objectives/1/objective", "\"rod\"");
+    String twice =
+        SchemaFile.spoiled(ProgressFile.text(SOME), "/objectives/1/objective", "\"rod\"");
     for (String odd : java.util.List.of(few, twice)) {
       assertThatExceptionOfType(BadInputException.class)
           .isThrownBy(() -> ProgressFile.of(SchemaFile.value(odd)));

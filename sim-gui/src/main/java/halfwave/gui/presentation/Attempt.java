@@ -56,8 +56,7 @@ public record Attempt(
   public static Attempt begin(
       Quiz quiz, String quizHash, String learner, double extraTimeRatio, Appearances appearances) {
     AnswerSheet empty =
-        new AnswerSheet(
-            Engine.text(), quiz.name(), quizHash, learner, extraTimeRatio, List.of());
+        new AnswerSheet(Engine.text(), quiz.name(), quizHash, learner, extraTimeRatio, List.of());
     return new Attempt(quiz, empty, Map.of(), appearances);
   }
 
@@ -81,8 +80,7 @@ public record Attempt(
     return Optional.of(new Attempt(quiz, sheet, visits, appearances));
   }
 
-  private static Visit visit(
-      Quiz quiz, ServiceCall call, String learner, Appearances appearances) {
+  private static Visit visit(Quiz quiz, ServiceCall call, String learner, Appearances appearances) {
     Variant variant = Variant.of(call, quiz.seed(), learner);
     return Visit.begin(variant, appearances, quiz.rules().hints());
   }

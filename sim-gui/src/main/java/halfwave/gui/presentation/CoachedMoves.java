@@ -83,8 +83,7 @@ final class CoachedMoves {
         next.map(m -> coach.why(visit, m)).orElse(null));
   }
 
-  private List<Saying> remarks(
-      Visit before, Move move, Visit after, @Nullable Expected expected) {
+  private List<Saying> remarks(Visit before, Move move, Visit after, @Nullable Expected expected) {
     List<Saying> said = new ArrayList<>();
     if (move instanceof Move.Hint hint) {
       said.add(saying(coach.hint(before, hint.grade())));
@@ -108,11 +107,7 @@ final class CoachedMoves {
   }
 
   private void compare(
-      Visit before,
-      Move.Checked checked,
-      Visit after,
-      Expected expected,
-      List<Saying> said) {
+      Visit before, Move.Checked checked, Visit after, Expected expected, List<Saying> said) {
     Expectation found = expected.found();
     Outcome outcome = after.log().get(after.log().size() - 1).outcome();
     if (found != null && outcome != null) {

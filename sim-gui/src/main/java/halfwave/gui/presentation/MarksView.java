@@ -1,7 +1,7 @@
 package halfwave.gui.presentation;
 
-import halfwave.display.Sentences;
 import halfwave.diagnosis.Reasons;
+import halfwave.display.Sentences;
 import halfwave.grading.Better;
 import halfwave.grading.CallMarks;
 import halfwave.grading.Mark;
@@ -61,9 +61,7 @@ public record MarksView(String total, List<String> truth, List<Line> marks, List
         words.heading(mark.criterion()),
         mark.ratio(),
         words.text(
-            "practice.points",
-            Math.round(mark.ratio() * mark.points()),
-            Math.round(mark.points())),
+            "practice.points", Math.round(mark.ratio() * mark.points()), Math.round(mark.points())),
         mark.reasons().stream().map(words.sentences()::sentence).toList());
   }
 

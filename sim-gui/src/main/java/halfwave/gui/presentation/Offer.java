@@ -27,12 +27,7 @@ import java.util.stream.Stream;
  * @param cautions what has to be said before it
  */
 public record Offer(
-    Move move,
-    FurnacePart part,
-    String place,
-    String name,
-    String costs,
-    List<String> cautions) {
+    Move move, FurnacePart part, String place, String name, String costs, List<String> cautions) {
 
   /** At the part itself, for what nobody has ever timed. */
   private static final int MINUTES = 2;

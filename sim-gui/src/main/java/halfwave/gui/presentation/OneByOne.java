@@ -24,8 +24,7 @@ final class OneByOne {
   private boolean busy;
   private Saying said = Saying.NOTHING;
 
-  OneByOne(
-      Executor background, Executor screen, Consumer<Throwable> failed, Listeners listeners) {
+  OneByOne(Executor background, Executor screen, Consumer<Throwable> failed, Listeners listeners) {
     this.background = background;
     this.screen = screen;
     this.failed = failed;

@@ -354,8 +354,7 @@ public final class PracticeModel implements Visiting {
                   ? point.attempt()
                   : point.attempt().concluded(now.call(), conclusion);
           CallMarks given = now.grader().grade(attempt.sheet()).calls().get(0);
-          Saying trouble =
-              keeper.add(now.call().objective(), given.totalRatio(), now.help());
+          Saying trouble = keeper.add(now.call().objective(), given.totalRatio(), now.help());
           return () -> {
             asked = null;
             marks = given;

@@ -32,8 +32,7 @@ final class PracticeQuiz {
    * @param time how often anything was practised before: each time may meet another furnace
    */
   static Attempt begin(Quiz alone, int time) {
-    return Attempt.begin(
-            alone, QuizText.hash(alone), "practice " + time, 1, new Appearances())
+    return Attempt.begin(alone, QuizText.hash(alone), "practice " + time, 1, new Appearances())
         .opened(alone.calls().get(0));
   }
 }

@@ -39,8 +39,7 @@ public record ProgressView(List<Row> calls, List<String> progress, boolean free)
                         "practice.done-before",
                         words.heading(e.getKey()),
                         e.getValue().calls(),
-                        Math.round(
-                            100 * e.getValue().marks().get(e.getValue().marks().size() - 1)),
+                        Math.round(100 * e.getValue().marks().get(e.getValue().marks().size() - 1)),
                         words.sentences().name(e.getValue().help())))
             .toList();
     return new ProgressView(

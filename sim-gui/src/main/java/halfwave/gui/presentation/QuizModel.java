@@ -283,10 +283,7 @@ public final class QuizModel implements Visiting {
   public boolean closed() {
     Attempt now = attempt;
     ServiceCall at = open;
-    return now == null
-        || at == null
-        || timeUp()
-        || now.standing(at) != Attempt.Standing.BEGUN;
+    return now == null || at == null || timeUp() || now.standing(at) != Attempt.Standing.BEGUN;
   }
 
   @Override
@@ -316,9 +313,7 @@ public final class QuizModel implements Visiting {
   @Override
   public VisitDraft draft() {
     ServiceCall at = open;
-    return at == null
-        ? VisitDraft.EMPTY
-        : drafts.getOrDefault(at.name(), VisitDraft.EMPTY);
+    return at == null ? VisitDraft.EMPTY : drafts.getOrDefault(at.name(), VisitDraft.EMPTY);
   }
 
   @Override

@@ -30,8 +30,7 @@ public record VisitDraft(
     @Nullable Repair repair) {
 
   /** Nothing. */
-  public static final VisitDraft EMPTY =
-      new VisitDraft("", Set.of(), null, null, null, null);
+  public static final VisitDraft EMPTY = new VisitDraft("", Set.of(), null, null, null, null);
 
   /**
    * What may be said of the cause.
@@ -75,7 +74,9 @@ public record VisitDraft(
     }
     FaultKind kind = first.kind();
     List<FaultKind> kinds =
-        kind == null ? List.of() : Stream.of(kind, second).filter(k -> k != null).distinct().toList();
+        kind == null
+            ? List.of()
+            : Stream.of(kind, second).filter(k -> k != null).distinct().toList();
     return new Conclusion(new Cause(kinds), place, repair);
   }
 }

@@ -36,7 +36,8 @@ final class AskForm extends JPanel {
 
   AskForm(Theme theme, Wording words, PracticeModel model) {
     super(
-        new MigLayout("insets 0, gap 8 4, fillx, hidemode 3, novisualpadding", "[][grow,fill][][]"));
+        new MigLayout(
+            "insets 0, gap 8 4, fillx, hidemode 3, novisualpadding", "[][grow,fill][][]"));
     this.words = words;
     this.model = model;
     setOpaque(false);
@@ -88,8 +89,7 @@ final class AskForm extends JPanel {
     }
     shown = asked;
     offered = Expectation.of(asked.check());
-    check.setText(
-        words.text("practice.ask", words.sentences().text(Reasons.name(asked.check()))));
+    check.setText(words.text("practice.ask", words.sentences().text(Reasons.name(asked.check()))));
     expected.removeAllItems();
     expected.addItem(words.text("practice.no-idea"));
     offered.forEach(e -> expected.addItem(Wording.capital(words.sentences().text(e.label()))));

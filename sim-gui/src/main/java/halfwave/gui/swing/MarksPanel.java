@@ -31,8 +31,7 @@ final class MarksPanel {
     for (MarksView.Line line : view.marks()) {
       column.add(
           new ProbabilityBar(
-              theme,
-              new EvidenceView.Bar(line.name(), line.share(), line.share(), line.text())),
+              theme, new EvidenceView.Bar(line.name(), line.share(), line.share(), line.text())),
           "gaptop 6, " + wide());
       reasons(line);
     }

@@ -40,8 +40,7 @@ final class OfferCell extends JPanel implements ListCellRenderer<Offer> {
   @Override
   public Component getListCellRendererComponent(
       JList<? extends Offer> list, Offer offer, int index, boolean chosen, boolean focused) {
-    boolean first =
-        index == 0 || list.getModel().getElementAt(index - 1).part() != offer.part();
+    boolean first = index == 0 || list.getModel().getElementAt(index - 1).part() != offer.part();
     place.setVisible(first);
     place.setText(offer.place());
     name.setText(offer.name());

@@ -46,7 +46,8 @@ final class OffersPanel extends JPanel {
     this.visiting = visiting;
     setOpaque(false);
     var p = theme.palette();
-    checks = new OfferList(theme, "visit.checks", words.text("visit.checks"), this::told, this::act);
+    checks =
+        new OfferList(theme, "visit.checks", words.text("visit.checks"), this::told, this::act);
     repairs =
         new OfferList(theme, "visit.repairs", words.text("visit.repairs"), this::told, this::act);
     furnace = new FurnacePicture(theme, words);

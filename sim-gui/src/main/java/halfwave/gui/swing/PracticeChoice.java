@@ -71,7 +71,8 @@ final class PracticeChoice {
 
   private static JPanel row(String columns) {
     JPanel row =
-        new JPanel(new MigLayout("insets 0, gap 10 3, fillx, hidemode 3, novisualpadding", columns));
+        new JPanel(
+            new MigLayout("insets 0, gap 10 3, fillx, hidemode 3, novisualpadding", columns));
     row.setOpaque(false);
     return row;
   }
@@ -107,9 +108,7 @@ final class PracticeChoice {
   private void chosen() {
     if (!showing) {
       model.narrow(
-          at(Objective.values(), objective),
-          at(Level.values(), level),
-          at(Help.values(), help));
+          at(Objective.values(), objective), at(Level.values(), level), at(Help.values(), help));
     }
   }
 

@@ -66,9 +66,7 @@ final class QuizPanel extends JPanel {
     add(head, BorderLayout.NORTH);
     sheet.setOpaque(false);
     add(sheet, BorderLayout.CENTER);
-    calls =
-        new JPanel(
-            new MigLayout("insets 0, gap 6 2, fillx, novisualpadding", "[grow,fill][]"));
+    calls = new JPanel(new MigLayout("insets 0, gap 6 2, fillx, novisualpadding", "[grow,fill][]"));
     calls.setOpaque(false);
     calls.setName("quiz.calls");
     start = new QuizStartForm(theme, words, model);
@@ -78,8 +76,7 @@ final class QuizPanel extends JPanel {
     ending = new Column(theme);
     done = Lettering.paragraph("", theme.lesson(), p.ink());
     done.setName("quiz.done");
-    ending.add(
-        Lettering.label(words.text("quiz.handed-in"), theme.second(), p.ink()), "wrap");
+    ending.add(Lettering.label(words.text("quiz.handed-in"), theme.second(), p.ink()), "wrap");
     ending.add(done, "growx, wmin 0, wrap");
     ending.add(
         Forms.row(Forms.button(words, "quiz.another", "quiz.another-tip", model::leave)),
@@ -130,9 +127,7 @@ final class QuizPanel extends JPanel {
     } else {
       who.setText(
           words.text(
-              "quiz.who",
-              attempt.quiz().title().in(words.locale()),
-              attempt.sheet().learner()));
+              "quiz.who", attempt.quiz().title().in(words.locale()), attempt.sheet().learner()));
       clock.setText(CallRow.clock(model, words));
       save.setVisible(model.unsaved());
       list(CallRow.all(model, words));
@@ -163,8 +158,7 @@ final class QuizPanel extends JPanel {
     listed = rows;
     calls.removeAll();
     var p = theme.palette();
-    calls.add(
-        Lettering.label(words.text("quiz.calls"), theme.heading(), p.ink()), "span, wrap");
+    calls.add(Lettering.label(words.text("quiz.calls"), theme.heading(), p.ink()), "span, wrap");
     for (CallRow row : rows) {
       calls.add(
           Lettering.paragraph(
@@ -178,7 +172,8 @@ final class QuizPanel extends JPanel {
       go.setEnabled(row.free());
       go.addActionListener(e -> model.choose(row.call()));
       calls.add(go, "spany 2, top, wrap");
-      calls.add(Lettering.paragraph(row.standing(), theme.note(), p.softInk()), "growx, wmin 0, wrap");
+      calls.add(
+          Lettering.paragraph(row.standing(), theme.note(), p.softInk()), "growx, wmin 0, wrap");
     }
     calls.revalidate();
     calls.repaint();

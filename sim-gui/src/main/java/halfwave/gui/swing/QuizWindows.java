@@ -28,8 +28,7 @@ final class QuizWindows {
   /** What they are made of in one language and look. */
   private record Dress(Theme theme, Wording words) {}
 
-  QuizWindows(
-      JFrame over, QuizModel quiz, PracticeModel practice, Consumer<String> help) {
+  QuizWindows(JFrame over, QuizModel quiz, PracticeModel practice, Consumer<String> help) {
     this.over = over;
     this.quiz = quiz;
     this.practice = practice;

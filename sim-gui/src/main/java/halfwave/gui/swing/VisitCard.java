@@ -39,9 +39,7 @@ final class VisitCard extends JPanel {
   private record Turned(JCheckBox box, Predicate<Visit> on) {}
 
   VisitCard(Theme theme, Wording words, Visiting visiting) {
-    super(
-        new MigLayout(
-            "insets 0, gap 6 4, fillx, hidemode 3, novisualpadding", "[grow,fill]"));
+    super(new MigLayout("insets 0, gap 6 4, fillx, hidemode 3, novisualpadding", "[grow,fill]"));
     this.theme = theme;
     this.words = words;
     this.visiting = visiting;
@@ -60,9 +58,7 @@ final class VisitCard extends JPanel {
     add(stopped, "growx, wmin 0, wrap");
     add(danger, "growx, wmin 0, wrap");
     add(spent, "growx, wmin 0, gaptop 4, wrap");
-    add(
-        Lettering.label(words.text("visit.switches"), theme.heading(), p.ink()),
-        "gaptop 6, wrap");
+    add(Lettering.label(words.text("visit.switches"), theme.heading(), p.ink()), "gaptop 6, wrap");
     turned("visit.power", Visit::power, Move.Power::new);
     turned("visit.gas", Visit::gas, Move.Gas::new);
     turned("visit.signal", Visit::signal, Move.Signal::new);

@@ -80,7 +80,8 @@ final class VisitPanel extends JPanel {
     for (int k = 0; k < tabs.getTabCount(); k++) {
       int index = k;
       KeyStroke stroke = KeyStroke.getKeyStroke(KeyEvent.VK_1 + k, InputEvent.CTRL_DOWN_MASK);
-      Keys.bind(this, WHEN_ANCESTOR_OF_FOCUSED_COMPONENT, stroke, () -> tabs.setSelectedIndex(index));
+      Keys.bind(
+          this, WHEN_ANCESTOR_OF_FOCUSED_COMPONENT, stroke, () -> tabs.setSelectedIndex(index));
     }
   }
 

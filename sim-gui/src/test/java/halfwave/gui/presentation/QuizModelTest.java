@@ -54,7 +54,8 @@ class QuizModelTest {
   private long nanos = 5;
 
   private QuizModel model() {
-    return new QuizModel(Runnable::run, Runnable::run, () -> nanos, SmallQuiz.OUTLOOKS, failures::add);
+    return new QuizModel(
+        Runnable::run, Runnable::run, () -> nanos, SmallQuiz.OUTLOOKS, failures::add);
   }
 
   private Path sheet() {
@@ -90,7 +91,8 @@ class QuizModelTest {
     assertThat(view.complaint()).startsWith("It lights");
     assertThat(view.log()).isEmpty();
     assertThat(model.hints()).isFalse();
-    assertThat(CallRow.all(model, WORDS)).extracting(CallRow::standing)
+    assertThat(CallRow.all(model, WORDS))
+        .extracting(CallRow::standing)
         .containsExactly("begun", "not begun");
     assertThat(onDisk().learner()).isEqualTo("A-17");
   }
@@ -155,10 +157,12 @@ class QuizModelTest {
     ServiceCall call = quiz.calls().get(0);
     List<Offer> checks = Offer.checks(call, WORDS);
     assertThat(checks)
-        .noneMatch(o -> o.move() instanceof Move.Checked c && c.check().work().equals(java.util.Optional.of(Look.ROD)));
+        .noneMatch(
+            o ->
+                o.move() instanceof Move.Checked c
+                    && c.check().work().equals(java.util.Optional.of(Look.ROD)));
     List<Offer> repairs = Offer.repairs(call, WORDS);
-    List<Offer> tempting =
-        repairs.stream().filter(o -> o.move() instanceof Move.Tempted).toList();
+    List<Offer> tempting = repairs.stream().filter(o -> o.move() instanceof Move.Tempted).toList();
     assertThat(tempting).hasSize(Temptation.values().length - 1);
     for (Offer offer : tempting) {
       assertThat(repairs).anyMatch(o -> o.part() == offer.part() && !tempting.contains(o));
@@ -224,9 +228,7 @@ class QuizModelTest {
     assertThat(begun(Rules.STANDARD, "A-17").said(WORDS)).contains("sheet.json");
     CallSheet odd =
         new CallSheet(
-            "cold-mornings",
-            List.of(new CallSheet.Logged(new Move.Gas(true), 0, 0, "")),
-            null);
+            "cold-mornings", List.of(new CallSheet.Logged(new Move.Gas(true), 0, 0, "")), null);
     AnswerSheet sheet =
         new AnswerSheet("e", quiz.name(), QuizText.hash(quiz), "A-17", 1, List.of(odd));
     AtomicFile.write(sheet(), SheetFile.text(sheet));
@@ -252,7 +254,8 @@ class QuizModelTest {
   @Test
   void whileSomethingIsPlayedNothingElseIsBegun() {
     ManualExecutor background = new ManualExecutor();
-    QuizModel model = new QuizModel(background, Runnable::run, () -> nanos, SmallQuiz.OUTLOOKS, failures::add);
+    QuizModel model =
+        new QuizModel(background, Runnable::run, () -> nanos, SmallQuiz.OUTLOOKS, failures::add);
     model.open(SmallQuiz.file(folder, Rules.STANDARD));
     background.run();
     model.keep(model.start().withLearner("A").withSheet(sheet()));

@@ -144,8 +144,7 @@ class QuizRobotTest extends WithWindow {
     open.await("help", () -> hand.there("help.search"));
     JList<?> topics = hand.now(JList.class, "help.topics");
     assertThat(OpenWindow.onScreen(topics::getSelectedValue))
-        .isInstanceOfSatisfying(
-            HelpPage.class, page -> assertThat(page.topic()).isEqualTo("quiz"));
+        .isInstanceOfSatisfying(HelpPage.class, page -> assertThat(page.topic()).isEqualTo("quiz"));
   }
 
   /** WCAG 2.2, 2.5.8 and 4.1.2, as for the main window. */

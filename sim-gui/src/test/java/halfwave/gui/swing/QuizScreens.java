@@ -25,8 +25,7 @@ final class QuizScreens {
 
   private void shoot(String language, boolean dark, double text) throws Exception {
     Path own = Files.createTempDirectory("quiz");
-    Settings settings =
-        OpenWindow.PLAIN.withLanguage(language).withDark(dark).withTextRatio(text);
+    Settings settings = OpenWindow.PLAIN.withLanguage(language).withDark(dark).withTextRatio(text);
     try (OpenWindow open = OpenWindow.with(own, settings)) {
       String name = language + (dark ? "-dark-" : "-light-") + Math.round(100 * text);
       QuizHands hands = new QuizHands(open, new Hand(open), own);
@@ -80,8 +79,7 @@ final class QuizScreens {
     picture(open, "quiz", what, name);
   }
 
-  private void picture(OpenWindow open, String window, String what, String name)
-      throws Exception {
+  private void picture(OpenWindow open, String window, String what, String name) throws Exception {
     open.settle();
     open.settle();
     BufferedImage image =
