@@ -73,6 +73,7 @@ public final class HelpTopics {
           Map.entry("forecast", "forecast"),
           Map.entry("quiz", "quiz"),
           Map.entry("visit", "quiz"),
+          Map.entry("practice", "quiz"),
           Map.entry("seal", "with-a-class"),
           Map.entry("projector", "with-a-class"));
 

@@ -41,6 +41,7 @@ final class AskForm extends JPanel {
     this.words = words;
     this.model = model;
     setOpaque(false);
+    setVisible(false);
     var p = theme.palette();
     check = Lettering.paragraph("", theme.heading(), p.ink());
     check.setName("practice.check");

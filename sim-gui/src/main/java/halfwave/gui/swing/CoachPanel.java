@@ -25,11 +25,18 @@ final class CoachPanel extends JPanel {
   private final JButton undo;
   private final JButton end;
   private final AskForm ask;
+  private final transient Runnable answered;
 
-  CoachPanel(Theme theme, Wording words, PracticeModel model) {
+  /**
+   * A panel.
+   *
+   * @param answered takes the keyboard when nothing is asked any more
+   */
+  CoachPanel(Theme theme, Wording words, PracticeModel model, Runnable answered) {
     super(new BorderLayout());
     this.words = words;
     this.model = model;
+    this.answered = answered;
     setOpaque(false);
     var p = theme.palette();
     phases = new PhaseStrip(theme, words);
@@ -72,7 +79,11 @@ final class CoachPanel extends JPanel {
     CoachStep step = model.step();
     follow.setVisible(step != null);
     follow.setEnabled(!model.busy());
+    boolean asking = ask.isVisible();
     ask.refresh();
+    if (asking && !ask.isVisible()) {
+      answered.run();
+    }
     said.setText(step == null ? words.text(key()) : step.text(words));
     said.setVisible(!ask.isVisible());
     revalidate();

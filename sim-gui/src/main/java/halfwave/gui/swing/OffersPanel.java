@@ -100,7 +100,8 @@ final class OffersPanel extends JPanel {
     return tabs.getSelectedIndex() == 2 ? null : offered().chosen();
   }
 
-  private void toList() {
+  /** Brings the keyboard to the list in front. */
+  void toList() {
     if (tabs.getSelectedIndex() == 2) {
       tabs.setSelectedIndex(0);
     }

@@ -39,8 +39,8 @@ final class PracticePanel extends JPanel {
     setBorder(BorderFactory.createEmptyBorder(12, 12, 12, 12));
     choice = new PracticeChoice(theme, words, model);
     choosing = plate("practice.title", choice.column().scrolled());
-    coach = new CoachPanel(theme, words, model);
     visit = new VisitPanel(theme, words, model, null);
+    coach = new CoachPanel(theme, words, model, visit::toOffers);
     working = bare();
     working.add(plate("practice.title", coach), BorderLayout.NORTH);
     working.add(visit, BorderLayout.CENTER);

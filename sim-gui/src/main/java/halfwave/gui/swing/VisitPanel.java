@@ -85,6 +85,11 @@ final class VisitPanel extends JPanel {
     }
   }
 
+  /** Brings the keyboard to what can be done. */
+  void toOffers() {
+    offers.toList();
+  }
+
   /** Shows what there is; empty where no call is open. */
   void refresh() {
     card.refresh();
