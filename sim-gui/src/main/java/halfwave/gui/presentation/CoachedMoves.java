@@ -14,6 +14,8 @@ import halfwave.quiz.Phase;
 import halfwave.quiz.ServiceCall;
 import halfwave.quiz.Visit;
 import java.util.ArrayList;
+import java.util.Collections;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -41,7 +43,14 @@ final class CoachedMoves {
    * @param found what it will find, or null: no idea
    * @param groups where the fault may be after it
    */
-  record Expected(@Nullable Expectation found, Set<FaultGroup> groups) {}
+  record Expected(@Nullable Expectation found, Set<FaultGroup> groups) {
+    /** Takes a copy in order. */
+    Expected {
+      Set<FaultGroup> ordered = EnumSet.noneOf(FaultGroup.class);
+      ordered.addAll(groups);
+      groups = Collections.unmodifiableSet(ordered);
+    }
+  }
 
   /** At the beginning; one that is to be completed is begun. */
   PracticePoint first(Attempt attempt) {

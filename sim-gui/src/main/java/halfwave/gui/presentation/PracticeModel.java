@@ -97,8 +97,11 @@ public final class PracticeModel implements Visiting {
       work.begin(
           () -> {
             Quiz read = shipped.get();
-            keeper.read();
-            return () -> bank = read;
+            Saying trouble = keeper.read();
+            return () -> {
+              bank = read;
+              work.told(trouble);
+            };
           });
     }
   }

@@ -27,16 +27,17 @@ public final class ProgressKeeper {
     file = folder.resolve(NAME);
   }
 
-  /** Reads what is there. */
-  void read() {
+  /** Reads what is there; what comes back says why it could not be read. */
+  Saying read() {
     if (Files.exists(file)) {
       try {
         progress = ProgressFile.read(file);
       } catch (BadInputException e) {
         readable = false;
-        throw e;
+        return words -> e.line(words.sentences());
       }
     }
+    return Saying.NOTHING;
   }
 
   /** How far the learner has come. */
