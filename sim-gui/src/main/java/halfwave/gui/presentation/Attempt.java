@@ -16,6 +16,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 
 /**
@@ -102,7 +103,7 @@ public record Attempt(
    * @throws IllegalArgumentException if the move is refused
    */
   public Attempt after(ServiceCall call, Move move, long wallSeconds) {
-    Visit visit = visits.get(call.name()).after(move);
+    Visit visit = at(call).after(move);
     Done done = visit.log().get(visit.log().size() - 1);
     CallSheet before = sheet.call(call.name()).orElseThrow();
     List<CallSheet.Logged> moves = new ArrayList<>(before.moves());
@@ -114,7 +115,7 @@ public record Attempt(
   public Attempt concluded(ServiceCall call, Conclusion conclusion) {
     CallSheet before = sheet.call(call.name()).orElseThrow();
     CallSheet after = new CallSheet(call.name(), before.moves(), conclusion);
-    return with(replaced(after), call, visits.get(call.name()));
+    return with(replaced(after), call, at(call));
   }
 
   private List<CallSheet> replaced(CallSheet other) {
@@ -133,6 +134,15 @@ public record Attempt(
             sheet.extraTimeRatio(),
             calls);
     return new Attempt(quiz, other, others, appearances);
+  }
+
+  /**
+   * The furnace of a call.
+   *
+   * @throws NullPointerException if it was not begun
+   */
+  Visit at(ServiceCall call) {
+    return Objects.requireNonNull(visits.get(call.name()), call.name());
   }
 
   /** How far a call has come. */

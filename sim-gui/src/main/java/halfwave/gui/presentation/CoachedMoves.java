@@ -78,7 +78,7 @@ final class CoachedMoves {
   }
 
   private Visit visit(Attempt attempt) {
-    return attempt.visits().get(call.name());
+    return attempt.at(call);
   }
 
   private PracticePoint point(Attempt attempt, List<List<Saying>> remarks) {

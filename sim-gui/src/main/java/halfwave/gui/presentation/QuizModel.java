@@ -6,24 +6,19 @@ import halfwave.grading.Outlooks;
 import halfwave.io.AtomicFile;
 import halfwave.io.BadInputException;
 import halfwave.io.QuizFile;
-import halfwave.io.QuizText;
 import halfwave.io.SheetFile;
 import halfwave.message.Message;
 import halfwave.picture.DrawnBench;
-import halfwave.quiz.AnswerSheet;
-import halfwave.quiz.Appearances;
 import halfwave.quiz.Conclusion;
 import halfwave.quiz.Move;
 import halfwave.quiz.Quiz;
 import halfwave.quiz.Refusal;
 import halfwave.quiz.ServiceCall;
 import halfwave.quiz.Visit;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.Executor;
@@ -38,9 +33,7 @@ import org.jspecify.annotations.Nullable;
  */
 public final class QuizModel implements Visiting {
 
-  private static final long NANOS = 1_000_000_000L;
-
-  private final LongSupplier nanos;
+  private final WallClock clock;
   private final Outlooks outlooks;
   private final Listeners listeners = new Listeners();
   private final OneByOne work;
@@ -55,8 +48,6 @@ public final class QuizModel implements Visiting {
   private Map<Integer, Message> hints = Map.of();
   private boolean unsaved;
   private boolean left;
-  private long begunNanos;
-  private long begunSeconds;
   private long toldSeconds = -1;
 
   /**
@@ -74,7 +65,7 @@ public final class QuizModel implements Visiting {
       LongSupplier nanos,
       Outlooks outlooks,
       Consumer<Throwable> failed) {
-    this.nanos = nanos;
+    clock = new WallClock(nanos);
     this.outlooks = outlooks;
     work = new OneByOne(background, screen, failed, listeners);
   }
@@ -125,43 +116,16 @@ public final class QuizModel implements Visiting {
     double extra = start.extraTimeRatio();
     work.begin(
         () -> {
-          Begun begun =
-              Files.exists(sheet)
-                  ? resumed(taken, sheet, learner)
-                  : new Begun(fresh(taken, learner, extra), Saying.NOTHING);
-          if (begun.attempt() != null) {
-            AtomicFile.write(sheet, SheetFile.text(begun.attempt().sheet()));
-          }
+          Begun begun = Begun.of(taken, sheet, learner, extra);
           return () -> began(begun);
         });
-  }
-
-  /** Where it begins, or why it cannot. */
-  private record Begun(@Nullable Attempt attempt, Saying why) {}
-
-  private static Attempt fresh(Quiz quiz, String learner, double extra) {
-    return Attempt.begin(quiz, QuizText.hash(quiz), learner, extra, new Appearances());
-  }
-
-  private static Begun resumed(Quiz quiz, Path file, String learner) {
-    AnswerSheet sheet = SheetFile.read(file, quiz);
-    if (!sheet.learner().equals(learner)) {
-      return new Begun(null, w -> w.text("quiz.other-learner", file, sheet.learner()));
-    } else if (!sheet.quizHash().equals(QuizText.hash(quiz))) {
-      return new Begun(null, w -> w.text("quiz.other-quiz", file));
-    }
-    Optional<Attempt> attempt = Attempt.resumed(quiz, sheet, new Appearances());
-    return attempt
-        .map(a -> new Begun(a, Saying.NOTHING))
-        .orElse(new Begun(null, w -> w.text("quiz.cannot-go-on", file)));
   }
 
   private void began(Begun begun) {
     work.told(begun.why());
     attempt = begun.attempt();
     if (begun.attempt() != null) {
-      begunNanos = nanos.getAsLong();
-      begunSeconds = begun.attempt().wallSeconds();
+      clock.begin(begun.attempt().wallSeconds());
       open = null;
       left = false;
       drafts.clear();
@@ -249,7 +213,7 @@ public final class QuizModel implements Visiting {
       work.say(words -> words.text("visit.refused", words.sentences().name(refusal)));
       return;
     }
-    long seconds = seconds();
+    long seconds = clock.seconds();
     work.begin(
         () -> {
           Attempt next = now.after(at, move, seconds);
@@ -326,10 +290,6 @@ public final class QuizModel implements Visiting {
 
   // ------------------------------------------------------------- the clock
 
-  private long seconds() {
-    return begunSeconds + (nanos.getAsLong() - begunNanos) / NANOS;
-  }
-
   /** Seconds that are left by the clock on the wall; nothing where there is no limit. */
   public OptionalLong secondsLeft() {
     Attempt now = attempt;
@@ -337,7 +297,7 @@ public final class QuizModel implements Visiting {
       return OptionalLong.empty();
     }
     double limit = 60 * now.quiz().rules().wallMinutes() * now.sheet().extraTimeRatio();
-    return OptionalLong.of(Math.max(0, Math.round(limit) - seconds()));
+    return OptionalLong.of(Math.max(0, Math.round(limit) - clock.seconds()));
   }
 
   /** Whether the time by the clock on the wall is used up. */

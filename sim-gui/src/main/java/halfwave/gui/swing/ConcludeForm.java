@@ -107,7 +107,8 @@ final class ConcludeForm {
     for (JComboBox<?> box : List.of(cause, second, place, repair)) {
       box.setEnabled(free);
     }
-    second.setEnabled(free && value(cause) != null && value(cause).kind() != null);
+    VisitDraft.Said first = value(cause);
+    second.setEnabled(free && first != null && first.kind() != null);
     handIn.setEnabled(free && visiting.draft().conclusion() != null);
   }
 
