@@ -229,6 +229,11 @@ public final class Sentences {
     return bundle.getString("word." + word);
   }
 
+  /** Yes or no. */
+  public String truth(boolean truth) {
+    return word(truth ? "yes" : "no");
+  }
+
   /** What a shipped bench is, in a line; nothing for a bench of that name that a person made. */
   public Optional<String> bench(String name) {
     return described("bench." + name);

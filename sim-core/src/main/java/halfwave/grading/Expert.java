@@ -11,17 +11,16 @@ import halfwave.quiz.Conclusion;
 import halfwave.quiz.Done;
 import halfwave.quiz.Move;
 import halfwave.quiz.Phase;
+import halfwave.quiz.Ready;
 import halfwave.quiz.Visit;
 import halfwave.work.FurnacePart;
 import halfwave.work.MeterTest;
 import halfwave.work.Repair;
-import halfwave.work.Work;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import org.jspecify.annotations.Nullable;
 
 /** What an expert does next on a service call, and says at its end. */
 public final class Expert {
@@ -67,7 +66,7 @@ public final class Expert {
       return Optional.empty();
     }
     Optional<Move> wanted = wanted(visit);
-    return wanted.isPresent() ? Optional.of(before(visit, wanted.get())) : heating(visit);
+    return wanted.isPresent() ? Optional.of(Ready.before(visit, wanted.get())) : heating(visit);
   }
 
   /** Power and gas on before one leaves. */
@@ -133,28 +132,6 @@ public final class Expert {
       }
     }
     return seen;
-  }
-
-  /** The move itself, or what has to be switched before it. */
-  public static Move before(Visit visit, Move move) {
-    Work work = work(move);
-    boolean plain = !(move instanceof Move.Checked || move instanceof Move.Repaired);
-    if (plain) {
-      return move;
-    }
-    boolean off = work != null && work.powerOff();
-    boolean shut = work != null && work.gasOff();
-    if (off == visit.power()) {
-      return new Move.Power(!off);
-    }
-    return shut == visit.gas() ? new Move.Gas(!shut) : move;
-  }
-
-  private static @Nullable Work work(Move move) {
-    if (move instanceof Move.Checked checked) {
-      return checked.check().work().orElse(null);
-    }
-    return move instanceof Move.Repaired repaired ? repaired.repair() : null;
   }
 
   /** Where the fault may still be. */

@@ -1,25 +1,18 @@
 package halfwave.grading;
 
-import halfwave.diagnosis.Advice;
 import halfwave.diagnosis.Cause;
-import halfwave.diagnosis.Check;
-import halfwave.diagnosis.CheckAdvice;
-import halfwave.diagnosis.Entry;
 import halfwave.diagnosis.Outcome;
 import halfwave.diagnosis.Reasons;
-import halfwave.diagnosis.RepairAdvice;
 import halfwave.message.Message;
 import halfwave.quiz.Appearances;
 import halfwave.quiz.Done;
 import halfwave.quiz.Move;
-import halfwave.quiz.Ready;
 import halfwave.quiz.Variant;
 import halfwave.quiz.Visit;
 import halfwave.work.Repair;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -33,7 +26,7 @@ import org.jspecify.annotations.Nullable;
 public record ExpertPath(List<Step> steps, Visit end) {
 
   /** Whoever is not done by then goes in circles. */
-  private static final int MOST_STEPS = 30;
+  private static final int MOST_MOVES = 80;
 
   /**
    * One step.
@@ -70,66 +63,26 @@ public record ExpertPath(List<Step> steps, Visit end) {
    * @param appearances what is remembered of benches
    */
   public static ExpertPath of(Assessor assessor, Variant variant, Appearances appearances) {
+    Expert expert = new Expert(assessor);
     List<Step> steps = new ArrayList<>();
-    List<Entry> entries = new ArrayList<>();
     Visit visit = Visit.begin(variant, appearances, false);
-    Move move = next(assessor, entries).orElse(null);
-    while (move != null && steps.size() < MOST_STEPS) {
-      Visit ready = Ready.forMove(visit, move);
-      if (ready.refusal(move).isPresent()) {
+    for (int k = 0; k < MOST_MOVES; k++) {
+      Move move = expert.next(visit).orElse(null);
+      if (move == null || visit.refusal(move).isPresent()) {
         break;
       }
-      Visit after = ready.after(move);
-      Done done = after.log().get(after.log().size() - 1);
-      entries.add(entry(done));
-      steps.add(step(assessor.after(entries), done, after.minutes() - visit.minutes()));
+      Visit after = visit.after(move);
+      if (move instanceof Move.Checked || move instanceof Move.Repaired) {
+        steps.add(step(expert.thought(after), after, after.minutes() - visit.minutes()));
+      }
       visit = after;
-      move = following(assessor, entries, visit, move);
     }
     return new ExpertPath(steps, visit);
   }
 
-  /** After a repair a call is watched and the signal read, whatever is believed. */
-  private static @Nullable Move following(
-      Assessor assessor, List<Entry> entries, Visit visit, Move last) {
-    if (last instanceof Move.Repaired) {
-      return new Move.Checked(new Check.Call());
-    }
-    boolean proved = entries.stream().anyMatch(Entry.Repaired.class::isInstance) && visit.whole();
-    if (!proved) {
-      return next(assessor, entries).orElse(null);
-    }
-    boolean read = last instanceof Move.Checked checked && checked.check() instanceof Check.Read;
-    return read ? null : reading(visit).orElse(null);
-  }
-
-  private static Optional<Move> reading(Visit visit) {
-    return visit.variant().call().checks().stream()
-        .filter(c -> c instanceof Check.Read read && read.current())
-        .map(Move.Checked::new)
-        .map(Move.class::cast)
-        .findFirst();
-  }
-
-  private static Optional<Move> next(Assessor assessor, List<Entry> entries) {
-    Advice advice = assessor.after(entries).advice();
-    Optional<Move> check = advice.nextCheck().map(CheckAdvice::check).map(Move.Checked::new);
-    return check.isPresent()
-        ? check
-        : advice.nextRepair().map(RepairAdvice::repair).map(Move.Repaired::new);
-  }
-
-  private static Entry entry(Done done) {
-    if (done.move() instanceof Move.Checked checked && done.outcome() != null) {
-      return new Entry.Observed(checked.check(), done.outcome());
-    } else if (done.move() instanceof Move.Repaired repaired) {
-      return new Entry.Repaired(repaired.repair(), Entry.Result.UNSEEN);
-    }
-    throw new IllegalStateException("neither check nor repair: " + done);
-  }
-
-  private static Step step(Assessor.Thought thought, Done done, int minutes) {
-    var steps = thought.belief().steps();
+  private static Step step(Assessor.Thought thought, Visit visit, int minutes) {
+    Done done = visit.log().get(visit.log().size() - 1);
+    List<halfwave.diagnosis.Step> steps = thought.belief().steps();
     List<Message> told =
         done.outcome() == null ? List.of() : Reasons.of(steps.get(steps.size() - 1));
     return new Step(done.move(), done.outcome(), minutes, told, thought.belief().now());

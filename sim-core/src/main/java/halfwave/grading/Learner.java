@@ -14,6 +14,7 @@ import halfwave.quiz.Conclusion;
 import halfwave.quiz.Done;
 import halfwave.quiz.Found;
 import halfwave.quiz.Move;
+import halfwave.quiz.Ready;
 import halfwave.quiz.Visit;
 import halfwave.work.MeterTest;
 import halfwave.work.Repair;
@@ -92,7 +93,7 @@ public record Learner(Habit habit, double slipRatio, long seed) {
       }
     }
     return meant.isPresent()
-        ? Optional.of(Expert.before(visit, meant.get()))
+        ? Optional.of(Ready.before(visit, meant.get()))
         : Expert.heating(visit);
   }
 

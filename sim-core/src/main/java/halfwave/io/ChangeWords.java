@@ -107,7 +107,7 @@ public final class ChangeWords {
   }
 
   /** The constant that a word spells. */
-  static <E extends Enum<E>> E oneOf(Typed where, Class<E> type, String word) {
+  public static <E extends Enum<E>> E oneOf(Typed where, Class<E> type, String word) {
     return Stream.of(type.getEnumConstants())
         .filter(constant -> JsonValue.spelling(constant).equals(word))
         .findFirst()

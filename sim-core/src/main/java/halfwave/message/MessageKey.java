@@ -1129,5 +1129,43 @@ public enum MessageKey {
   /** Hint: part. */
   HINT_PLACE,
   /** Hint: move, why. */
-  HINT_MOVE
+  HINT_MOVE,
+  /** One sheet of each learner: the other file. */
+  ALLOWED_ONE_SHEET,
+  /** An instructor's file. */
+  ALLOWED_UNSEALED,
+  /** As many calls as the bank has: their number. */
+  ALLOWED_IN_BANK,
+  /** A row of a blueprint. */
+  ALLOWED_ROW,
+  /** What cannot be done now: why. */
+  ALLOWED_NOW,
+  /** Calls that cannot be set: file, names. */
+  QUIZ_UNSOUND,
+  /** A call is concluded: its name. */
+  QUIZ_CONCLUDED,
+  /** All is handed in: name of the quiz. */
+  QUIZ_ALL_DONE,
+  /** A call was handed in: its name. */
+  QUIZ_HANDED_IN,
+  /** A sheet that cannot be: call, move. */
+  QUIZ_SHEET_IMPOSSIBLE,
+  /** A call: title, complaint, minutes, budget, cost, budget. */
+  QUIZ_CALL,
+  /** A move that found something: minute, move, what. */
+  QUIZ_FOUND,
+  /** A move: minute, move. */
+  QUIZ_DID,
+  /** A dangerous move: minute, move, caution. */
+  QUIZ_STOPPED,
+  /** Marks of a sheet: learner, per cent. */
+  QUIZ_PASSED,
+  /** Marks of a sheet: learner, per cent. */
+  QUIZ_FAILED,
+  /** Marks of a call: name, total, process, result, per cent. */
+  QUIZ_CALL_MARKS,
+  /** A mark changed: learner, call, before, now, per cent. */
+  QUIZ_CHANGED,
+  /** No mark changed. */
+  QUIZ_UNCHANGED
 }

@@ -50,6 +50,11 @@ public record Quiz(
     }
   }
 
+  /** The same under other rules. */
+  public Quiz with(Rules other) {
+    return new Quiz(name, title, about, seed, passRatio, weights, other, blueprint, calls);
+  }
+
   /** The call of that name. */
   public Optional<ServiceCall> call(String wanted) {
     return calls.stream().filter(c -> c.name().equals(wanted)).findFirst();

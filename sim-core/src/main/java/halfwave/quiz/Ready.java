@@ -8,11 +8,29 @@ public final class Ready {
 
   private Ready() {}
 
+  /** The move itself, or what has to be switched before it. */
+  public static Move before(Visit visit, Move move) {
+    if (!(move instanceof Move.Checked || move instanceof Move.Repaired)) {
+      return move;
+    }
+    Work work = work(move);
+    boolean off = work != null && work.powerOff();
+    boolean shut = work != null && work.gasOff();
+    if (off == visit.power()) {
+      return new Move.Power(!off);
+    }
+    return shut == visit.gas() ? new Move.Gas(!shut) : move;
+  }
+
   /** The visit, with power and gas as the move needs them. */
   public static Visit forMove(Visit visit, Move move) {
-    Work work = work(move);
-    Visit off = power(visit, work == null || !work.powerOff());
-    return gas(off, work == null || !work.gasOff());
+    Visit ready = visit;
+    Move before = before(ready, move);
+    while (!before.equals(move)) {
+      ready = ready.after(before);
+      before = before(ready, move);
+    }
+    return ready;
   }
 
   private static @Nullable Work work(Move move) {
@@ -20,13 +38,5 @@ public final class Ready {
       return checked.check().work().orElse(null);
     }
     return move instanceof Move.Repaired repaired ? repaired.repair() : null;
-  }
-
-  private static Visit power(Visit visit, boolean on) {
-    return visit.power() == on ? visit : visit.after(new Move.Power(on));
-  }
-
-  private static Visit gas(Visit visit, boolean on) {
-    return visit.gas() == on ? visit : visit.after(new Move.Gas(on));
   }
 }

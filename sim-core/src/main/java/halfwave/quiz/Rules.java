@@ -14,7 +14,7 @@ public record Rules(double wallMinutes, boolean hints) {
   public static final Rules STANDARD = new Rules(0, false);
 
   /** A day is more than anybody examines. */
-  private static final double MOST_MINUTES = 1440;
+  public static final double MOST_MINUTES = 1440;
 
   /** Checks the domain. */
   public Rules {

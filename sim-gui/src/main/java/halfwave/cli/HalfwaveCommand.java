@@ -32,7 +32,8 @@ import picocli.CommandLine.Mixin;
       BoardsCommand.class,
       FaultsCommand.class,
       WorkCommand.class,
-      DemonstrationsCommand.class
+      DemonstrationsCommand.class,
+      QuizCommand.class
     })
 public final class HalfwaveCommand implements Runnable {
 
