@@ -86,7 +86,8 @@ class GraderPropertyTest {
       for (ServiceCall call : QUIZ.calls()) {
         Visit begun = Visit.begin(Variant.of(call, QUIZ.seed(), code), appearances, false);
         calls.add(
-            new Learner(habit, 0.1, code.hashCode()).take(begun, InventedClass.grader().assessor(call)));
+            new Learner(habit, 0.1, code.hashCode())
+                .take(begun, InventedClass.grader().assessor(call)));
       }
       AnswerSheet sheet = new AnswerSheet("e", QUIZ.name(), "h", code, 1, calls);
       sum += InventedClass.grader().grade(sheet).totalRatio();

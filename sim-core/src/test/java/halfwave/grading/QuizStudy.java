@@ -24,8 +24,8 @@ import org.junit.jupiter.api.Test;
 
 /**
  * Whether the marks mean something: simulated learners of five habits, each with slips from none to
- * one in two, take the whole bank. Not a test: it is run by name, takes long, and writes its numbers
- * into {@code docs/quiz-study.md}.
+ * one in two, take the whole bank. Not a test: it is run by name, takes long, and writes its
+ * numbers into {@code docs/quiz-study.md}.
  */
 class QuizStudy {
 
@@ -50,8 +50,7 @@ class QuizStudy {
   void study() throws IOException {
     List<Taken> all = new ArrayList<>();
     for (Habit habit : Habit.values()) {
-      all.addAll(
-          IntStream.range(0, LEARNERS).parallel().mapToObj(k -> taken(habit, k)).toList());
+      all.addAll(IntStream.range(0, LEARNERS).parallel().mapToObj(k -> taken(habit, k)).toList());
     }
     Files.writeString(REPORT, new QuizStudyReport(bank, all).text());
   }
@@ -66,8 +65,7 @@ class QuizStudy {
       sheets.add(new Learner(habit, slips, seed).take(begun, grader.assessor(call)));
     }
     AnswerSheet sheet =
-        new AnswerSheet(
-            Engine.text(), bank.name(), QuizText.hash(bank), code, 1, sheets);
+        new AnswerSheet(Engine.text(), bank.name(), QuizText.hash(bank), code, 1, sheets);
     return new Taken(habit, slips, light(grader.grade(sheet)));
   }
 

@@ -51,8 +51,7 @@ final class QuizStudyReport {
   }
 
   private void line(String format, Object... arguments) {
-    text.append(
-            arguments.length == 0 ? format : String.format(Locale.ROOT, format, arguments))
+    text.append(arguments.length == 0 ? format : String.format(Locale.ROOT, format, arguments))
         .append('\n');
   }
 
@@ -74,7 +73,8 @@ final class QuizStudyReport {
     line("");
     line("## Marks");
     line("");
-    line("| habit | mean mark | standard deviation | safety | tests | interpretation | cause | repair | waste |");
+    line(
+        "| habit | mean mark | standard deviation | safety | tests | interpretation | cause | repair | waste |");
     line("|---|---|---|---|---|---|---|---|---|");
     for (Habit habit : Habit.values()) {
       DescriptiveStatistics total = over(habit, SheetMarks::totalRatio);
@@ -120,9 +120,11 @@ final class QuizStudyReport {
     line("");
     line("## What earns no marks");
     line("");
-    line("Minutes to a proven repair: simulated minutes of a call; one that ends without a proven repair counts its whole budget.");
+    line(
+        "Minutes to a proven repair: simulated minutes of a call; one that ends without a proven repair counts its whole budget.");
     line("");
-    line("| habit | minutes to a proven repair | proven | good parts replaced a call | dangerous acts a call |");
+    line(
+        "| habit | minutes to a proven repair | proven | good parts replaced a call | dangerous acts a call |");
     line("|---|---|---|---|---|");
     for (Habit habit : Habit.values()) {
       line(
@@ -191,7 +193,8 @@ final class QuizStudyReport {
   }
 
   private List<Integer> drawn(int quiz) {
-    List<Integer> places = new ArrayList<>(IntStream.range(0, bank.calls().size()).boxed().toList());
+    List<Integer> places =
+        new ArrayList<>(IntStream.range(0, bank.calls().size()).boxed().toList());
     places.sort(Comparator.comparingDouble(p -> Noise.uniform(quiz, Noise.Purpose.VARIANT, p)));
     return places.subList(0, Math.min(CALLS, places.size()));
   }
@@ -204,7 +207,8 @@ final class QuizStudyReport {
     long negative = report.items().stream().filter(i -> i.discrimination() < 0).count();
     line("Calls with a negative discrimination: %d.", negative);
     line("");
-    line("| call | objective | level | mean mark | discrimination | median min | most frequent wrong turn |");
+    line(
+        "| call | objective | level | mean mark | discrimination | median min | most frequent wrong turn |");
     line("|---|---|---|---|---|---|---|");
     for (ItemReport item : report.items()) {
       ServiceCall call = item.call();

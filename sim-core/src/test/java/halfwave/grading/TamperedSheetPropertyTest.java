@@ -20,8 +20,8 @@ import org.junit.jupiter.params.provider.MethodSource;
 
 /**
  * Whoever changes what stands in an answer sheet is caught, or gains nothing: the marks come from
- * playing its moves again. (A learner who writes down better moves than were made has found out what
- * the better moves are; no file can tell.)
+ * playing its moves again. (A learner who writes down better moves than were made has found out
+ * what the better moves are; no file can tell.)
  */
 class TamperedSheetPropertyTest {
 
@@ -43,16 +43,25 @@ class TamperedSheetPropertyTest {
     t.put("another quiz", s -> s.replaceFirst("\"quiz\" : \"[^\"]*\"", "\"quiz\" : \"easy\""));
     t.put("another hash", s -> s.replaceFirst("\"quizHash\" : \"..", "\"quizHash\" : \"zz"));
     t.put("another engine", s -> s.replaceFirst("model \\d+", "model 999"));
-    t.put("much extra time", s -> s.replaceFirst("\"extraTimeRatio\" : 1.0", "\"extraTimeRatio\" : 99"));
+    t.put(
+        "much extra time",
+        s -> s.replaceFirst("\"extraTimeRatio\" : 1.0", "\"extraTimeRatio\" : 99"));
     t.put("power on twice", s -> s.replaceFirst("check light", "power on"));
     t.put("a check of another appliance", s -> s.replaceFirst("check call", "check inducer@start"));
     t.put("a check that is none", s -> s.replaceFirst("check call", "check the-answer"));
     t.put("a hint where none is given", s -> s.replaceFirst("suspects [a-z,]+", "hint 3"));
-    t.put("a call twice", s -> s.replaceFirst("\\{\\s*\"call\" : \"([a-z-]+)\"", "{\"call\":\"$1\",\"moves\":[]},$0"));
-    t.put("a call that is not asked", s -> s.replaceFirst("\"call\" : \"[a-z-]+\"", "\"call\" : \"mine\""));
+    t.put(
+        "a call twice",
+        s ->
+            s.replaceFirst("\\{\\s*\"call\" : \"([a-z-]+)\"", "{\"call\":\"$1\",\"moves\":[]},$0"));
+    t.put(
+        "a call that is not asked",
+        s -> s.replaceFirst("\"call\" : \"[a-z-]+\"", "\"call\" : \"mine\""));
     t.put("no calls", s -> s.replaceFirst("(?s)\"calls\" : \\[.*\\]", "\"calls\" : []"));
     t.put("half a sheet", s -> s.substring(0, s.length() / 2));
-    t.put("two causes of one kind", s -> s.replaceFirst("\"board-fault\"", "\"board-fault\",\"board-fault\""));
+    t.put(
+        "two causes of one kind",
+        s -> s.replaceFirst("\"board-fault\"", "\"board-fault\",\"board-fault\""));
     return t.entrySet().stream().map(e -> Named.of(e.getKey(), e.getValue()));
   }
 
@@ -100,7 +109,6 @@ class TamperedSheetPropertyTest {
         InventedClass.grader()
             .grade(read(TEXT.replaceAll("\"found\" : \"[a-z-]+\"", "\"found\" : \"runs\"")));
     assertThat(marks.calls().stream().flatMap(c -> c.remarks().stream())).isNotEmpty();
-    assertThat(marks.totalRatio())
-        .isEqualTo(InventedClass.grader().grade(HONEST).totalRatio());
+    assertThat(marks.totalRatio()).isEqualTo(InventedClass.grader().grade(HONEST).totalRatio());
   }
 }

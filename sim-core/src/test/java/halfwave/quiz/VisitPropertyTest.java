@@ -61,8 +61,7 @@ class VisitPropertyTest {
   }
 
   private static Outcome last(Visit visit) {
-    return Objects.requireNonNull(
-        visit.log().get(visit.log().size() - 1).outcome());
+    return Objects.requireNonNull(visit.log().get(visit.log().size() - 1).outcome());
   }
 
   @Test
@@ -128,7 +127,8 @@ class VisitPropertyTest {
 
   @Test
   void timeThatIsUsedUpEndsTheCall() {
-    Visit visit = Visit.begin(Variant.numbered(call(FaultKind.ROD_FOULED, 5), 1, 0), APPEARANCES, false);
+    Visit visit =
+        Visit.begin(Variant.numbered(call(FaultKind.ROD_FOULED, 5), 1, 0), APPEARANCES, false);
     assertThat(after(visit, CALL).ending()).contains(Ending.TIME_UP);
   }
 
@@ -173,7 +173,6 @@ class VisitPropertyTest {
     assertThat(withSignal(FaultKind.LEAD_BROKEN).refusal(READING)).isPresent();
     Visit opened = after(withSignal(FaultKind.LEAD_BROKEN), new Move.Gas(true));
     assertThat(opened.ending()).contains(Ending.DANGER);
-    assertThat(opened.log().get(opened.log().size() - 1).danger())
-        .isEqualTo(Caution.NEVER_BYPASS);
+    assertThat(opened.log().get(opened.log().size() - 1).danger()).isEqualTo(Caution.NEVER_BYPASS);
   }
 }

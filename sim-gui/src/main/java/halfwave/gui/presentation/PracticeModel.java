@@ -2,13 +2,9 @@ package halfwave.gui.presentation;
 
 import halfwave.fault.FaultGroup;
 import halfwave.grading.CallMarks;
-import halfwave.grading.Coach;
 import halfwave.grading.Expectation;
-import halfwave.grading.Grader;
 import halfwave.grading.Outlooks;
 import halfwave.gui.presentation.CoachedMoves.Expected;
-import halfwave.io.Engine;
-import halfwave.io.QuizText;
 import halfwave.picture.DrawnBench;
 import halfwave.quiz.Conclusion;
 import halfwave.quiz.Help;
@@ -45,21 +41,11 @@ public final class PracticeModel implements Visiting {
   private @Nullable Objective objective;
   private @Nullable Level level;
   private @Nullable Help chosenHelp;
-  private @Nullable Session session;
+  private @Nullable PracticeSession session;
   private final Deque<PracticePoint> points = new ArrayDeque<>();
   private Move.@Nullable Checked asked;
   private VisitDraft draft = VisitDraft.EMPTY;
   private @Nullable CallMarks marks;
-
-  /** What stays the same as long as one call is practised. */
-  private record Session(
-      Quiz alone,
-      ServiceCall call,
-      Help help,
-      Grader grader,
-      CoachedMoves coached,
-      Coach coach,
-      DrawnBench furnace) {}
 
   /**
    * Nothing is practised yet.
@@ -174,16 +160,11 @@ public final class PracticeModel implements Visiting {
     int time = progress().calls();
     work.begin(
         () -> {
-          Quiz alone = PracticeQuiz.of(all, call);
-          Grader grader = new Grader(alone, QuizText.hash(alone), Engine.text(), outlooks);
-          Coach coach = new Coach(grader.assessor(call));
-          CoachedMoves coached = new CoachedMoves(call, coach, help);
-          PracticePoint first = coached.first(PracticeQuiz.begin(alone, time));
-          DrawnBench healthy = HealthyFurnace.of(call);
+          PracticeSession begun = PracticeSession.begin(all, call, help, outlooks, time);
           return () -> {
-            session = new Session(alone, call, help, grader, coached, coach, healthy);
+            session = begun;
             points.clear();
-            points.push(first);
+            points.push(begun.first());
             asked = null;
             marks = null;
             draft = VisitDraft.EMPTY;
@@ -206,13 +187,13 @@ public final class PracticeModel implements Visiting {
 
   /** The call that is practised, or null. */
   public @Nullable ServiceCall call() {
-    Session now = session;
+    PracticeSession now = session;
     return now == null ? null : now.call();
   }
 
   /** How much the coach does at it. */
   public Help help() {
-    Session now = session;
+    PracticeSession now = session;
     return now == null ? Help.NONE : now.help();
   }
 
@@ -225,7 +206,7 @@ public final class PracticeModel implements Visiting {
 
   @Override
   public @Nullable DrawnBench furnace() {
-    Session now = session;
+    PracticeSession now = session;
     return now == null ? null : now.furnace();
   }
 
@@ -245,7 +226,7 @@ public final class PracticeModel implements Visiting {
 
   /** Does what the coach would do; where nothing is left, concludes as he would. */
   public void follow() {
-    Session now = session;
+    PracticeSession now = session;
     PracticePoint point = points.peek();
     Visit visit = visit();
     if (now == null || point == null || visit == null || closed()) {
@@ -301,12 +282,12 @@ public final class PracticeModel implements Visiting {
   }
 
   private void play(Move move, @Nullable Expected expected) {
-    Session now = session;
+    PracticeSession now = session;
     PracticePoint point = points.peek();
     if (now != null && point != null) {
       work.begin(
           () -> {
-            PracticePoint next = now.coached().after(point, move, expected);
+            PracticePoint next = now.moves().after(point, move, expected);
             return () -> {
               asked = null;
               points.push(next);
@@ -344,19 +325,14 @@ public final class PracticeModel implements Visiting {
   }
 
   private void finish(Supplier<@Nullable Conclusion> said) {
-    Session now = session;
+    PracticeSession now = session;
     PracticePoint point = points.peek();
     if (now == null || point == null || marks != null) {
       return;
     }
     work.begin(
         () -> {
-          Conclusion conclusion = said.get();
-          Attempt attempt =
-              conclusion == null
-                  ? point.attempt()
-                  : point.attempt().concluded(now.call(), conclusion);
-          CallMarks given = now.grader().grade(attempt.sheet()).calls().get(0);
+          CallMarks given = now.marks(point.attempt(), said.get());
           Saying trouble = keeper.add(now.call().objective(), given.totalRatio(), now.help());
           return () -> {
             asked = null;

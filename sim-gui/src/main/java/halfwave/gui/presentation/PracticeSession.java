@@ -46,8 +46,7 @@ record PracticeSession(
     Coach coach = new Coach(grader.assessor(call));
     CoachedMoves moves = new CoachedMoves(call, coach, help);
     PracticePoint first = moves.first(PracticeQuiz.begin(alone, time));
-    return new PracticeSession(
-        call, help, grader, coach, moves, first, HealthyFurnace.of(call));
+    return new PracticeSession(call, help, grader, coach, moves, first, HealthyFurnace.of(call));
   }
 
   /** The marks of what was done, with a conclusion or without. */

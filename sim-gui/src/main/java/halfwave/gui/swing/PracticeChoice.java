@@ -59,14 +59,15 @@ final class PracticeChoice {
     column.add(said, "growx, wmin 0, wrap");
     calls = row("[grow,fill,:" + theme.px(560) + "px:" + theme.px(560) + "px][][grow 1]");
     calls.setName("practice.calls");
-    column.add(calls, "growx, wmin 0, wrap");
-    column.add(
-        Lettering.label(words.text("practice.progress"), theme.heading(), p.ink()),
-        "gaptop 12, wrap");
-    column.add(progress, "growx, wmin 0, wrap");
-    column.add(
-        Forms.row(Forms.button(words, "practice.export", "practice.export-tip", this::export)),
-        "wrap");
+    JPanel side = row("[grow,fill]");
+    side.add(Lettering.label(words.text("practice.progress"), theme.heading(), p.ink()), "wrap");
+    side.add(progress, "growx, wmin 0, wrap");
+    side.add(
+        Forms.row(Forms.button(words, "practice.export", "practice.export-tip", this::export)));
+    JPanel both = row("[grow,fill][" + theme.px(360) + "px!,fill]");
+    both.add(calls, "growx, wmin 0, top");
+    both.add(side, "top");
+    column.add(both, "growx, wmin 0, wrap");
   }
 
   private static JPanel row(String columns) {
