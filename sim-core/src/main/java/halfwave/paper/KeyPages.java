@@ -88,8 +88,12 @@ final class KeyPages {
         Integer.toString(minutes));
   }
 
+  /** A change of a probability stays on one line. */
   private String told(List<Message> told) {
-    return told.stream().map(words.sentences()::text).collect(Collectors.joining("; "));
+    return told.stream()
+        .map(words.sentences()::text)
+        .map(t -> t.replace(" → ", "\u00a0→\u00a0").replaceAll("([<>]) ", "$1\u00a0"))
+        .collect(Collectors.joining("; "));
   }
 
   /** What each mark counts, and what earns it. */

@@ -38,13 +38,12 @@ final class ReadingGrid {
   /** The fields, numbered from one in the order of the checks, row by row. */
   void put(Map<Check, Outcome> found) {
     double width = flow.width() / COLUMNS;
+    double room = width - 3 * PAD;
     List<Field> fields = new ArrayList<>();
     for (Map.Entry<Check, Outcome> e : found.entrySet()) {
       String asked = (fields.size() + 1) + " · " + CallRows.name(e.getKey(), words);
       String said = names.outcome(e.getValue());
-      fields.add(
-          new Field(
-              Lines.of(asked, NAME, width - 2 * PAD), Lines.of(said, FOUND, width - 2 * PAD)));
+      fields.add(new Field(Lines.of(asked, NAME, room), Lines.of(said, FOUND, room)));
     }
     for (int k = 0; k < fields.size(); k += COLUMNS) {
       List<Field> row = fields.subList(k, Math.min(fields.size(), k + COLUMNS));

@@ -32,7 +32,7 @@ public final class InventedClass {
   // all meet furnace number one of each call: every other one takes seconds to play
 
   /** Who works as an expert does. */
-  public static final String FIRST = "A-379";
+  private static final String FIRST = "A-379";
 
   /** Who stops early. */
   private static final String LAST = "A-655";
