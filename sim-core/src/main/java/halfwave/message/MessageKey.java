@@ -1191,5 +1191,7 @@ public enum MessageKey {
   /** A mark changed: learner, call, before, now, per cent. */
   QUIZ_CHANGED,
   /** No mark changed. */
-  QUIZ_UNCHANGED
+  QUIZ_UNCHANGED,
+  /** An absolute address. */
+  ALLOWED_ADDRESS
 }

@@ -11,7 +11,9 @@ import picocli.CommandLine.Mixin;
       QuizCheckCommand.class,
       QuizTakeCommand.class,
       QuizGradeCommand.class,
-      QuizReportCommand.class
+      QuizReportCommand.class,
+      QuizPrintCommand.class,
+      QuizExportCommand.class
     })
 final class QuizCommand implements Runnable {
 
