@@ -11,7 +11,6 @@ import halfwave.quiz.Temptation;
 import halfwave.work.Repair;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -68,7 +67,7 @@ public final class MoveWords {
    */
   public static Move move(Typed where, String text, Ignition ignition) {
     int space = text.indexOf(' ');
-    String word = (space < 0 ? text : text.substring(0, space)).toLowerCase(Locale.ROOT);
+    String word = space < 0 ? text : text.substring(0, space);
     String rest = space < 0 ? "" : text.substring(space + 1).strip();
     Typed further = where.then(word);
     return switch (word) {

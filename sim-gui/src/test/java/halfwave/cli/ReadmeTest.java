@@ -70,7 +70,8 @@ class ReadmeTest {
           "faults",
           "work",
           "spice",
-          "circuit"
+          "circuit",
+          "quiz"
         }) {
       assertThat(README).containsPattern("halfwave\\.jar " + name + "\\b");
       assertThat(help).contains(name);
