@@ -78,7 +78,7 @@ public final class GradebookCsv {
               CsvTable.text(item.call().name()),
               CsvTable.number(item.count()),
               CsvTable.number(item.difficultyRatio()),
-              CsvTable.number(item.discrimination()),
+              CsvTable.number(item.discriminationRatio()),
               CsvTable.number(item.medianMinutes()),
               CsvTable.text(turns(item.wrongTurns())),
               CsvTable.text(turns(item.wrongCauses()))));

@@ -20,7 +20,7 @@ import java.util.Optional;
 public final class Assessor {
 
   /** A belief takes about a hundred kilobytes. */
-  private static final int REMEMBERED = 400;
+  private static final int REMEMBERED = 100;
 
   private final ServiceCall call;
   private final Outlook outlook;

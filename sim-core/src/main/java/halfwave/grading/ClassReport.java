@@ -22,7 +22,7 @@ import org.apache.commons.math3.stat.descriptive.rank.Median;
  * @param sheets the marks, best first
  * @param items one for each call, in the order of the quiz
  * @param objectives one for each objective the quiz asks for, weakest first
- * @param alpha reliability of the quiz: Cronbach's alpha (1); NaN for fewer than two sheets or
+ * @param alphaRatio reliability of the quiz: Cronbach's alpha (1); NaN for fewer than two sheets or
  *     calls
  */
 public record ClassReport(
@@ -30,7 +30,7 @@ public record ClassReport(
     List<SheetMarks> sheets,
     List<ItemReport> items,
     List<ObjectiveReport> objectives,
-    double alpha) {
+    double alphaRatio) {
 
   private static final int TOLD_TURNS = 5;
 

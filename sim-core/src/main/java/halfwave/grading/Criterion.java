@@ -34,12 +34,12 @@ public enum Criterion {
   /** What it counts (points). */
   public double weight(Weights weights) {
     return switch (this) {
-      case SAFETY -> weights.safety();
-      case TEST_CHOICE -> weights.testChoice();
-      case INTERPRETATION -> weights.interpretation();
-      case CAUSE -> weights.cause();
-      case REPAIR -> weights.repair();
-      case WASTE -> weights.waste();
+      case SAFETY -> weights.safetyPoints();
+      case TEST_CHOICE -> weights.testChoicePoints();
+      case INTERPRETATION -> weights.interpretationPoints();
+      case CAUSE -> weights.causePoints();
+      case REPAIR -> weights.repairPoints();
+      case WASTE -> weights.wastePoints();
     };
   }
 }

@@ -9,9 +9,9 @@ import java.util.List;
  * @param call the call
  * @param count how many handed it in
  * @param difficultyRatio mean mark (1): the item's p
- * @param discrimination correlation of its mark with the mean of the other calls (1), corrected
- *     item-total correlation; NaN for fewer than three sheets, one call, or marks that are all the
- *     same
+ * @param discriminationRatio correlation of its mark with the mean of the other calls (1),
+ *     corrected item-total correlation; NaN for fewer than three sheets, one call, or marks that
+ *     are all the same
  * @param medianMinutes median of the simulated minutes (min); NaN where nobody handed it in
  * @param wrongTurns moves that were marked down, the most frequent first
  * @param wrongCauses causes that were named and are not, the most frequent first
@@ -20,7 +20,7 @@ public record ItemReport(
     ServiceCall call,
     int count,
     double difficultyRatio,
-    double discrimination,
+    double discriminationRatio,
     double medianMinutes,
     List<Turn> wrongTurns,
     List<Turn> wrongCauses) {

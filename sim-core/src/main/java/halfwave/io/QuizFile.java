@@ -1,6 +1,7 @@
 package halfwave.io;
 
 import halfwave.bench.Bench;
+import halfwave.fault.Fault;
 import halfwave.fault.FaultKind;
 import halfwave.message.Argument;
 import halfwave.message.Message;
@@ -202,7 +203,7 @@ public final class QuizFile {
             Argument.quantity(kind.least(), dimension),
             Argument.quantity(kind.most(), dimension));
     double severity = f.get("severity").typed(dimension, allowed);
-    return f.make(() -> new Hidden.Part(kind, severity));
+    return f.make(() -> new Hidden.Part(kind, Fault.of(kind, severity)));
   }
 
   private static Work closed(JsonValue value) {

@@ -3,6 +3,7 @@ package halfwave.io;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import halfwave.fault.Fault;
 import halfwave.quiz.BlueprintRow;
 import halfwave.quiz.Hidden;
 import halfwave.quiz.Quiz;
@@ -60,18 +61,18 @@ public final class QuizText {
   }
 
   private static void put(ObjectNode node, Weights weights) {
-    node.put("safety", weights.safety())
-        .put("testChoice", weights.testChoice())
-        .put("interpretation", weights.interpretation())
-        .put("cause", weights.cause())
-        .put("repair", weights.repair())
-        .put("waste", weights.waste());
+    node.put("safety", weights.safetyPoints())
+        .put("testChoice", weights.testChoicePoints())
+        .put("interpretation", weights.interpretationPoints())
+        .put("cause", weights.causePoints())
+        .put("repair", weights.repairPoints())
+        .put("waste", weights.wastePoints());
   }
 
   private static void put(ObjectNode node, BlueprintRow row) {
     node.put("objective", JsonValue.spelling(row.objective()))
         .put("level", JsonValue.spelling(row.level()))
-        .put("weight", row.weight());
+        .put("weight", row.weightRatio());
   }
 
   private static void put(ObjectNode node, Quiz quiz, ServiceCall call, boolean sealed) {
@@ -101,11 +102,11 @@ public final class QuizText {
       ArrayNode faults = alternatives.addObject().putArray("faults");
       for (Hidden.Part part : hidden.faults()) {
         ObjectNode fault = faults.addObject().put("kind", part.kind().id());
-        Double severity = part.severity();
-        if (severity != null && severity == Double.POSITIVE_INFINITY) {
+        Fault fixed = part.fixed();
+        if (fixed != null && fixed.severity() == Double.POSITIVE_INFINITY) {
           fault.put("severity", JsonValue.OPEN);
-        } else if (severity != null) {
-          fault.put("severity", severity);
+        } else if (fixed != null) {
+          fault.put("severity", fixed.severity());
         }
       }
     }

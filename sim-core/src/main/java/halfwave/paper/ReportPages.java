@@ -44,7 +44,7 @@ final class ReportPages {
         words.text("class.passed"),
         words.text("class.line", passed, names.percent(report.quiz().passRatio())));
     facts.row(words.text("class.mean"), names.percent(mean));
-    facts.row(words.text("class.alpha"), names.number(report.alpha(), 2));
+    facts.row(words.text("class.alpha"), names.number(report.alphaRatio(), 2));
     objectives(report);
     items(report.items());
     turns(report.items());
@@ -87,7 +87,7 @@ final class ReportPages {
           title(k, item.call()),
           Integer.toString(item.count()),
           names.number(item.difficultyRatio(), 2),
-          names.number(item.discrimination(), 2),
+          names.number(item.discriminationRatio(), 2),
           names.number(item.medianMinutes(), 0));
     }
     flow.text(

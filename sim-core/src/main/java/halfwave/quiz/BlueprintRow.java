@@ -7,12 +7,12 @@ import halfwave.quantity.Guard;
  *
  * @param objective what
  * @param level how much it asks for
- * @param weight of the calls of this row together, against the other rows (1); above zero
+ * @param weightRatio of the calls of this row together, against the other rows (1); above zero
  */
-public record BlueprintRow(Objective objective, Level level, double weight) {
+public record BlueprintRow(Objective objective, Level level, double weightRatio) {
 
   /** Checks the domain. */
   public BlueprintRow {
-    Guard.positive("weight", weight);
+    Guard.positive("weight", weightRatio);
   }
 }

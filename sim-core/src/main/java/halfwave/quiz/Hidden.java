@@ -1,9 +1,8 @@
 package halfwave.quiz;
 
 import halfwave.diagnosis.Cause;
+import halfwave.fault.Fault;
 import halfwave.fault.FaultKind;
-import halfwave.quantity.RejectedValueException;
-import halfwave.quantity.RejectedValueException.Allowed;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 
@@ -18,16 +17,14 @@ public record Hidden(List<Part> faults) {
    * One fault of it.
    *
    * @param kind what it is
-   * @param severity how severe, in SI, inside the kind's range; null: drawn for each learner, or
-   *     the kind has no severity
+   * @param fixed the fault; null: its severity is drawn for each learner, or it has none
    */
-  public record Part(FaultKind kind, @Nullable Double severity) {
+  public record Part(FaultKind kind, @Nullable Fault fixed) {
 
-    /** Checks the severity. */
+    /** Checks that both are of one kind. */
     public Part {
-      if (severity != null && !(severity >= kind.least() && severity <= kind.most())) {
-        throw new RejectedValueException(
-            "severity", severity.toString(), Allowed.RANGE, kind.least(), kind.most());
+      if (fixed != null && fixed.kind() != kind) {
+        throw new IllegalArgumentException("fixed = " + fixed + ": of kind " + kind);
       }
     }
   }

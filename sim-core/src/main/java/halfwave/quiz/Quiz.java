@@ -64,7 +64,7 @@ public record Quiz(
   public double weight(ServiceCall call) {
     return blueprint.stream()
         .filter(r -> r.objective() == call.objective() && r.level() == call.level())
-        .mapToDouble(r -> r.weight() / like(call))
+        .mapToDouble(r -> r.weightRatio() / like(call))
         .findFirst()
         .orElse(blueprint.isEmpty() ? 1 : 0);
   }

@@ -83,8 +83,9 @@ public record Variant(ServiceCall call, int number, long seed, Cause cause, Benc
     for (Hidden.Part part : hidden.faults()) {
       FaultKind kind = part.kind();
       double drawn = LEAST_RANK + RANKS * uniform(seed, kind.ordinal());
-      Double severity = part.severity();
-      faulty = Fault.of(kind, severity == null ? Draws.severity(kind, drawn) : severity).on(faulty);
+      Fault fixed = part.fixed();
+      Fault fault = fixed == null ? Fault.of(kind, Draws.severity(kind, drawn)) : fixed;
+      faulty = fault.on(faulty);
     }
     return faulty;
   }

@@ -56,9 +56,13 @@ final class HouseRules {
           "SquareMetersPerVoltSecond",
           // time and rate
           "Seconds",
+          "Minutes",
           "Hertz",
           "PerSecond",
           "RadiansPerSecond",
+          // marks and costs
+          "Points",
+          "Units",
           // geometry
           "Meters",
           "SquareMeters",

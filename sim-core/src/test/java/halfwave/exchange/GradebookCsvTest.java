@@ -71,7 +71,7 @@ class GradebookCsvTest {
               item.call().name(),
               Integer.toString(item.count()),
               Double.toString(item.difficultyRatio()),
-              Double.toString(item.discrimination()));
+              Double.toString(item.discriminationRatio()));
       assertThat(items.get(k + 1).get(5)).contains("replace-board:1");
     }
     List<List<String>> objectives = Csv.records(GradebookCsv.objectives(REPORT));

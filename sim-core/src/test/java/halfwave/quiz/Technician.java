@@ -12,21 +12,18 @@ import halfwave.diagnosis.Outcome;
 import halfwave.diagnosis.Outlook;
 import halfwave.evidence.Course;
 import halfwave.work.Repair;
-import halfwave.work.Work;
+import java.util.Objects;
 import java.util.Optional;
-import org.jspecify.annotations.Nullable;
 
 /** Goes about a service call as the engine advises, and never works on a live appliance. */
 final class Technician {
 
-  private final Outlook outlook;
   private final Adviser adviser;
   private final ServiceCall call;
   private Visit visit;
   private Belief belief;
 
   Technician(Variant variant, Outlook outlook, Appearances appearances) {
-    this.outlook = outlook;
     call = variant.call();
     adviser = new Adviser(outlook, call.ignition());
     visit = Visit.begin(variant, appearances, false);
@@ -71,8 +68,7 @@ final class Technician {
 
   /** Repairs and looks no further. */
   void mend(Repair repair) {
-    prepare(repair);
-    visit = visit.after(new Move.Repaired(repair));
+    after(new Move.Repaired(repair));
   }
 
   Visit visit() {
@@ -81,14 +77,18 @@ final class Technician {
 
   /** Looks or measures. */
   Outcome check(Check check) {
-    prepare(check.work().orElse(null));
-    visit = visit.after(new Move.Checked(check));
-    Outcome outcome = visit.log().get(visit.log().size() - 1).outcome();
-    if (outcome == null) {
-      throw new IllegalStateException("nothing found by " + check.id());
-    }
+    Outcome outcome = look(check);
     belief = belief.after(new Observed(check, outcome));
     return outcome;
+  }
+
+  private Outcome look(Check check) {
+    after(new Move.Checked(check));
+    return Objects.requireNonNull(visit.log().get(visit.log().size() - 1).outcome(), check.id());
+  }
+
+  private void after(Move move) {
+    visit = Ready.forMove(visit, move).after(move);
   }
 
   /** Repairs and watches a call. */
@@ -97,13 +97,7 @@ final class Technician {
     if (visit.ending().isPresent()) {
       return before;
     }
-    prepare(null);
-    Check.Call proof = new Check.Call();
-    visit = visit.after(new Move.Checked(proof));
-    Outcome after = visit.log().get(visit.log().size() - 1).outcome();
-    if (after == null) {
-      throw new IllegalStateException("no course after " + repair);
-    }
+    Outcome after = look(new Check.Call());
     belief = belief.after(new Repaired(repair, result(before, after)));
     return after;
   }
@@ -117,17 +111,5 @@ final class Technician {
 
   private static boolean runs(Outcome outcome) {
     return outcome.equals(new Outcome.Found(Course.RUNS));
-  }
-
-  /** Switch and gas cock as the work wants them; to watch a call, both on. */
-  private void prepare(@Nullable Work work) {
-    boolean power = work == null || work.needsPower() || (visit.power() && !work.powerOff());
-    boolean gas = work == null || work.needsFlame() || (visit.gas() && !work.gasOff());
-    if (visit.power() != power) {
-      visit = visit.after(new Move.Power(power));
-    }
-    if (visit.gas() != gas) {
-      visit = visit.after(new Move.Gas(gas));
-    }
   }
 }

@@ -137,8 +137,7 @@ final class QuizGradeCommand implements Callable<Integer> {
       for (CallMarks call : sheet.calls()) {
         Double old = then.get(call.call().name());
         // what is shown is whole per cents
-        boolean differs = old != null && Math.abs(old - call.totalRatio()) >= 0.005;
-        if (differs) {
+        if (old != null && Math.abs(old - call.totalRatio()) >= 0.005) {
           changed++;
           text.append(
                   standard

@@ -83,7 +83,7 @@ final class QuizReportCommand implements Callable<Integer> {
               item.call().name(),
               Integer.toString(item.count()),
               percent(item.difficultyRatio()),
-              decimal(item.discrimination()),
+              decimal(item.discriminationRatio()),
               Double.isNaN(item.medianMinutes())
                   ? "–"
                   : Long.toString(Math.round(item.medianMinutes())),
@@ -92,7 +92,7 @@ final class QuizReportCommand implements Callable<Integer> {
                   .map(t -> t.what() + " (" + t.count() + ")")
                   .collect(Collectors.joining(", "))));
     }
-    return table + "alpha  " + decimal(report.alpha()) + "\n";
+    return table + "alpha  " + decimal(report.alphaRatio()) + "\n";
   }
 
   private String objectives(ClassReport report) {

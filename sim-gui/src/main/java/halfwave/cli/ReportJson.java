@@ -16,7 +16,7 @@ final class ReportJson {
 
   static String text(ClassReport report) {
     ObjectNode root = JsonNodeFactory.instance.objectNode();
-    put(root, "alpha", report.alpha());
+    put(root, "alpha", report.alphaRatio());
     ArrayNode learners = root.putArray("learners");
     report
         .sheets()
@@ -32,7 +32,7 @@ final class ReportJson {
       ObjectNode node =
           items.addObject().put("call", item.call().name()).put("count", item.count());
       put(node, "difficultyRatio", item.difficultyRatio());
-      put(node, "discrimination", item.discrimination());
+      put(node, "discrimination", item.discriminationRatio());
       put(node, "medianMinutes", item.medianMinutes());
       turns(node.putArray("wrongTurns"), item.wrongTurns());
       turns(node.putArray("wrongCauses"), item.wrongCauses());

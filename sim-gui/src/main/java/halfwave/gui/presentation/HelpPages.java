@@ -28,7 +28,8 @@ public final class HelpPages {
           Map.entry("help.keys-window", List.of("key.help", "key.panels", "key.tabs", "key.why")),
           Map.entry("help.keys-files", List.of("key.undo", "key.files")),
           Map.entry(
-              "help.keys-class", List.of("key.lesson", "key.seal", "key.projector", "key.editor")));
+              "help.keys-class",
+              List.of("key.lesson", "key.seal", "key.projector", "key.editor", "key.quiz")));
 
   private final List<HelpPage> pages = new ArrayList<>();
   private final Wording words;

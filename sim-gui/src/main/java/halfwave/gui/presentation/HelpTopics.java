@@ -37,6 +37,7 @@ public final class HelpTopics {
           "evidence",
           "match",
           "forecast",
+          "quiz",
           "editor",
           "export");
 
@@ -70,6 +71,9 @@ public final class HelpTopics {
           Map.entry("history", "history"),
           Map.entry("match", "match"),
           Map.entry("forecast", "forecast"),
+          Map.entry("quiz", "quiz"),
+          Map.entry("visit", "quiz"),
+          Map.entry("practice", "quiz"),
           Map.entry("seal", "with-a-class"),
           Map.entry("projector", "with-a-class"));
 

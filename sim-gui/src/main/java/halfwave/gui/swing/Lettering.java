@@ -37,6 +37,13 @@ final class Lettering {
     return area;
   }
 
+  /** The same, further in: a column knows nothing of gaps when it breaks lines. */
+  static JTextArea indented(String text, Font font, Color ink, int indent) {
+    JTextArea area = paragraph(text, font, ink);
+    area.setBorder(BorderFactory.createEmptyBorder(0, indent, 0, 0));
+    return area;
+  }
+
   /** A reading changes many times a second: its panel is laid out anew only when it needs more. */
   private static final class Settled extends JLabel {
     private static final long serialVersionUID = 1L;

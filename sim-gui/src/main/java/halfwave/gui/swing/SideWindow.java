@@ -3,10 +3,12 @@ package halfwave.gui.swing;
 import java.awt.Dimension;
 import java.awt.Rectangle;
 import java.awt.event.KeyEvent;
+import java.util.function.Supplier;
 import javax.swing.JComponent;
 import javax.swing.JDialog;
 import javax.swing.JFrame;
 import javax.swing.JPanel;
+import org.jspecify.annotations.Nullable;
 
 /** A window beside the main one, which stays free to work in. */
 final class SideWindow extends JDialog {
@@ -42,5 +44,20 @@ final class SideWindow extends JDialog {
     setSize(Math.min(width, screen.width - 40), Math.min(height, screen.height - 40));
     setMinimumSize(new Dimension(640, 420));
     setLocationRelativeTo(over);
+  }
+
+  /** The same made anew for another language or look, where it is open; else nothing. */
+  static @Nullable SideWindow anew(@Nullable SideWindow old, Supplier<SideWindow> make) {
+    if (old == null) {
+      return null;
+    }
+    SideWindow made = null;
+    if (old.isVisible()) {
+      made = make.get();
+      made.setBounds(old.getBounds());
+      made.setVisible(true);
+    }
+    old.dispose();
+    return made;
   }
 }

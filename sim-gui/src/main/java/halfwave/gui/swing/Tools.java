@@ -13,7 +13,6 @@ import halfwave.picture.Picture;
 import java.awt.event.KeyEvent;
 import java.nio.file.Path;
 import java.util.function.Consumer;
-import java.util.function.Supplier;
 import javax.swing.JFrame;
 import javax.swing.JMenu;
 import javax.swing.JMenuItem;
@@ -62,22 +61,8 @@ final class Tools {
     forecasts.run();
     matches = () -> {};
     forecasts = () -> {};
-    matchWindow = anew(matchWindow, this::makeMatch);
-    forecastWindow = anew(forecastWindow, this::makeForecast);
-  }
-
-  private static @Nullable SideWindow anew(@Nullable SideWindow old, Supplier<SideWindow> make) {
-    if (old == null) {
-      return null;
-    }
-    SideWindow made = null;
-    if (old.isVisible()) {
-      made = make.get();
-      made.setBounds(old.getBounds());
-      made.setVisible(true);
-    }
-    old.dispose();
-    return made;
+    matchWindow = SideWindow.anew(matchWindow, this::makeMatch);
+    forecastWindow = SideWindow.anew(forecastWindow, this::makeForecast);
   }
 
   private SideWindow makeMatch() {

@@ -10,15 +10,20 @@ import halfwave.gui.presentation.ForecastModel;
 import halfwave.gui.presentation.Intent;
 import halfwave.gui.presentation.LessonModel;
 import halfwave.gui.presentation.MatchModel;
+import halfwave.gui.presentation.PracticeModel;
+import halfwave.gui.presentation.ProgressKeeper;
+import halfwave.gui.presentation.QuizModel;
 import halfwave.gui.presentation.RecoveryFolder;
 import halfwave.gui.presentation.Settings;
 import halfwave.gui.presentation.SettingsFile;
+import halfwave.gui.presentation.ShippedOutlooks;
 import halfwave.gui.presentation.State;
 import halfwave.gui.presentation.WhyModel;
 import halfwave.gui.presentation.Wording;
 import halfwave.gui.presentation.Workbench;
 import halfwave.io.CacheFolder;
 import halfwave.io.CaseCache;
+import halfwave.io.ShippedQuizzes;
 import halfwave.paper.PaperSize;
 import halfwave.picture.Palette;
 import java.awt.Dimension;
@@ -53,6 +58,7 @@ public final class Window {
   private final LessonModel lesson;
   private final Editing editing;
   private final Tools tools;
+  private final QuizWindows quizzes;
   private final Autosave autosave;
   private final LessonKeys lessonKeys;
   private final Wall wall;
@@ -112,6 +118,7 @@ public final class Window {
             new ForecastModel(
                 own("forecast"), SwingUtilities::invokeLater, LocalDate::now, this::trouble),
             this::help);
+    quizzes = quizzes();
     autosave =
         new Autosave(
             new RecoveryFolder<>(file.folder(), RecoveryFolder.BENCH),
@@ -132,6 +139,22 @@ public final class Window {
             quit();
           }
         });
+  }
+
+  private QuizWindows quizzes() {
+    ShippedOutlooks outlooks = new ShippedOutlooks(new CaseCache(CacheFolder.path()));
+    return new QuizWindows(
+        frame,
+        new QuizModel(
+            own("quiz"), SwingUtilities::invokeLater, System::nanoTime, outlooks, this::trouble),
+        new PracticeModel(
+            own("practice"),
+            SwingUtilities::invokeLater,
+            ShippedQuizzes::bank,
+            outlooks,
+            new ProgressKeeper(file.folder()),
+            this::trouble),
+        this::help);
   }
 
   private EvidenceModel evidence() {
@@ -195,6 +218,11 @@ public final class Window {
   /** The demonstration, for tests. */
   LessonModel lesson() {
     return lesson;
+  }
+
+  /** Whether something of the menu Quiz is played or written, for tests. */
+  boolean quizBusy() {
+    return quizzes.busy();
   }
 
   /** The picture on the wall, for tests. */
@@ -277,6 +305,7 @@ public final class Window {
     help = Help.anew(help, frame, theme, words);
     LongWork work = new LongWork(frame, words, made.notice()::setText, this::trouble);
     tools.dress(theme, words, files, new TargetChooser(frame, words), work);
+    quizzes.dress(theme, words);
     frame.setJMenuBar(menus(made, help));
     new Shortcuts(frame.getRootPane(), models, wall, made).bind();
     Shortcuts.leaveFocus(made.bar());
@@ -322,6 +351,7 @@ public final class Window {
     bar.add(paperMenu(p), 1);
     bar.add(editing.menu(), bar.getMenuCount() - 1);
     bar.add(tools.menu(), bar.getMenuCount() - 1);
+    bar.add(quizzes.menu(), bar.getMenuCount() - 1);
     return bar;
   }
 
@@ -408,6 +438,7 @@ public final class Window {
     wall.close();
     editing.end();
     tools.end();
+    quizzes.end();
     KeyboardFocusManager.getCurrentKeyboardFocusManager().removeKeyEventDispatcher(lessonKeys);
     frame.dispose();
   }

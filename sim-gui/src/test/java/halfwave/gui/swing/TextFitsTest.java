@@ -11,6 +11,7 @@ import halfwave.gui.presentation.Spot;
 import halfwave.gui.presentation.Wording;
 import halfwave.picture.BenchDrawing;
 import halfwave.picture.DrawnPart;
+import halfwave.quiz.Rules;
 import java.awt.Component;
 import java.awt.Container;
 import java.awt.Dimension;
@@ -98,6 +99,8 @@ class TextFitsTest {
       look(open, "match", wrong);
       tools.forecast();
       look(open, "forecast", wrong);
+      quiz(open, wrong);
+      practice(open, wrong);
     }
     assertThat(wrong.entrySet()).as(window.toString()).isEmpty();
   }
@@ -241,6 +244,55 @@ class TextFitsTest {
         });
     open.await("the end of the editor", () -> !hand.there("editor.steps"));
     open.want(new Intent.Play(false));
+  }
+
+  /** The start, a call with something found, every tab of it, and one that was stopped. */
+  private void quiz(OpenWindow open, Map<String, String> wrong) throws Exception {
+    QuizHands hands = new QuizHands(open, new Hand(open), folder);
+    hands.window();
+    look(open, "quiz, empty", wrong);
+    hands.fill(new Rules(30, true), "A-17");
+    look(open, "quiz, start", wrong);
+    hands.begin();
+    hands.act(0, "");
+    hands.press("visit.hint-3");
+    hands.idle();
+    for (int tab = 0; tab < 3; tab++) {
+      hands.front("visit.tabs", tab);
+      hands.front("visit.offers", tab);
+      look(open, "quiz, tab " + tab, wrong);
+    }
+    hands.front("visit.tabs", 0);
+    hands.act(1, "");
+    look(open, "quiz, stopped", wrong);
+    hands.press("quiz.go.after-the-move");
+    hands.idle();
+    hands.act(1, "");
+    look(open, "quiz, handed in", wrong);
+  }
+
+  /** The choice, a call that is asked about, one that was shown, and its marks. */
+  private static void practice(OpenWindow open, Map<String, String> wrong) {
+    QuizHands hands = new QuizHands(open, new Hand(open), Path.of(""));
+    hands.practise();
+    look(open, "practice, choice", wrong);
+    hands.choose("practice.help", 3);
+    hands.first();
+    hands.act(0, "");
+    look(open, "practice, asked", wrong);
+    hands.press("practice.answer");
+    hands.idle();
+    look(open, "practice, answered", wrong);
+    hands.press("practice.leave");
+    hands.choose("practice.help", 1);
+    hands.first();
+    for (int k = 0; k < 6; k++) {
+      hands.press("practice.follow");
+      hands.idle();
+    }
+    look(open, "practice, shown", wrong);
+    hands.follow();
+    look(open, "practice, marks", wrong);
   }
 
   /** Where text is too large for its window a pointer would have to scroll first. */

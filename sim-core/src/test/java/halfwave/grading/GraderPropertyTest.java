@@ -1,0 +1,97 @@
+package halfwave.grading;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import halfwave.quiz.AnswerSheet;
+import halfwave.quiz.Appearances;
+import halfwave.quiz.CallSheet;
+import halfwave.quiz.InventedClass;
+import halfwave.quiz.Quiz;
+import halfwave.quiz.ServiceCall;
+import halfwave.quiz.Variant;
+import halfwave.quiz.Visit;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.TimeZone;
+import org.junit.jupiter.api.Test;
+
+/** What holds of marks whatever the sheets. */
+class GraderPropertyTest {
+
+  private static final Quiz QUIZ = InventedClass.quiz();
+
+  @Test
+  void marksAreTheSameEverywhere() {
+    List<SheetMarks> here = InventedClass.marks();
+    Locale locale = Locale.getDefault();
+    TimeZone zone = TimeZone.getDefault();
+    try {
+      Locale.setDefault(Locale.forLanguageTag("ar-EG"));
+      TimeZone.setDefault(TimeZone.getTimeZone("Pacific/Chatham"));
+      Grader elsewhere = InventedClass.grader(QUIZ);
+      List<SheetMarks> there = InventedClass.sheets().stream().map(elsewhere::grade).toList();
+      assertThat(there).isEqualTo(here);
+    } finally {
+      Locale.setDefault(locale);
+      TimeZone.setDefault(zone);
+    }
+  }
+
+  @Test
+  void allMarksAreSharesAndTheGateHolds() {
+    for (SheetMarks sheet : InventedClass.marks()) {
+      for (CallMarks call : sheet.calls()) {
+        assertThat(call.totalRatio()).isBetween(0.0, 1.0);
+        call.marks().forEach(m -> assertThat(m.ratio()).isBetween(0.0, 1.0));
+        call.marks().forEach(m -> assertThat(m.reasons()).isNotEmpty());
+        double most = call.facts().dangerous() > 0 ? Criterion.GATE_RATIO : 1;
+        assertThat(call.totalRatio()).isLessThanOrEqualTo(most);
+      }
+    }
+  }
+
+  @Test
+  void whoWorksLikeAnExpertGetsMoreThanWhoGuesses() {
+    List<SheetMarks> marks = InventedClass.marks();
+    assertThat(marks.get(0).totalRatio()).isGreaterThan(marks.get(1).totalRatio());
+  }
+
+  @Test
+  void aCallThatWasNotHandedInGetsNothing() {
+    SheetMarks last = InventedClass.marks().get(3);
+    assertThat(last.calls().get(0).facts().done()).isFalse();
+    assertThat(last.calls().get(0).totalRatio()).isZero();
+  }
+
+  @Test
+  void weightsOfABlueprintAreSharedByItsCalls() {
+    double all = QUIZ.calls().stream().mapToDouble(QUIZ::weight).sum();
+    assertThat(all).isPositive();
+  }
+
+  /** The full order is in the study; two habits that are far apart are told apart by few calls. */
+  @Test
+  void simulatedLearnersAreInTheOrderOfTheirHabits() {
+    assertThat(mean(Habit.EVIDENCE_ENGINE)).isGreaterThan(mean(Habit.PARTS_SWAPPER));
+    assertThat(mean(Habit.ROUTINE_FOLLOWER)).isGreaterThan(mean(Habit.RANDOM_TESTER));
+  }
+
+  private static double mean(Habit habit) {
+    Appearances appearances = InventedClass.appearances();
+    double sum = 0;
+    for (int k = 0; k < 4; k++) {
+      String code = habit + " " + k;
+      List<CallSheet> calls = new ArrayList<>();
+      for (ServiceCall call : QUIZ.calls()) {
+        Visit begun = Visit.begin(Variant.of(call, QUIZ.seed(), code), appearances, false);
+        calls.add(
+            new Learner(habit, 0.1, code.hashCode())
+                .take(begun, InventedClass.grader().assessor(call)));
+      }
+      AnswerSheet sheet = new AnswerSheet("e", QUIZ.name(), "h", code, 1, calls);
+      sum += InventedClass.grader().grade(sheet).totalRatio();
+    }
+    return sum / 4;
+  }
+}

@@ -1,0 +1,53 @@
+package halfwave.gui.presentation;
+
+import halfwave.io.AtomicFile;
+import halfwave.io.QuizText;
+import halfwave.io.SheetFile;
+import halfwave.quiz.AnswerSheet;
+import halfwave.quiz.Appearances;
+import halfwave.quiz.Quiz;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Where a learner begins with a quiz, or why that is not possible.
+ *
+ * @param attempt where, or null
+ * @param why why not
+ */
+record Begun(@Nullable Attempt attempt, Saying why) {
+
+  /**
+   * Begins, or goes on where the sheet that is there had come to; the sheet is written at once, so
+   * that a place where it cannot be is told before any work is spent.
+   *
+   * @throws halfwave.io.BadInputException if the file there is no sheet, or cannot be written
+   */
+  static Begun of(Quiz quiz, Path sheet, String learner, double extraTimeRatio) {
+    Begun begun =
+        Files.exists(sheet)
+            ? resumed(quiz, sheet, learner)
+            : new Begun(
+                Attempt.begin(
+                    quiz, QuizText.hash(quiz), learner, extraTimeRatio, new Appearances()),
+                Saying.NOTHING);
+    if (begun.attempt() != null) {
+      AtomicFile.write(sheet, SheetFile.text(begun.attempt().sheet()));
+    }
+    return begun;
+  }
+
+  /** Nobody writes over the work of another. */
+  private static Begun resumed(Quiz quiz, Path file, String learner) {
+    AnswerSheet sheet = SheetFile.read(file, quiz);
+    if (!sheet.learner().equals(learner)) {
+      return new Begun(null, w -> w.text("quiz.other-learner", file, sheet.learner()));
+    } else if (!sheet.quizHash().equals(QuizText.hash(quiz))) {
+      return new Begun(null, w -> w.text("quiz.other-quiz", file));
+    }
+    return Attempt.resumed(quiz, sheet, new Appearances())
+        .map(a -> new Begun(a, Saying.NOTHING))
+        .orElse(new Begun(null, w -> w.text("quiz.cannot-go-on", file)));
+  }
+}

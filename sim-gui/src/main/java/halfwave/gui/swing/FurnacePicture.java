@@ -1,0 +1,46 @@
+package halfwave.gui.swing;
+
+import halfwave.gui.presentation.Wording;
+import halfwave.picture.BenchDrawing;
+import halfwave.picture.DrawingStyle;
+import halfwave.picture.DrawnBench;
+import java.awt.Graphics;
+import java.awt.Graphics2D;
+import org.jspecify.annotations.Nullable;
+
+/** The furnace of a service call as it should be: to look at, not to touch. */
+final class FurnacePicture extends Painted {
+
+  private static final long serialVersionUID = 1L;
+
+  private final transient Theme theme;
+  private final transient Wording words;
+  private transient @Nullable DrawnBench drawn;
+
+  FurnacePicture(Theme theme, Wording words) {
+    this.theme = theme;
+    this.words = words;
+    setName("visit.furnace");
+    getAccessibleContext().setAccessibleName(words.text("visit.furnace-spoken"));
+    setToolTipText(words.text("visit.furnace-spoken"));
+  }
+
+  void show(@Nullable DrawnBench bench) {
+    if (bench != drawn) {
+      drawn = bench;
+      repaint();
+    }
+  }
+
+  @Override
+  protected void paintComponent(Graphics graphics) {
+    DrawnBench bench = drawn;
+    if (bench != null) {
+      DrawingStyle style =
+          DrawingStyle.still(theme.palette(), words.sentences()).withScale(theme.ratio());
+      Graphics2D g = (Graphics2D) graphics.create();
+      BenchDrawing.picture(getSize(), bench, style).paint(g);
+      g.dispose();
+    }
+  }
+}

@@ -1,0 +1,169 @@
+package halfwave.gui.swing;
+
+import halfwave.gui.presentation.Offer;
+import halfwave.gui.presentation.Visiting;
+import halfwave.gui.presentation.Wording;
+import halfwave.quiz.ServiceCall;
+import halfwave.quiz.Visit;
+import java.awt.event.KeyEvent;
+import java.util.List;
+import javax.swing.JButton;
+import javax.swing.JLabel;
+import javax.swing.JPanel;
+import javax.swing.JTabbedPane;
+import javax.swing.JTextArea;
+import javax.swing.event.DocumentEvent;
+import javax.swing.event.DocumentListener;
+import net.miginfocom.swing.MigLayout;
+import org.jspecify.annotations.Nullable;
+
+/** What can be done on a service call: checks, repairs, and the furnace as it should be. */
+final class OffersPanel extends JPanel {
+
+  private static final long serialVersionUID = 1L;
+
+  private final transient Wording words;
+  private final transient Visiting visiting;
+  private final QuietField search = new QuietField();
+  private final OfferList checks;
+  private final OfferList repairs;
+  private final FurnacePicture furnace;
+  private final JTabbedPane tabs = new JTabbedPane();
+  private final JTextArea name;
+  private final JTextArea costs;
+  private final CautionPlate cautions;
+  private final JButton act;
+  private final JPanel foot;
+  private transient @Nullable ServiceCall shownFor;
+
+  OffersPanel(Theme theme, Wording words, Visiting visiting) {
+    super(
+        new MigLayout(
+            "insets 0, gap 6, fill, novisualpadding, hidemode 3",
+            "[][grow,fill]",
+            "[][grow,fill][]"));
+    this.words = words;
+    this.visiting = visiting;
+    setOpaque(false);
+    var p = theme.palette();
+    checks =
+        new OfferList(theme, "visit.checks", words.text("visit.checks"), this::told, this::act);
+    repairs =
+        new OfferList(theme, "visit.repairs", words.text("visit.repairs"), this::told, this::act);
+    furnace = new FurnacePicture(theme, words);
+    JLabel label = Lettering.label(words.text("visit.search"), theme.body(), p.ink());
+    label.setLabelFor(search);
+    search.setName("visit.search");
+    search.setToolTipText(words.text("visit.search-tip"));
+    search.getAccessibleContext().setAccessibleName(words.text("visit.search"));
+    search.getDocument().addDocumentListener(new Typing());
+    Keys.bind(search, WHEN_FOCUSED, KeyEvent.VK_DOWN, this::toList);
+    Keys.bind(search, WHEN_FOCUSED, KeyEvent.VK_ENTER, this::toList);
+    add(label);
+    add(search, "wmin 0, hmin " + theme.px(24) + "px, wrap");
+    tabs.setName("visit.offers");
+    tabs.getAccessibleContext().setAccessibleName(words.text("visit.offers"));
+    tabs.addTab(words.text("visit.checks"), checks.scrolled());
+    tabs.addTab(words.text("visit.repairs"), repairs.scrolled());
+    tabs.addTab(words.text("visit.furnace"), furnace);
+    add(tabs, "span, wmin 0, hmin 0, grow, wrap");
+    name = Lettering.paragraph("", theme.heading(), p.ink());
+    costs = Lettering.paragraph("", theme.body(), p.softInk());
+    cautions = new CautionPlate(theme, words.text("work.first"));
+    act = Forms.button(words, "visit.act", "visit.act-tip", this::act);
+    foot = foot();
+    tabs.addChangeListener(e -> told());
+    add(foot, "span, growx, wmin 0, hmin " + theme.px(150) + "px");
+  }
+
+  /** As high as most need it: the lists above do not move with every choice. */
+  private JPanel foot() {
+    JPanel made =
+        new JPanel(
+            new MigLayout(
+                "insets 4 0 0 0, gap 8 2, fillx, novisualpadding, hidemode 3",
+                "[grow,fill][]",
+                "[][][grow,top]"));
+    made.setOpaque(false);
+    made.add(name, "growx, wmin 0");
+    made.add(act, "spany 2, top, wrap");
+    made.add(costs, "growx, wmin 0, wrap");
+    made.add(cautions, "span, growx, wmin 0");
+    return made;
+  }
+
+  private OfferList offered() {
+    return tabs.getSelectedIndex() == 1 ? repairs : checks;
+  }
+
+  private @Nullable Offer chosen() {
+    return tabs.getSelectedIndex() == 2 ? null : offered().chosen();
+  }
+
+  /** Brings the keyboard to the list in front. */
+  void toList() {
+    if (tabs.getSelectedIndex() == 2) {
+      tabs.setSelectedIndex(0);
+    }
+    offered().requestFocusInWindow();
+  }
+
+  /** Another one is chosen. */
+  private void told() {
+    Offer offer = chosen();
+    foot.setVisible(tabs.getSelectedIndex() != 2);
+    name.setText(offer == null ? words.text("visit.nothing-found") : offer.name());
+    costs.setText(offer == null ? " " : words.text("visit.at", offer.place(), offer.costs()));
+    cautions.show(offer == null ? List.of() : offer.cautions());
+    free();
+    revalidate();
+  }
+
+  private void free() {
+    act.setEnabled(chosen() != null && !visiting.busy() && !visiting.closed());
+  }
+
+  private void act() {
+    Offer offer = chosen();
+    if (offer != null && act.isEnabled()) {
+      visiting.want(offer.move());
+    }
+  }
+
+  void refresh() {
+    Visit visit = visiting.visit();
+    ServiceCall call = visit == null ? null : visit.variant().call();
+    if (call != null && !call.equals(shownFor)) {
+      shownFor = call;
+      search.setText("");
+      checks.show(Offer.checks(call, words));
+      repairs.show(Offer.repairs(call, words));
+      furnace.show(visiting.furnace());
+      told();
+    }
+    free();
+  }
+
+  /** Narrows both lists down while somebody types. */
+  private final class Typing implements DocumentListener {
+    private void typed() {
+      checks.narrow(search.getText());
+      repairs.narrow(search.getText());
+    }
+
+    @Override
+    public void insertUpdate(DocumentEvent e) {
+      typed();
+    }
+
+    @Override
+    public void removeUpdate(DocumentEvent e) {
+      typed();
+    }
+
+    @Override
+    public void changedUpdate(DocumentEvent e) {
+      typed();
+    }
+  }
+}

@@ -1,0 +1,181 @@
+package halfwave.gui.swing;
+
+import halfwave.gui.presentation.Attempt;
+import halfwave.gui.presentation.CallRow;
+import halfwave.gui.presentation.QuizModel;
+import halfwave.gui.presentation.Wording;
+import java.awt.BorderLayout;
+import java.util.List;
+import javax.swing.BorderFactory;
+import javax.swing.JButton;
+import javax.swing.JComponent;
+import javax.swing.JLabel;
+import javax.swing.JOptionPane;
+import javax.swing.JPanel;
+import javax.swing.JTextArea;
+import javax.swing.Timer;
+import net.miginfocom.swing.MigLayout;
+import org.jspecify.annotations.Nullable;
+
+/** An examination: what is asked at its start, its calls, and what is said at its end. */
+final class QuizPanel extends JPanel {
+
+  private static final long serialVersionUID = 1L;
+  private static final int TICK_MILLIS = 500;
+
+  private final transient Theme theme;
+  private final transient Wording words;
+  private final transient QuizModel model;
+  private final QuizStartForm start;
+  private final VisitPanel visit;
+  private final JPanel calls;
+  private final JPanel head;
+  private final JLabel who;
+  private final JLabel clock;
+  private final JButton save;
+  private final JPanel sheet = new JPanel(new BorderLayout());
+  private final JTextArea done;
+  private final Column starting;
+  private final Column ending;
+  private final Timer timer;
+  private transient List<CallRow> listed = List.of();
+  private transient @Nullable JComponent front;
+
+  QuizPanel(Theme theme, Wording words, QuizModel model) {
+    super(new BorderLayout(0, theme.px(10)));
+    this.theme = theme;
+    this.words = words;
+    this.model = model;
+    var p = theme.palette();
+    setBackground(p.ground());
+    setBorder(BorderFactory.createEmptyBorder(12, 12, 12, 12));
+    who = Lettering.label("", theme.heading(), p.ink());
+    who.setName("quiz.who");
+    clock = Lettering.label("", theme.heading(), p.ink());
+    clock.setName("quiz.clock");
+    save = Forms.button(words, "quiz.save", "quiz.save-tip", model::save);
+    JButton handIn = Forms.button(words, "quiz.hand-in", "quiz.hand-in-tip", this::handIn);
+    head =
+        new JPanel(
+            new MigLayout("insets 0, gap 12, fillx, hidemode 3, novisualpadding", "[grow][][][]"));
+    head.setOpaque(false);
+    head.add(who, "wmin 0");
+    head.add(clock);
+    head.add(save);
+    head.add(handIn);
+    add(head, BorderLayout.NORTH);
+    sheet.setOpaque(false);
+    add(sheet, BorderLayout.CENTER);
+    calls = new JPanel(new MigLayout("insets 0, gap 6 2, fillx, novisualpadding", "[grow,fill][]"));
+    calls.setOpaque(false);
+    calls.setName("quiz.calls");
+    start = new QuizStartForm(theme, words, model);
+    visit = new VisitPanel(theme, words, model, calls);
+    starting = new Column(theme);
+    starting.add(start, "growx, wmin 0, wrap");
+    ending = new Column(theme);
+    done = Lettering.paragraph("", theme.lesson(), p.ink());
+    done.setName("quiz.done");
+    ending.add(Lettering.label(words.text("quiz.handed-in"), theme.second(), p.ink()), "wrap");
+    ending.add(done, "growx, wmin 0, wrap");
+    ending.add(
+        Forms.row(Forms.button(words, "quiz.another", "quiz.another-tip", model::leave)),
+        "gaptop 10, wrap");
+    timer = new Timer(TICK_MILLIS, e -> model.tick());
+  }
+
+  @Override
+  public void addNotify() {
+    super.addNotify();
+    timer.start();
+  }
+
+  @Override
+  public void removeNotify() {
+    timer.stop();
+    super.removeNotify();
+  }
+
+  private void handIn() {
+    Object[] buttons = {words.text("quiz.hand-in-now"), words.text("file.cancel")};
+    int chosen =
+        JOptionPane.showOptionDialog(
+            this,
+            words.text("quiz.hand-in-sure"),
+            words.text("quiz.hand-in"),
+            JOptionPane.DEFAULT_OPTION,
+            JOptionPane.WARNING_MESSAGE,
+            null,
+            buttons,
+            buttons[1]);
+    if (chosen == 0) {
+      model.handIn();
+    }
+  }
+
+  /** Shows what the model has. */
+  void refresh() {
+    Attempt attempt = model.attempt();
+    boolean taking = attempt != null && !model.over();
+    head.setVisible(taking);
+    if (attempt == null) {
+      start.refresh();
+      front(starting);
+    } else if (model.over()) {
+      done.setText(CallRow.ending(model, words));
+      front(ending);
+    } else {
+      who.setText(
+          words.text(
+              "quiz.who", attempt.quiz().title().in(words.locale()), attempt.sheet().learner()));
+      clock.setText(CallRow.clock(model, words));
+      save.setVisible(model.unsaved());
+      list(CallRow.all(model, words));
+      visit.refresh();
+      front(visit);
+    }
+  }
+
+  private void front(JComponent wanted) {
+    if (front == wanted) {
+      return;
+    }
+    front = wanted;
+    sheet.removeAll();
+    JComponent shown = wanted;
+    if (wanted instanceof Column column) {
+      shown = Plate.around(theme, words.text("quiz.title"), column.scrolled());
+    }
+    sheet.add(shown, BorderLayout.CENTER);
+    sheet.revalidate();
+    sheet.repaint();
+  }
+
+  private void list(List<CallRow> rows) {
+    if (rows.equals(listed)) {
+      return;
+    }
+    listed = rows;
+    calls.removeAll();
+    var p = theme.palette();
+    calls.add(Lettering.label(words.text("quiz.calls"), theme.heading(), p.ink()), "span, wrap");
+    for (CallRow row : rows) {
+      calls.add(
+          Lettering.paragraph(
+              row.open() ? "→ " + row.title() : row.title(),
+              theme.body(),
+              row.open() ? p.accent() : p.ink()),
+          "growx, wmin 0, gaptop 3");
+      JButton go = new JButton(words.text("quiz.go"));
+      go.setName("quiz.go." + row.call().name());
+      go.getAccessibleContext().setAccessibleName(words.text("quiz.go") + ": " + row.title());
+      go.setEnabled(row.free());
+      go.addActionListener(e -> model.choose(row.call()));
+      calls.add(go, "spany 2, top, wrap");
+      calls.add(
+          Lettering.paragraph(row.standing(), theme.note(), p.softInk()), "growx, wmin 0, wrap");
+    }
+    calls.revalidate();
+    calls.repaint();
+  }
+}

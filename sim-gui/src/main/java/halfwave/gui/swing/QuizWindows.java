@@ -1,0 +1,117 @@
+package halfwave.gui.swing;
+
+import halfwave.gui.presentation.PracticeModel;
+import halfwave.gui.presentation.QuizModel;
+import halfwave.gui.presentation.Wording;
+import java.awt.event.KeyEvent;
+import java.util.function.Consumer;
+import java.util.function.Supplier;
+import javax.swing.JFrame;
+import javax.swing.JMenu;
+import javax.swing.JMenuItem;
+import javax.swing.JPanel;
+import org.jspecify.annotations.Nullable;
+
+/** The windows of the menu Quiz. */
+final class QuizWindows {
+
+  private final JFrame over;
+  private final QuizModel quiz;
+  private final PracticeModel practice;
+  private final Consumer<String> help;
+  private @Nullable Dress dress;
+  private @Nullable SideWindow quizWindow;
+  private @Nullable SideWindow practiceWindow;
+  private Runnable moves = () -> {};
+  private Runnable practised = () -> {};
+
+  /** What they are made of in one language and look. */
+  private record Dress(Theme theme, Wording words) {}
+
+  QuizWindows(JFrame over, QuizModel quiz, PracticeModel practice, Consumer<String> help) {
+    this.over = over;
+    this.quiz = quiz;
+    this.practice = practice;
+    this.help = help;
+  }
+
+  /** Another language or look: what is open is made anew, the rest when it is opened. */
+  void dress(Theme theme, Wording words) {
+    dress = new Dress(theme, words);
+    moves.run();
+    practised.run();
+    moves = () -> {};
+    practised = () -> {};
+    quizWindow = SideWindow.anew(quizWindow, this::makeQuiz);
+    practiceWindow = SideWindow.anew(practiceWindow, this::makePractice);
+  }
+
+  private SideWindow makeQuiz() {
+    Dress d = dress();
+    QuizPanel panel = new QuizPanel(d.theme(), d.words(), quiz);
+    moves = quiz.subscribe(panel::refresh);
+    return window("quiz", d.words().text("quiz.title"), panel, d.theme());
+  }
+
+  private SideWindow makePractice() {
+    Dress d = dress();
+    PracticePanel panel = new PracticePanel(d.theme(), d.words(), practice);
+    practised = practice.subscribe(panel::refresh);
+    practice.open();
+    return window("practice", d.words().text("practice.title"), panel, d.theme());
+  }
+
+  private SideWindow window(String name, String title, JPanel content, Theme theme) {
+    return new SideWindow(
+        over, name, title, content, () -> help.accept("quiz"), theme.px(1240), theme.px(780));
+  }
+
+  /** The menu in the main window. */
+  JMenu menu() {
+    JMenu menu = new JMenu(dress().words().text("menu.quiz"));
+    menu.setName("menu.quiz");
+    menu.setMnemonic(KeyEvent.VK_Q);
+    menu.add(item("menu.take", () -> quizWindow = shown(quizWindow, this::makeQuiz)));
+    menu.add(
+        item("menu.practise", () -> practiceWindow = shown(practiceWindow, this::makePractice)));
+    return menu;
+  }
+
+  private JMenuItem item(String key, Runnable action) {
+    JMenuItem item = new JMenuItem(dress().words().text(key));
+    item.setName(key);
+    item.addActionListener(e -> action.run());
+    return item;
+  }
+
+  private Dress dress() {
+    if (dress == null) {
+      throw new IllegalStateException("not dressed yet");
+    }
+    return dress;
+  }
+
+  private static SideWindow shown(@Nullable SideWindow there, Supplier<SideWindow> make) {
+    SideWindow window = there == null ? make.get() : there;
+    window.setVisible(true);
+    window.toFront();
+    return window;
+  }
+
+  /** Whether something is played or written, for tests. */
+  boolean busy() {
+    return quiz.busy() || practice.busy();
+  }
+
+  /** Nobody waits any more. */
+  void end() {
+    moves.run();
+    practised.run();
+    if (quizWindow != null) {
+      quizWindow.dispose();
+    }
+    if (practiceWindow != null) {
+      practiceWindow.dispose();
+    }
+  }
+}

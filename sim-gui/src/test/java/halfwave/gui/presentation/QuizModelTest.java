@@ -1,0 +1,279 @@
+package halfwave.gui.presentation;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import halfwave.diagnosis.Check;
+import halfwave.fault.FaultGroup;
+import halfwave.fault.FaultKind;
+import halfwave.io.AtomicFile;
+import halfwave.io.QuizText;
+import halfwave.io.SheetFile;
+import halfwave.quiz.AnswerSheet;
+import halfwave.quiz.CallSheet;
+import halfwave.quiz.Move;
+import halfwave.quiz.Quiz;
+import halfwave.quiz.Rules;
+import halfwave.quiz.ServiceCall;
+import halfwave.quiz.Temptation;
+import halfwave.quiz.Visit;
+import halfwave.work.FurnacePart;
+import halfwave.work.Look;
+import halfwave.work.Repair;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Objects;
+import java.util.Set;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** A quiz as it is taken: every move stands on the disk, and the disk is enough to go on. */
+class QuizModelTest {
+
+  private static final Wording WORDS = DirectBench.ENGLISH;
+  private static final long SECOND = 1_000_000_000L;
+
+  private static final List<Move> MOVES =
+      List.of(
+          new Move.Checked(new Check.Call()),
+          new Move.Suspects(Set.of(FaultGroup.ROD, FaultGroup.LEAD)),
+          new Move.Note("weak flame?"),
+          new Move.Power(false),
+          new Move.Gas(false),
+          new Move.Repaired(Repair.CLEAN_ROD_WITH_PAD),
+          new Move.Gas(true),
+          new Move.Power(true),
+          new Move.Checked(new Check.Call()));
+
+  @TempDir private Path folder;
+
+  private final List<Throwable> failures = new ArrayList<>();
+  private long nanos = 5;
+
+  private QuizModel model() {
+    return new QuizModel(
+        Runnable::run, Runnable::run, () -> nanos, SmallQuiz.OUTLOOKS, failures::add);
+  }
+
+  private Path sheet() {
+    return folder.resolve("sheet.json");
+  }
+
+  private QuizModel begun(Rules rules, String learner) {
+    QuizModel model = model();
+    model.open(SmallQuiz.file(folder, rules));
+    model.keep(model.start().withLearner(learner).withSheet(sheet()));
+    model.begin();
+    assertThat(failures).isEmpty();
+    return model;
+  }
+
+  private AnswerSheet onDisk() {
+    return SheetFile.read(sheet(), SmallQuiz.under(Rules.STANDARD));
+  }
+
+  private static VisitDraft rodFilm() {
+    return VisitDraft.EMPTY.concluding(
+        new VisitDraft.Said(FaultKind.ROD_SILICA),
+        null,
+        FurnacePart.ROD,
+        Repair.CLEAN_ROD_WITH_PAD);
+  }
+
+  @Test
+  void theFirstCallIsOpenWithItsComplaintAndNothingElse() {
+    QuizModel model = begun(Rules.STANDARD, "A-17");
+    VisitView view = VisitView.of(model, model.visit(), WORDS);
+    assertThat(view.title()).isEqualTo("Cold mornings");
+    assertThat(view.complaint()).startsWith("It lights");
+    assertThat(view.log()).isEmpty();
+    assertThat(model.hints()).isFalse();
+    assertThat(CallRow.all(model, WORDS))
+        .extracting(CallRow::standing)
+        .containsExactly("begun", "not begun");
+    assertThat(onDisk().learner()).isEqualTo("A-17");
+  }
+
+  @Test
+  void afterEachMoveTheFileLeadsToTheSamePlace() {
+    QuizModel model = begun(Rules.STANDARD, "A-17");
+    for (Move move : MOVES) {
+      nanos += 3 * SECOND;
+      model.want(move);
+      assertThat(model.said(WORDS)).as("%s", move).isEmpty();
+      QuizModel again = begun(Rules.STANDARD, "A-17");
+      Visit one = Objects.requireNonNull(model.visit());
+      Visit other = Objects.requireNonNull(again.visit());
+      assertThat(other.log()).isEqualTo(one.log());
+      assertThat(other.minutes()).isEqualTo(one.minutes());
+      assertThat(other.partsUnits()).isEqualTo(one.partsUnits());
+      assertThat(other.left()).isEqualTo(one.left());
+      assertThat(other.power()).isEqualTo(one.power());
+      assertThat(other.gas()).isEqualTo(one.gas());
+      assertThat(VisitView.of(again, other, WORDS)).isEqualTo(VisitView.of(model, one, WORDS));
+    }
+    assertThat(onDisk().calls().get(0).moves())
+        .extracting(CallSheet.Logged::wallSeconds)
+        .containsExactly(3L, 6L, 9L, 12L, 15L, 18L, 21L, 24L, 27L);
+  }
+
+  @Test
+  void whatIsHandedInIsOverAndTheNextCallWaits() {
+    QuizModel model = begun(Rules.STANDARD, "A-17");
+    model.want(MOVES.get(0));
+    model.keep(rodFilm());
+    model.conclude(Objects.requireNonNull(model.draft().conclusion()));
+    assertThat(model.closed()).isTrue();
+    assertThat(model.over()).isFalse();
+    model.want(MOVES.get(0));
+    assertThat(model.said(WORDS)).isEqualTo("Not possible: the call is over.");
+    QuizModel again = begun(Rules.STANDARD, "A-17");
+    assertThat(Objects.requireNonNull(again.call()).name()).isEqualTo("after-the-move");
+    again.want(new Move.Tempted(Temptation.LIGHTING_BY_HAND));
+    assertThat(again.over()).isTrue();
+    assertThat(CallRow.ending(again, WORDS)).contains(sheet().toString());
+    assertThat(onDisk().call("cold-mornings").orElseThrow().conclusion())
+        .isEqualTo(rodFilm().conclusion());
+  }
+
+  @Test
+  void whatIsDangerousStopsTheCallAndSaysWhatToMind() {
+    QuizModel model = begun(Rules.STANDARD, "A-17");
+    model.want(new Move.Repaired(Repair.REMAKE_CONNECTOR));
+    VisitView view = VisitView.of(model, model.visit(), WORDS);
+    assertThat(view.stopped()).contains("stopped");
+    assertThat(view.cautions()).containsExactly("Turn off gas and power before opening.");
+    assertThat(model.closed()).isTrue();
+    model.conclude(Objects.requireNonNull(rodFilm().conclusion()));
+    assertThat(onDisk().calls().get(0).conclusion()).isNull();
+  }
+
+  @Test
+  void whatIsClosedIsNotOfferedAndTemptationsLookLikeTheRest() {
+    Quiz quiz = SmallQuiz.under(Rules.STANDARD);
+    ServiceCall call = quiz.calls().get(0);
+    List<Offer> checks = Offer.checks(call, WORDS);
+    assertThat(checks)
+        .noneMatch(
+            o ->
+                o.move() instanceof Move.Checked c
+                    && c.check().work().equals(java.util.Optional.of(Look.ROD)));
+    List<Offer> repairs = Offer.repairs(call, WORDS);
+    List<Offer> tempting = repairs.stream().filter(o -> o.move() instanceof Move.Tempted).toList();
+    assertThat(tempting).hasSize(Temptation.values().length - 1);
+    for (Offer offer : tempting) {
+      assertThat(repairs).anyMatch(o -> o.part() == offer.part() && !tempting.contains(o));
+      Temptation temptation = ((Move.Tempted) offer.move()).temptation();
+      assertThat(offer.cautions()).doesNotContain(WORDS.heading(temptation.caution()));
+      assertThat(offer.costs()).matches("\\d+ min, parts 0");
+    }
+    assertThat(repairs).isSortedAccordingTo(java.util.Comparator.comparing(Offer::part));
+    assertThat(checks).anyMatch(o -> o.has("RÓD gap"));
+  }
+
+  @Test
+  void theClockOnTheWallEndsIt() {
+    QuizModel model = begun(new Rules(2, false), "A-17");
+    assertThat(CallRow.clock(model, WORDS)).isEqualTo("Left: 2:00");
+    nanos += 119 * SECOND;
+    model.want(MOVES.get(0));
+    assertThat(model.over()).isFalse();
+    nanos += SECOND;
+    model.want(MOVES.get(1));
+    assertThat(model.over()).isTrue();
+    assertThat(onDisk().calls().get(0).moves()).hasSize(1);
+    QuizModel again = begun(new Rules(2, false), "A-17");
+    assertThat(again.secondsLeft()).hasValue(1);
+  }
+
+  @Test
+  void extraTimeIsKeptInTheSheet() {
+    QuizModel model = model();
+    model.open(SmallQuiz.file(folder, new Rules(2, false)));
+    model.keep(model.start().withLearner("B").withExtra(50).withSheet(sheet()));
+    model.begin();
+    assertThat(model.secondsLeft()).hasValue(180);
+    assertThat(onDisk().extraTimeRatio()).isEqualTo(1.5);
+  }
+
+  @Test
+  void nobodyWritesOverTheSheetOfAnother() throws Exception {
+    begun(Rules.STANDARD, "A-17");
+    String before = Files.readString(sheet());
+    QuizModel other = begun(Rules.STANDARD, "B-3");
+    assertThat(other.attempt()).isNull();
+    assertThat(other.said(WORDS)).contains("A-17");
+    assertThat(Files.readString(sheet())).isEqualTo(before);
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"", "{}", "no json", "{\"format\": \"halfwave-quiz\", \"version\": 9}"})
+  void aFileThatIsNoQuizIsRefusedInOneLine(String text) {
+    Path file = folder.resolve("odd.json");
+    AtomicFile.write(file, text);
+    QuizModel model = model();
+    model.open(file);
+    assertThat(model.quiz()).isNull();
+    assertThat(model.said(WORDS)).contains("odd.json").doesNotContain("\n");
+    assertThat(failures).isEmpty();
+  }
+
+  @Test
+  void aSheetThatIsNoneOrHasAnImpossibleMoveIsLeftAlone() throws Exception {
+    Quiz quiz = SmallQuiz.under(Rules.STANDARD);
+    AtomicFile.write(sheet(), "letter to a friend");
+    assertThat(begun(Rules.STANDARD, "A-17").said(WORDS)).contains("sheet.json");
+    CallSheet odd =
+        new CallSheet(
+            "cold-mornings", List.of(new CallSheet.Logged(new Move.Gas(true), 0, 0, "")), null);
+    AnswerSheet sheet =
+        new AnswerSheet("e", quiz.name(), QuizText.hash(quiz), "A-17", 1, List.of(odd));
+    AtomicFile.write(sheet(), SheetFile.text(sheet));
+    QuizModel model = begun(Rules.STANDARD, "A-17");
+    assertThat(model.said(WORDS)).contains("cannot be gone on with");
+    assertThat(Files.readString(sheet())).isEqualTo(SheetFile.text(sheet));
+  }
+
+  @Test
+  void aDiskThatRefusesIsToldAndTriedAgain() throws Exception {
+    QuizModel model = begun(Rules.STANDARD, "A-17");
+    Files.delete(sheet());
+    Files.createDirectory(sheet());
+    model.want(MOVES.get(0));
+    assertThat(model.unsaved()).isTrue();
+    assertThat(model.said(WORDS)).contains("sheet.json");
+    Files.delete(sheet());
+    model.save();
+    assertThat(model.unsaved()).isFalse();
+    assertThat(onDisk().calls().get(0).moves()).hasSize(1);
+  }
+
+  @Test
+  void whileSomethingIsPlayedNothingElseIsBegun() {
+    ManualExecutor background = new ManualExecutor();
+    QuizModel model =
+        new QuizModel(background, Runnable::run, () -> nanos, SmallQuiz.OUTLOOKS, failures::add);
+    model.open(SmallQuiz.file(folder, Rules.STANDARD));
+    background.run();
+    model.keep(model.start().withLearner("A").withSheet(sheet()));
+    model.begin();
+    background.run();
+    model.want(MOVES.get(0));
+    model.want(MOVES.get(3));
+    assertThat(model.busy()).isTrue();
+    background.run();
+    assertThat(Objects.requireNonNull(model.visit()).log()).hasSize(1);
+    assertThat(failures).isEmpty();
+  }
+
+  @Test
+  void theNameOfASheetIsOneForAnyDisk() {
+    assertThat(QuizStart.EMPTY.withLearner(" Ñandú/7 ").sheetName("Two calls"))
+        .isEqualTo("two-calls-nandu-7");
+    assertThat(QuizStart.about(SmallQuiz.under(new Rules(30, true)), WORDS))
+        .contains("Two calls", "30 min", "Hints");
+  }
+}

@@ -1,0 +1,91 @@
+package halfwave.gui.swing;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import halfwave.io.ProgressFile;
+import halfwave.quiz.Help;
+import java.awt.event.KeyEvent;
+import java.nio.file.Path;
+import javax.swing.AbstractButton;
+import javax.swing.JComboBox;
+import javax.swing.JTextArea;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+
+/** Practice as a hand does it, on the calls that come with the program. */
+class PracticeRobotTest extends WithWindow {
+
+  private QuizHands hands;
+
+  @BeforeEach
+  void openPractice() {
+    hands = new QuizHands(open, hand, folder);
+    hands.practise();
+  }
+
+  @Test
+  void stepsAreShownUntilTheMarksAndProgressIsKept() {
+    hands.choose("practice.help", 1);
+    hands.first();
+    assertThat(hand.now(JTextArea.class, "practice.said").getText()).contains("Watch a call");
+    hand.click("practice.follow");
+    hands.idle();
+    assertThat(hand.now(AbstractButton.class, "practice.undo").isEnabled()).isTrue();
+    hands.follow();
+    assertThat(hand.there("practice.marks")).isTrue();
+    hand.click("practice.leave");
+    hands.idle();
+    Path mine = folder.resolve("mine.json");
+    hands.press("practice.export");
+    hand.choose(mine);
+    var progress = ProgressFile.read(mine);
+    assertThat(progress.calls()).isEqualTo(1);
+    assertThat(progress).isEqualTo(ProgressFile.read(folder.resolve("progress.json")));
+  }
+
+  @Test
+  void aCheckIsAskedAboutDoneAndTakenBackByKeys() {
+    hands.choose("practice.help", Help.ASKING.ordinal() + 1);
+    hands.first();
+    hand.click("visit.search");
+    hand.type("thermostat");
+    hand.key(KeyEvent.VK_ENTER);
+    hand.key(KeyEvent.VK_ENTER);
+    open.await("the question", () -> hand.there("practice.expected"));
+    JComboBox<?> expected = hand.now(JComboBox.class, "practice.expected");
+    open.await("the keyboard in the question", expected::isFocusOwner);
+    hand.key(KeyEvent.VK_DOWN);
+    hand.click("practice.remain.rod");
+    hand.click("practice.answer");
+    hands.idle();
+    assertThat(hand.there("practice.expected")).isFalse();
+    assertThat(texts()).contains("What you named (rod)", "xpected");
+    hand.key(KeyEvent.VK_Z, KeyEvent.CTRL_DOWN_MASK);
+    hands.idle();
+    assertThat(texts()).doesNotContain("What you named");
+    assertThat(hand.now(AbstractButton.class, "practice.undo").isEnabled()).isFalse();
+  }
+
+  private static String texts() {
+    StringBuilder all = new StringBuilder();
+    OpenWindow.onScreen(
+        () -> {
+          Hand.seen().stream()
+              .filter(JTextArea.class::isInstance)
+              .forEach(c -> all.append(((JTextArea) c).getText()).append('\n'));
+          return null;
+        });
+    return all.toString();
+  }
+
+  @Test
+  void anotherLookKeepsTheCall() {
+    hands.choose("practice.help", Help.NONE.ordinal() + 1);
+    hands.first();
+    hands.act(0, "since when");
+    String before = hand.now(JTextArea.class, "visit.complaint").getText();
+    hand.menu("menu.dark");
+    assertThat(hand.find(JTextArea.class, "visit.complaint").getText()).isEqualTo(before);
+    assertThat(texts()).contains("Ask since when");
+  }
+}

@@ -1,0 +1,184 @@
+package halfwave.gui.swing;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import halfwave.gui.presentation.HelpPage;
+import halfwave.gui.presentation.SmallQuiz;
+import halfwave.io.SheetFile;
+import halfwave.quiz.AnswerSheet;
+import halfwave.quiz.Move;
+import halfwave.quiz.Rules;
+import java.awt.Component;
+import java.awt.event.KeyEvent;
+import java.nio.file.Files;
+import java.util.ArrayList;
+import java.util.List;
+import javax.swing.AbstractButton;
+import javax.swing.JList;
+import javax.swing.JTextArea;
+import javax.swing.JTextField;
+import javax.swing.SwingUtilities;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+
+/** A quiz as a hand takes it, by mouse and by keys. */
+class QuizRobotTest extends WithWindow {
+
+  /** WCAG 2.2, 2.5.8. */
+  private static final int LEAST_TARGET = 24;
+
+  private QuizHands hands;
+
+  @BeforeEach
+  void openQuiz() {
+    hands = new QuizHands(open, hand, folder);
+    hands.window();
+  }
+
+  private AnswerSheet onDisk() {
+    return SheetFile.read(folder.resolve("sheet.json"), SmallQuiz.under(Rules.STANDARD));
+  }
+
+  private void search(String text) {
+    JTextField field = hand.find(JTextField.class, "visit.search");
+    hand.click(field);
+    open.await("the keyboard in the search", field::isFocusOwner);
+    hand.key(KeyEvent.VK_A, KeyEvent.CTRL_DOWN_MASK);
+    hand.type(text);
+  }
+
+  @Test
+  void twoCallsAreTakenByMouseAndKeys() {
+    hands.fill(Rules.STANDARD, "");
+    assertThat(hand.now(AbstractButton.class, "quiz.begin").isEnabled()).isFalse();
+    hand.click("quiz.learner");
+    hand.type("A-17");
+    hand.click("quiz.begin");
+    hands.idle();
+
+    search("thermostat");
+    hand.key(KeyEvent.VK_ENTER);
+    open.await("the list", hand.now(JList.class, "visit.checks")::isFocusOwner);
+    hand.key(KeyEvent.VK_ENTER);
+    hands.idle();
+    search("since when");
+    hand.click("visit.act");
+    hands.idle();
+    assertThat(onDisk().calls().get(0).moves()).hasSize(2);
+
+    hand.key(KeyEvent.VK_2, KeyEvent.CTRL_DOWN_MASK);
+    hand.click("visit.suspect.rod");
+    hand.click("visit.state");
+    hands.idle();
+    hand.click("visit.power");
+    hands.idle();
+    assertThat(hand.now(AbstractButton.class, "visit.power").isSelected()).isFalse();
+    hand.click("visit.gas");
+    hands.idle();
+    hands.offer(1, "abrasive pad");
+    hand.click("visit.act");
+    hands.idle();
+
+    hands.front("visit.tabs", 2);
+    assertThat(hand.now(AbstractButton.class, "visit.hand-in").isEnabled()).isFalse();
+    hands.choose("visit.cause", 2);
+    hands.choose("visit.place", 4);
+    hands.press("visit.hand-in");
+    hand.answer("Hand in");
+    hands.idle();
+    assertThat(onDisk().calls().get(0).moves()).hasSize(6);
+    assertThat(onDisk().calls().get(0).conclusion()).isNotNull();
+    assertThat(hand.now(AbstractButton.class, "visit.act").isEnabled()).isFalse();
+
+    hand.click("quiz.go.after-the-move");
+    hands.idle();
+    hands.offer(1, "by hand");
+    hand.click("visit.act");
+    hands.idle();
+    JTextArea done = hand.find(JTextArea.class, "quiz.done");
+    assertThat(done.getText()).contains(folder.resolve("sheet.json").toString());
+    assertThat(onDisk().calls().get(1).moves().get(0).move()).isInstanceOf(Move.Tempted.class);
+  }
+
+  @Test
+  void aDangerousActStopsTheCallAndAnotherLookOrWindowKeepsIt() throws Exception {
+    hands.fill(Rules.STANDARD, "A-17");
+    hands.begin();
+    hands.offer(0, "gap");
+    hand.click("visit.act");
+    hands.idle();
+    assertThat(hand.find(JTextArea.class, "visit.stopped").getText()).contains("stopped");
+    assertThat(hand.there("visit.cautions")).isTrue();
+    assertThat(hand.now(AbstractButton.class, "visit.power").isEnabled()).isFalse();
+    hand.menu("menu.dark");
+    assertThat(hand.find(JTextArea.class, "visit.stopped").getText()).contains("stopped");
+
+    open.close();
+    open = OpenWindow.plain(folder);
+    hand = new Hand(open);
+    hands = new QuizHands(open, hand, folder);
+    hands.window();
+    hands.fill(Rules.STANDARD, "A-17");
+    hands.begin();
+    assertThat(hand.find(JTextArea.class, "visit.complaint").getText())
+        .as("the call that is left")
+        .contains("Since we moved in");
+    hand.click("quiz.go.cold-mornings");
+    hands.idle();
+    assertThat(hand.find(JTextArea.class, "visit.stopped").getText()).contains("stopped");
+  }
+
+  @Test
+  void aFileThatIsNoQuizIsRefusedInTheWindow() throws Exception {
+    Files.writeString(folder.resolve("odd.json"), "{}");
+    hands.press("quiz.open");
+    hand.choose(folder.resolve("odd.json"));
+    hands.idle();
+    assertThat(hand.now(JTextArea.class, "quiz.said").getText()).contains("odd.json");
+  }
+
+  @Test
+  void helpIsAtHand() {
+    hand.click("quiz.learner");
+    hand.key(KeyEvent.VK_F1);
+    open.await("help", () -> hand.there("help.search"));
+    JList<?> topics = hand.now(JList.class, "help.topics");
+    assertThat(OpenWindow.onScreen(topics::getSelectedValue))
+        .isInstanceOfSatisfying(HelpPage.class, page -> assertThat(page.topic()).isEqualTo("quiz"));
+  }
+
+  /** WCAG 2.2, 2.5.8 and 4.1.2, as for the main window. */
+  @Test
+  void everyControlHasANameAndCanBeHit() {
+    List<String> wrong = new ArrayList<>();
+    wrong(wrong);
+    hands.fill(new Rules(30, true), "A-17");
+    hands.begin();
+    for (int tab = 0; tab < 3; tab++) {
+      hands.front("visit.tabs", tab);
+      hands.front("visit.offers", tab);
+      wrong(wrong);
+    }
+    assertThat(wrong).isEmpty();
+  }
+
+  private void wrong(List<String> wrong) {
+    int seen =
+        OpenWindow.onScreen(
+            () -> {
+              List<Component> controls = new ArrayList<>(AccessRobotTest.controls());
+              controls.removeIf(c -> SwingUtilities.getWindowAncestor(c) == open.frame());
+              for (Component c : controls) {
+                String name = c.getAccessibleContext().getAccessibleName();
+                if (name == null || name.isBlank() || c.getName() == null) {
+                  wrong.add("no name: " + c);
+                }
+                if (Math.min(c.getWidth(), c.getHeight()) < LEAST_TARGET) {
+                  wrong.add("too small: " + name + ' ' + c.getSize());
+                }
+              }
+              return controls.size();
+            });
+    assertThat(seen).isGreaterThan(4);
+  }
+}
