@@ -23,7 +23,7 @@ public final class Places {
     return places;
   }
 
-  /** The least repair of each fault, by cost and then by minutes. */
+  /** The least repair of each fault, by cost, by what it leaves, then by minutes. */
   public static List<Repair> repairs(Cause cause) {
     return cause.kinds().stream()
         .map(
@@ -31,6 +31,7 @@ public final class Places {
                 Repair.curing(kind).stream()
                     .min(
                         Comparator.comparingInt(Repair::costUnits)
+                            .thenComparingDouble(Repair::residueMeters)
                             .thenComparingInt(Repair::minutes))
                     .orElseThrow())
         .distinct()

@@ -68,8 +68,8 @@ class QuizCommandTest {
     takeFirstCall();
     JsonNode marks = new ObjectMapper().readTree(CommandRun.of("quiz", "grade", quiz, sheet, "--json").out());
     JsonNode first = marks.at("/sheets/0/calls/0");
-    // an expert's way: tests, proof and cause; what was named held part of what was possible
-    assertThat(first.at("/totalRatio").doubleValue()).isGreaterThan(0.9);
+    // a sound way and the right result; the light was not read, and too much was thought possible
+    assertThat(first.at("/totalRatio").doubleValue()).isGreaterThan(0.75);
     assertThat(first.at("/whole").booleanValue()).isTrue();
     assertThat(marks.at("/sheets/0/calls/1/totalRatio").doubleValue()).isZero();
     assertThat(CommandRun.of("quiz", "report", quiz, sheet).out()).contains("ann", "cat-hair", "alpha");
