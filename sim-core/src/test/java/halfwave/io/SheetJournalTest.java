@@ -7,10 +7,8 @@ import halfwave.quiz.CallSheet;
 import halfwave.quiz.InventedClass;
 import halfwave.quiz.Move;
 import halfwave.quantity.Noise;
-import java.io.BufferedReader;
 import java.io.IOException;
-import java.io.InputStreamReader;
-import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -59,6 +57,7 @@ class SheetJournalTest {
   void losesAtMostTheLastAct() throws IOException, InterruptedException {
     for (int k = 0; k < KILLED; k++) {
       Path file = folder.resolve(k + ".json");
+      Path said = folder.resolve(k + ".txt");
       Process process =
           new ProcessBuilder(
                   Path.of(System.getProperty("java.home"), "bin", "java").toString(),
@@ -67,26 +66,19 @@ class SheetJournalTest {
                   Taking.class.getName(),
                   file.toString())
               .redirectError(ProcessBuilder.Redirect.DISCARD)
+              .redirectOutput(said.toFile())
               .start();
-      int told;
-      try (BufferedReader out =
-          new BufferedReader(
-              new InputStreamReader(process.getInputStream(), StandardCharsets.UTF_8))) {
-        // the program has begun
-        String first = out.readLine();
-        assertThat(first).isEqualTo("1");
-        double wait = MOST_SECONDS * Noise.uniform(7, Noise.Purpose.VARIANT, k);
-        Thread.sleep(Math.round(1000 * wait));
-        process.destroyForcibly().waitFor();
-        told = 1;
-        for (String line = out.readLine(); line != null; line = out.readLine()) {
-          // the last line may be cut
-          told = line.matches("\\d+") ? Math.max(told, Integer.parseInt(line)) : told;
-        }
+      while (process.isAlive() && !Files.exists(file)) {
+        Thread.sleep(5);
       }
+      Thread.sleep(Math.round(1000 * MOST_SECONDS * Noise.uniform(7, Noise.Purpose.VARIANT, k)));
+      process.destroyForcibly().waitFor();
+      String lines = Files.readString(said);
+      // the last line may be cut
+      long told = lines.chars().filter(c -> c == '\n').count();
       AnswerSheet kept = SheetFile.read(file, InventedClass.quiz());
       int moves = kept.calls().get(0).moves().size();
-      assertThat(moves).as("killed after " + told).isBetween(told, told + 1);
+      assertThat(moves).as("killed after " + told).isBetween((int) told, (int) told + 1);
     }
   }
 }

@@ -36,7 +36,7 @@ class SheetSchemaContractTest {
         "\"learner\" : \"[^\"]*\"|\"learner\" : \" \"",
         "\"learner\"|\"mark\" : 1, \"learner\"",
         "check call|dance call",
-        "\"minute\" : |\"minute\" : -",
+        "\"minute\" : \\d+|\"minute\" : -1",
         "\"seconds\" : 0|\"seconds\" : 0.5"
       })
   void bothRefuse(String what, String by) throws IOException {

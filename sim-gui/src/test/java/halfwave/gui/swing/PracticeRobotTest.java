@@ -8,7 +8,9 @@ import java.awt.event.KeyEvent;
 import java.nio.file.Path;
 import javax.swing.AbstractButton;
 import javax.swing.JComboBox;
+import javax.swing.JList;
 import javax.swing.JTextArea;
+import javax.swing.JTextField;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 
@@ -47,9 +49,12 @@ class PracticeRobotTest extends WithWindow {
   void aCheckIsAskedAboutDoneAndTakenBackByKeys() {
     hands.choose("practice.help", Help.ASKING.ordinal() + 1);
     hands.first();
-    hand.click("visit.search");
+    JTextField field = hand.find(JTextField.class, "visit.search");
+    hand.click(field);
+    open.await("the keyboard in the search", field::isFocusOwner);
     hand.type("thermostat");
     hand.key(KeyEvent.VK_ENTER);
+    open.await("the keyboard in the list", hand.now(JList.class, "visit.checks")::isFocusOwner);
     hand.key(KeyEvent.VK_ENTER);
     open.await("the question", () -> hand.there("practice.expected"));
     JComboBox<?> expected = hand.now(JComboBox.class, "practice.expected");

@@ -40,9 +40,13 @@ class QuizRobotTest extends WithWindow {
   }
 
   private void search(String text) {
-    JTextField field = hand.find(JTextField.class, "visit.search");
+    type("visit.search", text);
+  }
+
+  private void type(String name, String text) {
+    JTextField field = hand.find(JTextField.class, name);
     hand.click(field);
-    open.await("the keyboard in the search", field::isFocusOwner);
+    open.await("the keyboard in " + name, field::isFocusOwner);
     hand.key(KeyEvent.VK_A, KeyEvent.CTRL_DOWN_MASK);
     hand.type(text);
   }
@@ -51,8 +55,8 @@ class QuizRobotTest extends WithWindow {
   void twoCallsAreTakenByMouseAndKeys() {
     hands.fill(Rules.STANDARD, "");
     assertThat(hand.now(AbstractButton.class, "quiz.begin").isEnabled()).isFalse();
-    hand.click("quiz.learner");
-    hand.type("A-17");
+    type("quiz.learner", "A-17");
+    hand.ready("quiz.begin");
     hand.click("quiz.begin");
     hands.idle();
 
@@ -139,7 +143,9 @@ class QuizRobotTest extends WithWindow {
 
   @Test
   void helpIsAtHand() {
-    hand.click("quiz.learner");
+    JTextField field = hand.find(JTextField.class, "quiz.learner");
+    hand.click(field);
+    open.await("the keyboard in the window", field::isFocusOwner);
     hand.key(KeyEvent.VK_F1);
     open.await("help", () -> hand.there("help.search"));
     JList<?> topics = hand.now(JList.class, "help.topics");
