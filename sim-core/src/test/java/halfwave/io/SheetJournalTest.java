@@ -2,11 +2,11 @@ package halfwave.io;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import halfwave.quantity.Noise;
 import halfwave.quiz.AnswerSheet;
 import halfwave.quiz.CallSheet;
 import halfwave.quiz.InventedClass;
 import halfwave.quiz.Move;
-import halfwave.quantity.Noise;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;

@@ -83,8 +83,7 @@ final class QuizExportCommand implements Callable<Integer> {
       AtomicFile.write(items, GradebookCsv.items(report));
     }
     if (xapi != null) {
-      AtomicFile.write(
-          xapi, new XapiStatements(quiz, address(command), Instant.now()).of(marks));
+      AtomicFile.write(xapi, new XapiStatements(quiz, address(command), Instant.now()).of(marks));
     }
     return QuizArgument.refused(folder, standard) ? Failures.BAD_INPUT : 0;
   }
@@ -108,12 +107,10 @@ final class QuizExportCommand implements Callable<Integer> {
   private static CommandFailedException missing(String command, String what) {
     return new CommandFailedException(
         Failures.BAD_INPUT,
-        Message.of(
-            MessageKey.USAGE_MISSING_ARGUMENT, Argument.text(command), Argument.text(what)));
+        Message.of(MessageKey.USAGE_MISSING_ARGUMENT, Argument.text(command), Argument.text(what)));
   }
 
-  private static void ending(
-      String command, String option, @Nullable Path target, String wanted) {
+  private static void ending(String command, String option, @Nullable Path target, String wanted) {
     if (target != null) {
       Ending.check(command, option, target, wanted);
     }

@@ -65,8 +65,7 @@ final class QuizPrintCommand implements Callable<Integer> {
   public Integer call() {
     String command = standard.spec().qualifiedName();
     QuizPages pages =
-        new QuizPages(
-            paper.size(command), standard.sentences(), standard.language().locale());
+        new QuizPages(paper.size(command), standard.sentences(), standard.language().locale());
     check(command);
     Path from = Objects.requireNonNull(file);
     Appearances appearances = new Appearances();
@@ -131,8 +130,7 @@ final class QuizPrintCommand implements Callable<Integer> {
   private static CommandFailedException missing(String command, String what) {
     return new CommandFailedException(
         Failures.BAD_INPUT,
-        Message.of(
-            MessageKey.USAGE_MISSING_ARGUMENT, Argument.text(command), Argument.text(what)));
+        Message.of(MessageKey.USAGE_MISSING_ARGUMENT, Argument.text(command), Argument.text(what)));
   }
 
   private static void ending(String command, String option, @Nullable Path target) {

@@ -66,18 +66,27 @@ class QuizCommandTest {
   @Test
   void aClassIsExaminedFromTheSetToTheGradebook() throws IOException {
     takeFirstCall();
-    JsonNode marks = new ObjectMapper().readTree(CommandRun.of("quiz", "grade", quiz, sheet, "--json").out());
+    JsonNode marks =
+        new ObjectMapper().readTree(CommandRun.of("quiz", "grade", quiz, sheet, "--json").out());
     JsonNode first = marks.at("/sheets/0/calls/0");
     // a sound way and the right result; the light was not read, and too much was thought possible
     assertThat(first.at("/totalRatio").doubleValue()).isGreaterThan(0.75);
     assertThat(first.at("/whole").booleanValue()).isTrue();
     assertThat(marks.at("/sheets/0/calls/1/totalRatio").doubleValue()).isZero();
-    assertThat(CommandRun.of("quiz", "report", quiz, sheet).out()).contains("ann", "cat-hair", "alpha");
+    assertThat(CommandRun.of("quiz", "report", quiz, sheet).out())
+        .contains("ann", "cat-hair", "alpha");
     Path grades = folder.resolve("grades.csv");
     Path statements = folder.resolve("s.jsonl");
     CommandRun export =
         CommandRun.of(
-            "quiz", "export", quiz, sheet, "--gradebook", grades.toString(), "--xapi", statements.toString());
+            "quiz",
+            "export",
+            quiz,
+            sheet,
+            "--gradebook",
+            grades.toString(),
+            "--xapi",
+            statements.toString());
     assertThat(export.status()).isZero();
     assertThat(grades).content().startsWith("learner,").contains("ann,");
     assertThat(statements).content().contains("\"verb\"");
@@ -89,7 +98,15 @@ class QuizCommandTest {
     Path blank = folder.resolve("blank.pdf");
     Path record = folder.resolve("1-ann.pdf");
     CommandRun run =
-        CommandRun.of("quiz", "print", quiz, sheet, "--blank", blank.toString(), "--marks", folder.toString());
+        CommandRun.of(
+            "quiz",
+            "print",
+            quiz,
+            sheet,
+            "--blank",
+            blank.toString(),
+            "--marks",
+            folder.toString());
     assertThat(run.err()).isEmpty();
     assertThat(blank).exists();
     assertThat(record).exists();
@@ -141,7 +158,10 @@ class QuizCommandTest {
   void aDangerousMoveStopsTheCallWithItsCaution() {
     CommandRun run = take("--learner=ann", "--do=check rod");
     assertThat(run.out()).contains("the call is stopped", "Turn off gas and power");
-    assertThat(take("--do=check call").complaints()).singleElement().asString().contains("the call is over");
+    assertThat(take("--do=check call").complaints())
+        .singleElement()
+        .asString()
+        .contains("the call is over");
   }
 
   @Test
@@ -153,7 +173,10 @@ class QuizCommandTest {
         .contains("--row", "at most");
     assertThat(CommandRun.of("quiz", "new", other, "--row=rod").status()).isEqualTo(2);
     assertThat(CommandRun.of("quiz", "new", other, "--call=nobody").status()).isEqualTo(2);
-    assertThat(CommandRun.of("quiz", "new", quiz).complaints()).singleElement().asString().contains("--replace");
+    assertThat(CommandRun.of("quiz", "new", quiz).complaints())
+        .singleElement()
+        .asString()
+        .contains("--replace");
     assertThat(Path.of(other)).doesNotExist();
   }
 
@@ -165,7 +188,8 @@ class QuizCommandTest {
     assertThat(CommandRun.of("quiz", "grade", quiz, sheet, "--compare", kept.toString()).out())
         .contains("No mark changed.");
     String heavier =
-        Files.readString(Path.of(quiz)).replace("\"interpretation\" : 15.0", "\"interpretation\" : 90.0");
+        Files.readString(Path.of(quiz))
+            .replace("\"interpretation\" : 15.0", "\"interpretation\" : 90.0");
     Files.writeString(Path.of(quiz), heavier);
     assertThat(CommandRun.of("quiz", "grade", quiz, sheet, "--compare", kept.toString()).out())
         .contains("ann, cat-hair: ");
