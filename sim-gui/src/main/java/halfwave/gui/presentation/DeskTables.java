@@ -1,5 +1,6 @@
 package halfwave.gui.presentation;
 
+import halfwave.diagnosis.Cause;
 import halfwave.diagnosis.Check;
 import halfwave.diagnosis.Reasons;
 import halfwave.display.OutcomeText;
@@ -223,6 +224,17 @@ public final class DeskTables {
       }
     }
     return told;
+  }
+
+  /** What was wrong, and what was concluded. */
+  public List<String> truth(CallMarks marks) {
+    Cause said = marks.said();
+    String truth = words.sentences().text(Reasons.name(marks.truth()));
+    String concluded =
+        said == null
+            ? words.text("desk.said-nothing")
+            : words.text("desk.said-cause", words.sentences().text(Reasons.name(said)));
+    return List.of(words.text("practice.truth", truth), concluded);
   }
 
   /** A call move by move. */

@@ -60,7 +60,7 @@ final class DeskBlueprintForm extends JPanel {
     remove = Forms.button(words, "desk.remove-row", "desk.remove-row-tip", this::remove);
     add(Forms.row(add, remove), "span 2, wrap");
     rows = new DeskTable(theme, "desk.rows", words.text("desk.blueprint"), this::free);
-    add(rows.scrolled(), "span 2, grow, wmin 0, hmin 60, wrap");
+    add(rows.scrolled(), "span 2, grow, wmin 0, h " + theme.px(230) + "px, wrap");
     draw = Forms.button(words, "desk.draw", "desk.draw-tip", model::draw);
     add(draw, "span 2, growx 0");
     free();

@@ -67,7 +67,9 @@ final class DeskCallForm extends JPanel {
         Lettering.paragraph(
             words.text("desk.choose-call"), theme.body(), theme.palette().softInk());
     add(hint, WIDE);
-    fields = new JPanel(new MigLayout("insets 0, gap 8 6, fillx, novisualpadding", "[][grow,fill]"));
+    fields =
+        new JPanel(
+            new MigLayout("insets 0, gap 8 6, fillx, hidemode 3, novisualpadding", "[][grow,fill]"));
     fields.setOpaque(false);
     add(fields, "wmin 0");
     row("desk.call-title-english", titleEnglish);
@@ -194,6 +196,7 @@ final class DeskCallForm extends JPanel {
     bench.setSelectedIndex(all.indexOf(call.bench()));
     first.show(draft.faults().isEmpty() ? null : draft.faults().get(0));
     second.show(draft.faults().size() < 2 ? null : draft.faults().get(1));
+    others.setVisible(call.hidden().size() > 1);
     others.setText(
         call.hidden().size() > 1 ? words.text("desk.others", call.hidden().size() - 1) : "");
     minutes.put(draft.minutes());

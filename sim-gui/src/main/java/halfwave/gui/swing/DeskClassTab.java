@@ -11,6 +11,7 @@ import javax.swing.JButton;
 import javax.swing.JComboBox;
 import javax.swing.JComponent;
 import javax.swing.JPanel;
+import javax.swing.JScrollPane;
 import javax.swing.JTextArea;
 import net.miginfocom.swing.MigLayout;
 import org.jspecify.annotations.Nullable;
@@ -19,6 +20,7 @@ import org.jspecify.annotations.Nullable;
 final class DeskClassTab extends JPanel {
 
   private static final long serialVersionUID = 1L;
+  private static final int MOST_TOLD = 96;
   private static final String WIDE = "growx, wmin 0, wrap";
 
   private final transient Theme theme;
@@ -28,6 +30,7 @@ final class DeskClassTab extends JPanel {
   private final transient DeskTables tables;
   private final JTextArea summary;
   private final JTextArea told;
+  private final JScrollPane reasons;
   private final DeskTable learners;
   private final DeskTable items;
   private final DeskTable objectives;
@@ -42,9 +45,9 @@ final class DeskClassTab extends JPanel {
       Theme theme, Wording words, DeskModel model, DeskFiles files, IntConsumer learner) {
     super(
         new MigLayout(
-            "insets 10, gap 10, fill, hidemode 3, novisualpadding",
+            "insets 10, gap 10, fill, novisualpadding",
             "[grow,fill]",
-            "[][][grow 50,fill][grow 50,fill][]"));
+            "[][0:0,grow 50,fill][0:0,grow 50,fill][]"));
     this.theme = theme;
     this.words = words;
     this.model = model;
@@ -60,12 +63,15 @@ final class DeskClassTab extends JPanel {
     JPanel head = row("[][][grow,fill]");
     head.add(collect);
     head.add(compare);
-    head.add(summary, "wmin 0");
-    add(head, WIDE);
+    head.add(summary, "wmin 0, wrap");
     told = Lettering.paragraph("", theme.body(), p.danger());
     told.setName("desk.told");
-    told.setVisible(false);
-    add(told, WIDE);
+    Column lines = new Column(theme);
+    lines.add(told, WIDE);
+    reasons = lines.scrolled();
+    reasons.setVisible(false);
+    head.add(reasons, "span 3, growx, wmin 0, hmax " + theme.px(MOST_TOLD));
+    add(head, WIDE);
     String title = words.text("desk.learners");
     learners = new DeskTable(theme, "desk.learners", title, () -> chosen(learner));
     add(titled("desk.learners", learners), "wmin 0, hmin 0, wrap");
@@ -74,7 +80,9 @@ final class DeskClassTab extends JPanel {
     JPanel below =
         new JPanel(
             new MigLayout(
-                "insets 0, gap 10, fill, novisualpadding", "[grow 62,fill][grow 38,fill]"));
+                "insets 0, gap 10, fill, novisualpadding",
+                "[0:0,grow 60,fill][0:0,grow 40,fill]",
+                "[grow,fill]"));
     below.setOpaque(false);
     below.add(titled("desk.items", items), "wmin 0, hmin 0, growy");
     below.add(titled("desk.objectives", objectives), "wmin 0, hmin 0, growy");
@@ -158,7 +166,7 @@ final class DeskClassTab extends JPanel {
     told.setText(lines);
     told.setForeground(
         marked.refused().isEmpty() ? theme.palette().ink() : theme.palette().danger());
-    told.setVisible(!lines.isEmpty());
+    reasons.setVisible(!lines.isEmpty());
     learners.show(tables.learners(report));
     items.show(tables.items(report));
     objectives.show(tables.objectives(report));

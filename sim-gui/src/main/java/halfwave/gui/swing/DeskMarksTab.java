@@ -39,9 +39,9 @@ final class DeskMarksTab extends JPanel {
   DeskMarksTab(Theme theme, Wording words, DeskModel model, DeskFiles files) {
     super(
         new MigLayout(
-            "insets 10, gap 10, fill, hidemode 3, novisualpadding",
-            "[grow 62,fill][grow 38,fill]",
-            "[][][grow,fill]"));
+            "insets 10, gap 10, fill, novisualpadding",
+            "[0:0,grow 62,fill][0:0,grow 38,fill]",
+            "[][0:0,grow,fill]"));
     this.words = words;
     this.model = model;
     this.files = files;
@@ -49,16 +49,16 @@ final class DeskMarksTab extends JPanel {
     setOpaque(false);
     record = Forms.button(words, "desk.record", "desk.record-tip", this::record);
     JPanel head =
-        new JPanel(new MigLayout("insets 0, gap 8, fillx, novisualpadding", "[][grow,fill][][grow,fill][]"));
+        new JPanel(new MigLayout("insets 0, gap 8, fillx, hidemode 3, novisualpadding", "[][grow,fill][][grow,fill][]"));
     head.setOpaque(false);
     DeskRows.labelled(theme, words, head, "desk.learner", learner, "wmin 0");
     DeskRows.labelled(theme, words, head, "desk.call", call, "wmin 0");
     learner.addActionListener(e -> chosen());
     call.addActionListener(e -> chosen());
-    head.add(record);
-    add(head, "span 2, growx, wmin 0, wrap");
+    head.add(record, "wrap");
     remarks = new CautionPlate(theme, words.text("desk.remarks"));
-    add(remarks, "span 2, growx, wmin 0, wrap");
+    head.add(remarks, "span 5, growx, wmin 0");
+    add(head, "span 2, growx, wmin 0, wrap");
     moves = new DeskTable(theme, "desk.moves", words.text("desk.moves"), this::move);
     told = Lettering.paragraph("", theme.body(), theme.palette().ink());
     told.setName("desk.told-move");
@@ -124,7 +124,7 @@ final class DeskMarksTab extends JPanel {
     moves.clearSelection();
     move();
     MarksView view = MarksView.of(marked, words);
-    marks.show(new MarksView(view.total(), view.truth(), view.marks(), List.of()));
+    marks.show(new MarksView(view.total(), tables.truth(marked), view.marks(), List.of()));
   }
 
   void refresh() {

@@ -49,7 +49,7 @@ final class DeskQuizTab extends JPanel {
     super(
         new MigLayout(
             "insets 10, gap 10, fill, novisualpadding",
-            "[grow 60,fill][grow 40,fill]",
+            "[0:0,grow 58,fill][0:0,grow 42,fill]",
             "[][grow,fill][]"));
     this.theme = theme;
     this.words = words;

@@ -7,9 +7,11 @@ import java.awt.KeyboardFocusManager;
 import java.awt.event.MouseEvent;
 import java.util.List;
 import javax.swing.BorderFactory;
+import javax.swing.JLabel;
 import javax.swing.JScrollPane;
 import javax.swing.JTable;
 import javax.swing.ListSelectionModel;
+import javax.swing.SwingConstants;
 import javax.swing.table.AbstractTableModel;
 import javax.swing.table.TableColumn;
 import org.jspecify.annotations.Nullable;
@@ -31,6 +33,10 @@ final class DeskTable extends JTable {
     setFont(theme.body());
     getTableHeader().setFont(theme.note());
     getTableHeader().setReorderingAllowed(false);
+    if (getTableHeader().getDefaultRenderer() instanceof JLabel head) {
+      // as the cells below
+      head.setHorizontalAlignment(SwingConstants.LEADING);
+    }
     setRowHeight(theme.px(26));
     setSelectionMode(ListSelectionModel.SINGLE_SELECTION);
     setShowGrid(false);
