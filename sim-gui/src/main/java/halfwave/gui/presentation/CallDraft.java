@@ -197,7 +197,7 @@ public record CallDraft(
   }
 
   /** Languages that are not in the form stay. */
-  private static Words merged(Words old, String english, String spanish) {
+  static Words merged(Words old, String english, String spanish) {
     Map<String, String> texts = new TreeMap<>(old.texts());
     texts.remove(SPANISH);
     texts.putAll(words(english, spanish).texts());

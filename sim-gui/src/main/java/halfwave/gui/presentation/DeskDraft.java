@@ -94,9 +94,9 @@ public record DeskDraft(
     return new DeskDraft(other, title, about, seed, passRatio, weights, rules, rows, calls);
   }
 
-  /** With another title; a language that is left blank has the English one. */
+  /** With another title; Spanish that is left blank is the English one. */
   public DeskDraft withTitle(String english, String spanish) {
-    Words other = CallDraft.words(english, spanish);
+    Words other = CallDraft.merged(title, english, spanish);
     return new DeskDraft(name, other, about, seed, passRatio, weights, rules, rows, calls);
   }
 

@@ -261,12 +261,17 @@ public final class DeskTables {
     return best == null || !worse ? "" : words.sentences().text(Reasons.name(best));
   }
 
-  /** What one move told, in sentences. */
+  /** One move with all that it told, in sentences. */
   public String told(MarkedMove move) {
-    Stream<String> better =
-        MarksView.better(move, words).stream();
-    Stream<String> ruledOut = move.ruledOut().stream().map(words.sentences()::sentence);
-    return Stream.concat(better, ruledOut).collect(Collectors.joining(" "));
+    Outcome outcome = move.done().outcome();
+    List<String> told = new ArrayList<>();
+    told.add(words.sentences().sentence(Moves.said(move.done().move())));
+    if (outcome != null) {
+      told.add(words.text("desk.found", OutcomeText.of(outcome, words.sentences())));
+    }
+    told.addAll(MarksView.better(move, words));
+    move.ruledOut().forEach(m -> told.add(words.sentences().sentence(m)));
+    return String.join(" ", told);
   }
 
   /** What is odd about a sheet and about one of its calls. */

@@ -59,7 +59,7 @@ final class DeskBlueprintForm extends JPanel {
     JButton add = Forms.button(words, "desk.add-row", "desk.add-row-tip", this::add);
     remove = Forms.button(words, "desk.remove-row", "desk.remove-row-tip", this::remove);
     add(Forms.row(add, remove), "span 2, wrap");
-    rows = new DeskTable(theme, "desk.rows", words.text("desk.blueprint"), this::free);
+    rows = new DeskTable(theme, "desk.blueprint", words.text("desk.blueprint"), this::free);
     add(rows.scrolled(), "span 2, grow, wmin 0, h " + theme.px(230) + "px, wrap");
     draw = Forms.button(words, "desk.draw", "desk.draw-tip", model::draw);
     add(draw, "span 2, growx 0");

@@ -40,7 +40,7 @@ final class DeskMarksTab extends JPanel {
     super(
         new MigLayout(
             "insets 10, gap 10, fill, novisualpadding",
-            "[0:0,grow 62,fill][0:0,grow 38,fill]",
+            "[0:0,grow 66,fill][0:0,grow 34,fill]",
             "[][0:0,grow,fill]"));
     this.words = words;
     this.model = model;

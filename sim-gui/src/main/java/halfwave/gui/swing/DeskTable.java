@@ -20,7 +20,7 @@ import org.jspecify.annotations.Nullable;
 final class DeskTable extends JTable {
 
   private static final long serialVersionUID = 1L;
-  private static final int WIDEST = 300;
+  private static final int WIDEST = 220;
   private static final int SEEN_ROWS = 3;
 
   private final transient Theme theme;
@@ -30,6 +30,8 @@ final class DeskTable extends JTable {
     this.theme = theme;
     setName(name);
     getAccessibleContext().setAccessibleName(title);
+    setSelectionBackground(theme.palette().accent());
+    setSelectionForeground(theme.palette().sheet());
     setFont(theme.body());
     getTableHeader().setFont(theme.note());
     getTableHeader().setReorderingAllowed(false);

@@ -43,7 +43,7 @@ final class DeskScreens {
       hands.row("desk.calls", 2);
       hands.press("desk.remove");
       hands.form(1);
-      hands.row("desk.rows", 0);
+      hands.row("desk.blueprint", 0);
       hands.press("desk.remove-row");
       hands.press("desk.try");
       hands.idle();
