@@ -4,7 +4,6 @@ import halfwave.bench.Bench;
 import halfwave.bench.ShippedBenches;
 import halfwave.fault.Fault;
 import halfwave.fault.FaultKind;
-
 import halfwave.lesson.Words;
 import halfwave.quantity.RejectedValueException;
 import halfwave.quiz.Hidden;
@@ -169,8 +168,7 @@ public record CallDraft(
   }
 
   private static OptionalDouble severity(Typed fault, Wording words) {
-    return FaultCard.of(fault.kind(), words)
-        .typed(fault.severity(), fault.kind().typical(), words);
+    return FaultCard.of(fault.kind(), words).typed(fault.severity(), fault.kind().typical(), words);
   }
 
   /**

@@ -124,8 +124,7 @@ public record DeskDraft(
   public DeskDraft withRow(Assembly row) {
     List<Assembly> all = new ArrayList<>(rows);
     all.removeIf(
-        r ->
-            r.row().objective() == row.row().objective() && r.row().level() == row.row().level());
+        r -> r.row().objective() == row.row().objective() && r.row().level() == row.row().level());
     all.add(row);
     return withRows(all);
   }

@@ -32,7 +32,6 @@ import java.util.concurrent.Executor;
 import java.util.function.Consumer;
 import java.util.function.Function;
 import java.util.function.Supplier;
-import org.jspecify.annotations.Nullable;
 
 /**
  * The desk of an instructor: makes quizzes, marks answer sheets, writes what follows from them. All
@@ -223,8 +222,7 @@ public final class DeskModel {
                   words.sentences().name(row.row().level()),
                   there));
     } else {
-      Quiz drawn =
-          Assembly.drawn(bank, draft.name(), draft.title(), draft.rows(), draft.seed());
+      Quiz drawn = Assembly.drawn(bank, draft.name(), draft.title(), draft.rows(), draft.seed());
       work.told(words -> words.text("desk.drawn", drawn.calls().size()));
       state(state.with(draft.withCalls(drawn.calls())));
     }
@@ -295,11 +293,8 @@ public final class DeskModel {
               }
               ClassReport report = ClassReport.of(quiz, marks);
               return () -> {
-                state =
-                    state.marked(new DeskClass(grader, report, read.refused(), null));
-                work.told(
-                    words ->
-                        words.text("desk.marked", marks.size(), read.refused().size()));
+                state = state.marked(new DeskClass(grader, report, read.refused(), null));
+                work.told(words -> words.text("desk.marked", marks.size(), read.refused().size()));
               };
             });
   }
@@ -328,8 +323,7 @@ public final class DeskModel {
       return;
     }
     DeskPages pages = new DeskPages(size, words, 0, home, clock.get());
-    work.begin(
-        writing(file, () -> pages.ofClass(output, marked.grader(), marked.report())));
+    work.begin(writing(file, () -> pages.ofClass(output, marked.grader(), marked.report())));
   }
 
   /** Writes all marks of one learner. */

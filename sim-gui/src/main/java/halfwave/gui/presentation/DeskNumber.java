@@ -23,7 +23,9 @@ public record DeskNumber(double least, double most, boolean whole) {
 
   /** As it stands in the field. */
   public String text(double number) {
-    return number == Math.rint(number) ? Long.toString(Math.round(number)) : Double.toString(number);
+    return number == Math.rint(number)
+        ? Long.toString(Math.round(number))
+        : Double.toString(number);
   }
 
   /** What is allowed. */

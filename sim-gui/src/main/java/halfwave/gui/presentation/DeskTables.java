@@ -2,9 +2,9 @@ package halfwave.gui.presentation;
 
 import halfwave.diagnosis.Cause;
 import halfwave.diagnosis.Check;
+import halfwave.diagnosis.Outcome;
 import halfwave.diagnosis.Reasons;
 import halfwave.display.OutcomeText;
-import halfwave.diagnosis.Outcome;
 import halfwave.grading.CallCheck;
 import halfwave.grading.CallMarks;
 import halfwave.grading.ClassReport;
@@ -16,8 +16,8 @@ import halfwave.quiz.Assembly;
 import halfwave.quiz.Moves;
 import halfwave.quiz.Quiz;
 import halfwave.quiz.ServiceCall;
-import halfwave.work.Repair;
 import halfwave.quiz.Temptation;
+import halfwave.work.Repair;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -52,9 +52,7 @@ public final class DeskTables {
   }
 
   private String fixed(double number, int decimals) {
-    return Double.isNaN(number)
-        ? NONE
-        : words.sentences().quantities().fixed(number, decimals);
+    return Double.isNaN(number) ? NONE : words.sentences().quantities().fixed(number, decimals);
   }
 
   private String yes(boolean truth) {
@@ -83,10 +81,22 @@ public final class DeskTables {
   /** Calls of the quiz, with what they count and what came of trying them. */
   public TableView calls(DeskState state) {
     DeskDraft draft = state.draft();
-    List<ServiceCall> calls = draft == null ? List.of() : draft.calls();
     return new TableView(
-        heads("call", "objective", "level", "minutes", "share", "solvable", "tellable", "expert", "mean"),
-        calls.stream().map(c -> row(state, draft, c)).toList());
+        heads(
+            "call",
+            "objective",
+            "level",
+            "minutes",
+            "share",
+            "solvable",
+            "tellable",
+            "expert",
+            "mean"),
+        draft == null ? List.of() : rows(state, draft));
+  }
+
+  private List<List<String>> rows(DeskState state, DeskDraft draft) {
+    return draft.calls().stream().map(c -> row(state, draft, c)).toList();
   }
 
   private List<String> row(DeskState state, DeskDraft draft, ServiceCall call) {
@@ -220,7 +230,11 @@ public final class DeskTables {
         String call = marked.report().quiz().call(c.call()).map(this::title).orElse(c.call());
         told.add(
             words.text(
-                "desk.changed", c.learner(), call, percent(c.beforeRatio()), percent(c.nowRatio())));
+                "desk.changed",
+                c.learner(),
+                call,
+                percent(c.beforeRatio()),
+                percent(c.nowRatio())));
       }
     }
     return told;

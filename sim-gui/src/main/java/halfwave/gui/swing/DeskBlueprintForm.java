@@ -34,7 +34,9 @@ final class DeskBlueprintForm extends JPanel {
   DeskBlueprintForm(Theme theme, Wording words, DeskModel model) {
     super(
         new MigLayout(
-            "insets 0, gap 8 6, fill, novisualpadding", "[][grow,fill]", "[][][][][][][grow,fill][]"));
+            "insets 0, gap 8 6, fill, novisualpadding",
+            "[][grow,fill]",
+            "[][][][][][][grow,fill][]"));
     this.model = model;
     tables = new DeskTables(words);
     setOpaque(false);

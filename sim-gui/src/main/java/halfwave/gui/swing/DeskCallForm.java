@@ -45,10 +45,10 @@ final class DeskCallForm extends JPanel {
   private final JTextArea english = new JTextArea(ROWS, 0);
   private final JTextArea spanish = new JTextArea(ROWS, 0);
   private final JComboBox<String> bench = new JComboBox<>();
-  private final DeskFaultRow first;
-  private final DeskFaultRow second;
+  private final transient DeskFaultRow first;
+  private final transient DeskFaultRow second;
   private final JTextArea others;
-  private final Map<Work, JCheckBox> closed = new LinkedHashMap<>();
+  private final transient Map<Work, JCheckBox> closed = new LinkedHashMap<>();
   private final NumberField minutes;
   private final NumberField parts;
   private final JComboBox<String> objective = new JComboBox<>();
@@ -69,7 +69,8 @@ final class DeskCallForm extends JPanel {
     add(hint, WIDE);
     fields =
         new JPanel(
-            new MigLayout("insets 0, gap 8 6, fillx, hidemode 3, novisualpadding", "[][grow,fill]"));
+            new MigLayout(
+                "insets 0, gap 8 6, fillx, hidemode 3, novisualpadding", "[][grow,fill]"));
     fields.setOpaque(false);
     add(fields, "wmin 0");
     row("desk.call-title-english", titleEnglish);
@@ -81,8 +82,7 @@ final class DeskCallForm extends JPanel {
     second = new DeskFaultRow(theme, words, fields, "desk.second", "desk.no-second");
     others = Lettering.paragraph("", theme.note(), theme.palette().softInk());
     fields.add(others, "skip, " + WIDE);
-    minutes =
-        number("desk.minutes", new DeskNumber(1, CallDraft.MOST_MINUTES, true));
+    minutes = number("desk.minutes", new DeskNumber(1, CallDraft.MOST_MINUTES, true));
     parts = number("desk.parts", new DeskNumber(0, CallDraft.MOST_UNITS, true));
     for (Objective each : Objective.values()) {
       objective.addItem(words.heading(each));
@@ -212,8 +212,7 @@ final class DeskCallForm extends JPanel {
     closed.values().forEach(fields::remove);
     closed.clear();
     for (Work work : CallDraft.closable()) {
-      JCheckBox box =
-          new JCheckBox(Wording.capital(words.sentences().name(work, call.ignition())));
+      JCheckBox box = new JCheckBox(Wording.capital(words.sentences().name(work, call.ignition())));
       box.setName("desk.closed-" + work.id());
       box.setOpaque(false);
       box.setSelected(call.closed().contains(work));

@@ -41,8 +41,7 @@ final class DeskClassTab extends JPanel {
   private final JButton write;
   private transient @Nullable DeskClass shown;
 
-  DeskClassTab(
-      Theme theme, Wording words, DeskModel model, DeskFiles files, IntConsumer learner) {
+  DeskClassTab(Theme theme, Wording words, DeskModel model, DeskFiles files, IntConsumer learner) {
     super(
         new MigLayout(
             "insets 10, gap 10, fill, novisualpadding",
@@ -108,7 +107,8 @@ final class DeskClassTab extends JPanel {
   private JComponent titled(String key, DeskTable table) {
     JPanel panel =
         new JPanel(
-            new MigLayout("insets 0, gap 4, fill, novisualpadding", "[grow,fill]", "[][grow,fill]"));
+            new MigLayout(
+                "insets 0, gap 4, fill, novisualpadding", "[grow,fill]", "[][grow,fill]"));
     panel.setOpaque(false);
     panel.add(
         Lettering.label(words.text(key), theme.heading(), theme.palette().ink()), "wmin 0, wrap");

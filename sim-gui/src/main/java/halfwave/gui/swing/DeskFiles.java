@@ -1,9 +1,11 @@
 package halfwave.gui.swing;
 
 import halfwave.gui.presentation.CallDraft;
+import halfwave.gui.presentation.DeskModel;
 import halfwave.gui.presentation.DeskOutput;
 import halfwave.gui.presentation.Wording;
 import halfwave.paper.PaperSize;
+import java.awt.Component;
 import java.io.File;
 import java.nio.file.Path;
 import java.util.Locale;
@@ -11,6 +13,7 @@ import java.util.Optional;
 import java.util.function.Supplier;
 import javax.swing.JFileChooser;
 import javax.swing.JFrame;
+import javax.swing.JOptionPane;
 import javax.swing.filechooser.FileNameExtensionFilter;
 import org.jspecify.annotations.Nullable;
 
@@ -35,6 +38,24 @@ final class DeskFiles {
   /** Sheets of paper. */
   PaperSize size() {
     return size.get();
+  }
+
+  /** Whether the quiz on the desk may be left: it is saved, or nobody minds. */
+  boolean mayLeave(Component before, DeskModel model) {
+    if (!model.state().unsaved()) {
+      return true;
+    }
+    Object[] buttons = {words.text("file.leave"), words.text("file.cancel")};
+    return JOptionPane.showOptionDialog(
+            before,
+            words.text("desk.unsaved"),
+            words.text("desk.title"),
+            JOptionPane.DEFAULT_OPTION,
+            JOptionPane.WARNING_MESSAGE,
+            null,
+            buttons,
+            buttons[1])
+        == 0;
   }
 
   /** A file to read. */

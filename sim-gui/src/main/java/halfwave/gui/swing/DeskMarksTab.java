@@ -49,7 +49,10 @@ final class DeskMarksTab extends JPanel {
     setOpaque(false);
     record = Forms.button(words, "desk.record", "desk.record-tip", this::record);
     JPanel head =
-        new JPanel(new MigLayout("insets 0, gap 8, fillx, hidemode 3, novisualpadding", "[][grow,fill][][grow,fill][]"));
+        new JPanel(
+            new MigLayout(
+                "insets 0, gap 8, fillx, hidemode 3, novisualpadding",
+                "[][grow,fill][][grow,fill][]"));
     head.setOpaque(false);
     DeskRows.labelled(theme, words, head, "desk.learner", learner, "wmin 0");
     DeskRows.labelled(theme, words, head, "desk.call", call, "wmin 0");
@@ -64,7 +67,8 @@ final class DeskMarksTab extends JPanel {
     told.setName("desk.told-move");
     JPanel left =
         new JPanel(
-            new MigLayout("insets 0, gap 6, fill, novisualpadding", "[grow,fill]", "[grow,fill][]"));
+            new MigLayout(
+                "insets 0, gap 6, fill, novisualpadding", "[grow,fill]", "[grow,fill][]"));
     left.setOpaque(false);
     left.add(moves.scrolled(), "wmin 0, hmin 0, wrap");
     left.add(told, "growx, wmin 0");

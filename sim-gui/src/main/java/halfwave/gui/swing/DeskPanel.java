@@ -41,7 +41,9 @@ final class DeskPanel extends JPanel {
     tabs.addTab(words.text("desk.marks"), marks);
     add(tabs, BorderLayout.CENTER);
     JPanel foot =
-        new JPanel(new MigLayout("insets 0 10 0 10, gap 8, fillx, hidemode 3, novisualpadding", "[grow][]"));
+        new JPanel(
+            new MigLayout(
+                "insets 0 10 0 10, gap 8, fillx, hidemode 3, novisualpadding", "[grow][]"));
     foot.setOpaque(false);
     said = Lettering.paragraph(" ", theme.body(), p.ink());
     said.setName("desk.said");

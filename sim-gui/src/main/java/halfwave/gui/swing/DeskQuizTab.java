@@ -15,7 +15,6 @@ import java.util.List;
 import javax.swing.JButton;
 import javax.swing.JComboBox;
 import javax.swing.JComponent;
-import javax.swing.JOptionPane;
 import javax.swing.JPanel;
 import javax.swing.JTabbedPane;
 import net.miginfocom.swing.MigLayout;
@@ -92,8 +91,7 @@ final class DeskQuizTab extends JPanel {
     forms.addTab(words.text("desk.blueprint"), column(blueprint));
     forms.addTab(words.text("desk.one-call"), column(call));
     add(Plate.around(theme, words.text("desk.forms"), forms), "wmin 0, hmin 0, wrap");
-    JPanel foot =
-        new JPanel(new MigLayout("insets 0, gap 8, novisualpadding", "[][][][][]"));
+    JPanel foot = new JPanel(new MigLayout("insets 0, gap 8, novisualpadding", "[][][][][]"));
     foot.setOpaque(false);
     DeskOutput.OF_QUIZ.forEach(o -> output.addItem(words.text(o.key())));
     DeskRows.labelled(theme, words, foot, "desk.print", output, "wmin 0");
@@ -126,32 +124,15 @@ final class DeskQuizTab extends JPanel {
   // ---------------------------------------------------------------- actions
 
   private void fresh() {
-    if (mayLeave()) {
+    if (files.mayLeave(this, model)) {
       model.fresh();
     }
   }
 
   private void open() {
-    if (mayLeave()) {
+    if (files.mayLeave(this, model)) {
       files.read("desk.open-title").ifPresent(model::open);
     }
-  }
-
-  private boolean mayLeave() {
-    if (!model.state().unsaved()) {
-      return true;
-    }
-    Object[] buttons = {words.text("file.leave"), words.text("file.cancel")};
-    return JOptionPane.showOptionDialog(
-            this,
-            words.text("desk.unsaved"),
-            words.text("desk.title"),
-            JOptionPane.DEFAULT_OPTION,
-            JOptionPane.WARNING_MESSAGE,
-            null,
-            buttons,
-            buttons[1])
-        == 0;
   }
 
   private void save() {
@@ -173,8 +154,7 @@ final class DeskQuizTab extends JPanel {
     files
         .target(wanted, name())
         .ifPresent(
-            file ->
-                model.write(wanted, file, files.size(), (int) furnace.number() - 1, words));
+            file -> model.write(wanted, file, files.size(), (int) furnace.number() - 1, words));
   }
 
   private String name() {

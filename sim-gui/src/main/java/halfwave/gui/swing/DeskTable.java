@@ -86,7 +86,8 @@ final class DeskTable extends JTable {
             .getTableCellRendererComponent(this, column.getHeaderValue(), false, false, -1, c);
     int width = head.getPreferredSize().width;
     for (int r = 0; r < getRowCount(); r++) {
-      width = Math.max(width, prepareRenderer(getCellRenderer(r, c), r, c).getPreferredSize().width);
+      width =
+          Math.max(width, prepareRenderer(getCellRenderer(r, c), r, c).getPreferredSize().width);
     }
     column.setPreferredWidth(Math.min(theme.px(WIDEST), width + theme.px(14)));
   }

@@ -87,8 +87,7 @@ final class QuizWindows {
     return window("desk", "desk", d.words().text("desk.title"), panel, d.theme());
   }
 
-  private SideWindow window(
-      String name, String topic, String title, JPanel content, Theme theme) {
+  private SideWindow window(String name, String topic, String title, JPanel content, Theme theme) {
     return new SideWindow(
         over, name, title, content, () -> help.accept(topic), theme.px(1240), theme.px(780));
   }
@@ -125,6 +124,11 @@ final class QuizWindows {
     window.setVisible(true);
     window.toFront();
     return window;
+  }
+
+  /** Whether the program may end: the quiz on the desk is saved, or nobody minds. */
+  boolean mayLeave() {
+    return new DeskFiles(over, dress().words(), size).mayLeave(over, desk);
   }
 
   /** Whether something is played or written, for tests. */

@@ -428,7 +428,7 @@ public final class Window {
   }
 
   private void quitBench() {
-    if (files.mayLeave()) {
+    if (quizzes.mayLeave() && files.mayLeave()) {
       Front front = panels.front();
       remember(
           settings.withPlace(

@@ -168,8 +168,7 @@ class DeskModelTest {
     assertThat(tables.items(report).rows()).hasSize(2);
     assertThat(tables.objectives(report).rows()).hasSize(1);
     SheetMarks best = report.sheets().get(0);
-    assertThat(tables.moves(best.calls().get(0)).rows())
-        .hasSameSizeAs(best.calls().get(0).moves());
+    assertThat(tables.moves(best.calls().get(0)).rows()).hasSameSizeAs(best.calls().get(0).moves());
     assertThat(tables.remarks(best, best.calls().get(0))).isEmpty();
 
     Path marks = folder.resolve("marks.json");
@@ -178,7 +177,8 @@ class DeskModelTest {
     assertThat(Objects.requireNonNull(model.state().marked()).changes()).isEmpty();
     Files.writeString(
         marks,
-        Files.readString(marks).replaceFirst("(\"call\"[^,]*,\\s*\"totalRatio\" : )[0-9.]+", "$10.001"));
+        Files.readString(marks)
+            .replaceFirst("(\"call\"[^,]*,\\s*\"totalRatio\" : )[0-9.]+", "$10.001"));
     model.compare(marks);
     assertThat(Objects.requireNonNull(model.state().marked()).changes())
         .singleElement()

@@ -30,8 +30,7 @@ public final class SmallClass {
 
   /** Writes their sheets into a folder. */
   public static void handIn(Path folder, Quiz quiz) {
-    Grader grader =
-        new Grader(quiz, QuizText.hash(quiz), Engine.text(), SmallQuiz.OUTLOOKS);
+    Grader grader = new Grader(quiz, QuizText.hash(quiz), Engine.text(), SmallQuiz.OUTLOOKS);
     Appearances appearances = new Appearances();
     for (int k = 0; k < LEARNERS.size(); k++) {
       List<CallSheet> calls = new ArrayList<>();

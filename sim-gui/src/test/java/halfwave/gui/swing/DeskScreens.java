@@ -63,7 +63,8 @@ final class DeskScreens {
     BufferedImage image =
         OpenWindow.onScreen(
             () -> {
-              JDialog found = Hand.look(JDialog.class, d -> "desk".equals(d.getName())).orElseThrow();
+              JDialog found =
+                  Hand.look(JDialog.class, d -> "desk".equals(d.getName())).orElseThrow();
               var all = found.getRootPane();
               BufferedImage made =
                   new BufferedImage(all.getWidth(), all.getHeight(), BufferedImage.TYPE_INT_RGB);
