@@ -38,6 +38,7 @@ public final class HelpTopics {
           "match",
           "forecast",
           "quiz",
+          "desk",
           "editor",
           "export");
 
@@ -74,6 +75,7 @@ public final class HelpTopics {
           Map.entry("quiz", "quiz"),
           Map.entry("visit", "quiz"),
           Map.entry("practice", "quiz"),
+          Map.entry("desk", "desk"),
           Map.entry("seal", "with-a-class"),
           Map.entry("projector", "with-a-class"));
 

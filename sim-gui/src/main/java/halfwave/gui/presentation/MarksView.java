@@ -66,14 +66,17 @@ public record MarksView(String total, List<String> truth, List<Line> marks, List
   }
 
   private static Line line(MarkedMove move, Wording words) {
-    List<String> better =
-        Double.isNaN(move.ratio())
-            ? List.of()
-            : List.of(words.sentences().sentence(Better.said(move)));
     return new Line(
         Wording.capital(words.sentences().text(Moves.said(move.done().move()))),
         move.ratio(),
         words.sentences().name(move.kind()),
-        better);
+        better(move, words));
+  }
+
+  /** How good a move was, and what would have been better; nothing where it is not marked so. */
+  static List<String> better(MarkedMove move, Wording words) {
+    return Double.isNaN(move.ratio())
+        ? List.of()
+        : List.of(words.sentences().sentence(Better.said(move)));
   }
 }

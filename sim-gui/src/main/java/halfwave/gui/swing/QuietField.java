@@ -4,7 +4,7 @@ import java.awt.Rectangle;
 import javax.swing.JTextField;
 
 /** A field that scrolls itself into sight only while someone types in it. */
-final class QuietField extends JTextField {
+class QuietField extends JTextField {
 
   private static final long serialVersionUID = 1L;
 

@@ -1,8 +1,10 @@
 package halfwave.gui.swing;
 
+import halfwave.gui.presentation.DeskModel;
 import halfwave.gui.presentation.PracticeModel;
 import halfwave.gui.presentation.QuizModel;
 import halfwave.gui.presentation.Wording;
+import halfwave.paper.PaperSize;
 import java.awt.event.KeyEvent;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
@@ -18,20 +20,32 @@ final class QuizWindows {
   private final JFrame over;
   private final QuizModel quiz;
   private final PracticeModel practice;
+  private final DeskModel desk;
+  private final Supplier<PaperSize> size;
   private final Consumer<String> help;
   private @Nullable Dress dress;
   private @Nullable SideWindow quizWindow;
   private @Nullable SideWindow practiceWindow;
+  private @Nullable SideWindow deskWindow;
   private Runnable moves = () -> {};
   private Runnable practised = () -> {};
+  private Runnable instructed = () -> {};
 
   /** What they are made of in one language and look. */
   private record Dress(Theme theme, Wording words) {}
 
-  QuizWindows(JFrame over, QuizModel quiz, PracticeModel practice, Consumer<String> help) {
+  QuizWindows(
+      JFrame over,
+      QuizModel quiz,
+      PracticeModel practice,
+      DeskModel desk,
+      Supplier<PaperSize> size,
+      Consumer<String> help) {
     this.over = over;
     this.quiz = quiz;
     this.practice = practice;
+    this.desk = desk;
+    this.size = size;
     this.help = help;
   }
 
@@ -40,17 +54,20 @@ final class QuizWindows {
     dress = new Dress(theme, words);
     moves.run();
     practised.run();
+    instructed.run();
     moves = () -> {};
     practised = () -> {};
+    instructed = () -> {};
     quizWindow = SideWindow.anew(quizWindow, this::makeQuiz);
     practiceWindow = SideWindow.anew(practiceWindow, this::makePractice);
+    deskWindow = SideWindow.anew(deskWindow, this::makeDesk);
   }
 
   private SideWindow makeQuiz() {
     Dress d = dress();
     QuizPanel panel = new QuizPanel(d.theme(), d.words(), quiz);
     moves = quiz.subscribe(panel::refresh);
-    return window("quiz", d.words().text("quiz.title"), panel, d.theme());
+    return window("quiz", "quiz", d.words().text("quiz.title"), panel, d.theme());
   }
 
   private SideWindow makePractice() {
@@ -58,12 +75,21 @@ final class QuizWindows {
     PracticePanel panel = new PracticePanel(d.theme(), d.words(), practice);
     practised = practice.subscribe(panel::refresh);
     practice.open();
-    return window("practice", d.words().text("practice.title"), panel, d.theme());
+    return window("practice", "quiz", d.words().text("practice.title"), panel, d.theme());
   }
 
-  private SideWindow window(String name, String title, JPanel content, Theme theme) {
+  private SideWindow makeDesk() {
+    Dress d = dress();
+    DeskFiles files = new DeskFiles(over, d.words(), size);
+    DeskPanel panel = new DeskPanel(d.theme(), d.words(), desk, files);
+    instructed = desk.subscribe(panel::refresh);
+    desk.begin();
+    return window("desk", "desk", d.words().text("desk.title"), panel, d.theme());
+  }
+
+  private SideWindow window(String name, String topic, String title, JPanel content, Theme theme) {
     return new SideWindow(
-        over, name, title, content, () -> help.accept("quiz"), theme.px(1240), theme.px(780));
+        over, name, title, content, () -> help.accept(topic), theme.px(1240), theme.px(780));
   }
 
   /** The menu in the main window. */
@@ -74,6 +100,8 @@ final class QuizWindows {
     menu.add(item("menu.take", () -> quizWindow = shown(quizWindow, this::makeQuiz)));
     menu.add(
         item("menu.practise", () -> practiceWindow = shown(practiceWindow, this::makePractice)));
+    menu.addSeparator();
+    menu.add(item("menu.desk", () -> deskWindow = shown(deskWindow, this::makeDesk)));
     return menu;
   }
 
@@ -98,20 +126,29 @@ final class QuizWindows {
     return window;
   }
 
+  /** Whether the program may end: the quiz on the desk is saved, or nobody minds. */
+  boolean mayLeave() {
+    return new DeskFiles(over, dress().words(), size).mayLeave(over, desk);
+  }
+
   /** Whether something is played or written, for tests. */
   boolean busy() {
-    return quiz.busy() || practice.busy();
+    return quiz.busy() || practice.busy() || desk.busy();
   }
 
   /** Nobody waits any more. */
   void end() {
     moves.run();
     practised.run();
+    instructed.run();
     if (quizWindow != null) {
       quizWindow.dispose();
     }
     if (practiceWindow != null) {
       practiceWindow.dispose();
+    }
+    if (deskWindow != null) {
+      deskWindow.dispose();
     }
   }
 }

@@ -4,6 +4,7 @@ import halfwave.bench.ShippedBenches;
 import halfwave.board.ShippedBoards;
 import halfwave.gui.presentation.Autosave;
 import halfwave.gui.presentation.BarView;
+import halfwave.gui.presentation.DeskModel;
 import halfwave.gui.presentation.DesktopMotion;
 import halfwave.gui.presentation.EvidenceModel;
 import halfwave.gui.presentation.ForecastModel;
@@ -33,6 +34,7 @@ import java.awt.Toolkit;
 import java.awt.event.WindowAdapter;
 import java.awt.event.WindowEvent;
 import java.nio.file.Path;
+import java.time.Instant;
 import java.time.LocalDate;
 import java.util.Locale;
 import java.util.concurrent.Executor;
@@ -154,6 +156,14 @@ public final class Window {
             outlooks,
             new ProgressKeeper(file.folder()),
             this::trouble),
+        new DeskModel(
+            own("desk"),
+            SwingUtilities::invokeLater,
+            ShippedQuizzes::bank,
+            outlooks,
+            Instant::now,
+            this::trouble),
+        this::sheet,
         this::help);
   }
 
@@ -418,7 +428,7 @@ public final class Window {
   }
 
   private void quitBench() {
-    if (files.mayLeave()) {
+    if (quizzes.mayLeave() && files.mayLeave()) {
       Front front = panels.front();
       remember(
           settings.withPlace(

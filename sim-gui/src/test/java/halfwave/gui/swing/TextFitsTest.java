@@ -101,6 +101,7 @@ class TextFitsTest {
       look(open, "forecast", wrong);
       quiz(open, wrong);
       practice(open, wrong);
+      desk(open, wrong);
     }
     assertThat(wrong.entrySet()).as(window.toString()).isEmpty();
   }
@@ -269,6 +270,27 @@ class TextFitsTest {
     hands.idle();
     hands.act(1, "");
     look(open, "quiz, handed in", wrong);
+  }
+
+  /** Each form of the quiz, the class and the marks. */
+  private void desk(OpenWindow open, Map<String, String> wrong) throws Exception {
+    DeskHands hands = new DeskHands(open, new Hand(open), folder);
+    hands.window();
+    hands.quiz();
+    look(open, "desk, quiz", wrong);
+    hands.form(1);
+    hands.press("desk.add-row");
+    look(open, "desk, blueprint", wrong);
+    hands.row("desk.blueprint", 0);
+    hands.press("desk.remove-row");
+    hands.row("desk.calls", 0);
+    hands.form(2);
+    look(open, "desk, call", wrong);
+    hands.sheets();
+    look(open, "desk, class", wrong);
+    hands.tab(2);
+    hands.row("desk.moves", 1);
+    look(open, "desk, marks", wrong);
   }
 
   /** The choice, a call that is asked about, one that was shown, and its marks. */

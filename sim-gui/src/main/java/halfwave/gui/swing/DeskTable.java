@@ -1,0 +1,152 @@
+package halfwave.gui.swing;
+
+import halfwave.gui.presentation.TableView;
+import java.awt.Component;
+import java.awt.Dimension;
+import java.awt.KeyboardFocusManager;
+import java.awt.event.MouseEvent;
+import java.util.List;
+import javax.swing.BorderFactory;
+import javax.swing.JLabel;
+import javax.swing.JScrollPane;
+import javax.swing.JTable;
+import javax.swing.ListSelectionModel;
+import javax.swing.SwingConstants;
+import javax.swing.table.AbstractTableModel;
+import javax.swing.table.TableColumn;
+import org.jspecify.annotations.Nullable;
+
+/** A table of words, one row of which may be chosen. */
+final class DeskTable extends JTable {
+
+  private static final long serialVersionUID = 1L;
+  private static final int WIDEST = 220;
+  private static final int SEEN_ROWS = 3;
+
+  private final transient Theme theme;
+  private transient @Nullable TableView shown;
+
+  DeskTable(Theme theme, String name, String title, Runnable chosen) {
+    this.theme = theme;
+    setName(name);
+    getAccessibleContext().setAccessibleName(title);
+    setSelectionBackground(theme.palette().accent());
+    setSelectionForeground(theme.palette().sheet());
+    setFont(theme.body());
+    getTableHeader().setFont(theme.note());
+    getTableHeader().setReorderingAllowed(false);
+    if (getTableHeader().getDefaultRenderer() instanceof JLabel head) {
+      // as the cells below
+      head.setHorizontalAlignment(SwingConstants.LEADING);
+    }
+    setRowHeight(theme.px(26));
+    setSelectionMode(ListSelectionModel.SINGLE_SELECTION);
+    setShowGrid(false);
+    setFillsViewportHeight(true);
+    // the usual table keeps the tabulator to itself
+    for (int id :
+        List.of(
+            KeyboardFocusManager.FORWARD_TRAVERSAL_KEYS,
+            KeyboardFocusManager.BACKWARD_TRAVERSAL_KEYS)) {
+      setFocusTraversalKeys(
+          id,
+          KeyboardFocusManager.getCurrentKeyboardFocusManager().getDefaultFocusTraversalKeys(id));
+    }
+    getSelectionModel()
+        .addListSelectionListener(
+            e -> {
+              if (!e.getValueIsAdjusting()) {
+                chosen.run();
+              }
+            });
+  }
+
+  /** Shows a table; the chosen row stays where there still is one. */
+  void show(TableView view) {
+    if (view.equals(shown)) {
+      return;
+    }
+    boolean sameColumns = shown != null && shown.columns().equals(view.columns());
+    shown = view;
+    int row = getSelectedRow();
+    setModel(new Cells(view));
+    if (row >= 0 && sameColumns && row < view.rows().size()) {
+      choose(row);
+    }
+    for (int c = 0; c < view.columns().size(); c++) {
+      widen(c);
+    }
+  }
+
+  private void widen(int c) {
+    TableColumn column = getColumnModel().getColumn(c);
+    Component head =
+        getTableHeader()
+            .getDefaultRenderer()
+            .getTableCellRendererComponent(this, column.getHeaderValue(), false, false, -1, c);
+    int width = head.getPreferredSize().width;
+    for (int r = 0; r < getRowCount(); r++) {
+      width =
+          Math.max(width, prepareRenderer(getCellRenderer(r, c), r, c).getPreferredSize().width);
+    }
+    column.setPreferredWidth(Math.min(theme.px(WIDEST), width + theme.px(14)));
+  }
+
+  /** Chooses a row. */
+  void choose(int row) {
+    if (row != getSelectedRow()) {
+      setRowSelectionInterval(row, row);
+    }
+  }
+
+  @Override
+  public boolean getScrollableTracksViewportWidth() {
+    return getParent() == null || getPreferredSize().width < getParent().getWidth();
+  }
+
+  /** What has no room is read when the pointer rests on it. */
+  @Override
+  public @Nullable String getToolTipText(MouseEvent event) {
+    int row = rowAtPoint(event.getPoint());
+    int column = columnAtPoint(event.getPoint());
+    return row < 0 || column < 0 ? null : String.valueOf(getValueAt(row, column));
+  }
+
+  JScrollPane scrolled() {
+    JScrollPane pane = new JScrollPane(this);
+    pane.setBorder(BorderFactory.createLineBorder(theme.palette().hairline()));
+    pane.setMinimumSize(new Dimension(theme.px(120), theme.px(26) * SEEN_ROWS));
+    pane.setPreferredSize(new Dimension(theme.px(300), theme.px(26) * (SEEN_ROWS + 2)));
+    return pane;
+  }
+
+  private static final class Cells extends AbstractTableModel {
+    private static final long serialVersionUID = 1L;
+
+    private final transient TableView view;
+
+    Cells(TableView view) {
+      this.view = view;
+    }
+
+    @Override
+    public int getRowCount() {
+      return view.rows().size();
+    }
+
+    @Override
+    public int getColumnCount() {
+      return view.columns().size();
+    }
+
+    @Override
+    public String getColumnName(int column) {
+      return view.columns().get(column);
+    }
+
+    @Override
+    public Object getValueAt(int row, int column) {
+      return view.rows().get(row).get(column);
+    }
+  }
+}

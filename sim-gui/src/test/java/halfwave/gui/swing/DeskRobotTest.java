@@ -1,0 +1,105 @@
+package halfwave.gui.swing;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import halfwave.gui.presentation.SmallClass;
+import halfwave.io.QuizFile;
+import java.awt.Component;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import javax.swing.JTextArea;
+import javax.swing.SwingUtilities;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** The window of the instructor's desk: what is pressed there comes to pass. */
+class DeskRobotTest {
+
+  /** WCAG 2.2, success criterion 2.5.8 (px). */
+  private static final int LEAST_TARGET = 24;
+
+  @TempDir private Path folder;
+
+  private static String text(Hand hand, String name) {
+    JTextArea area = hand.find(JTextArea.class, name);
+    return OpenWindow.onScreen(area::getText);
+  }
+
+  @Test
+  void aQuizIsMadeHandedOutMarkedAndRead() throws Exception {
+    List<String> wrong = new ArrayList<>();
+    try (OpenWindow open = OpenWindow.plain(folder)) {
+      Hand hand = new Hand(open);
+      DeskHands hands = new DeskHands(open, hand, folder);
+      hands.window();
+      wrong(open, wrong);
+      hands.quiz();
+      hands.row("desk.bank", 2);
+      hands.press("desk.add");
+      assertThat(hands.rows("desk.calls")).isEqualTo(3);
+      hands.row("desk.calls", 2);
+      hands.press("desk.remove");
+      hands.text("desk.name", "spring");
+      hands.form(1);
+      wrong(open, wrong);
+      hands.row("desk.calls", 0);
+      hands.form(2);
+      hands.text("desk.call-title-english", "Frost");
+      wrong(open, wrong);
+      // another call is chosen: what was typed is kept
+      hands.row("desk.calls", 1);
+      hands.press("desk.hand-out");
+      hand.choose(folder.resolve("out.json"));
+      hands.idle();
+      QuizFile.Opened out = QuizFile.read(folder.resolve("out.json"));
+      assertThat(out.sealed()).isTrue();
+      assertThat(out.quiz().name()).isEqualTo("spring");
+      assertThat(out.quiz().calls().get(0).title().texts()).containsEntry("en", "Frost");
+
+      // back to what was saved, and its class
+      hands.press("desk.open");
+      hand.answer("Leave without saving");
+      hand.choose(folder.resolve("own.json"));
+      hands.idle();
+      hands.sheets();
+      wrong(open, wrong);
+      assertThat(hands.rows("desk.learners")).isEqualTo(SmallClass.LEARNERS.size());
+      assertThat(text(hand, "desk.told")).contains(SmallClass.ODD);
+      hands.press("desk.write");
+      hand.choose(folder.resolve("marks.csv"));
+      hands.idle();
+      assertThat(Files.readString(folder.resolve("marks.csv"))).contains(SmallClass.LEARNERS);
+      hands.row("desk.learners", 1);
+      hands.tab(2);
+      wrong(open, wrong);
+      assertThat(hands.chosen("desk.learner")).isEqualTo(1);
+      hands.row("desk.moves", 0);
+      hands.choose("desk.call", 1);
+      assertThat(hands.rows("desk.moves")).isGreaterThan(2);
+    }
+    assertThat(wrong).isEmpty();
+  }
+
+  /** Controls that have no name, or are too small to be met. */
+  private static void wrong(OpenWindow open, List<String> wrong) {
+    open.settle();
+    OpenWindow.onScreen(
+        () -> {
+          for (Component c : AccessRobotTest.controls()) {
+            if (SwingUtilities.getWindowAncestor(c) == open.frame()) {
+              continue;
+            }
+            String name = c.getAccessibleContext().getAccessibleName();
+            if (name == null || name.isBlank() || c.getName() == null) {
+              wrong.add("no name: " + c);
+            }
+            if (Math.min(c.getWidth(), c.getHeight()) < LEAST_TARGET) {
+              wrong.add("too small: " + name + ' ' + c.getSize());
+            }
+          }
+          return null;
+        });
+  }
+}
