@@ -1193,5 +1193,7 @@ public enum MessageKey {
   /** No mark changed. */
   QUIZ_UNCHANGED,
   /** An absolute address. */
-  ALLOWED_ADDRESS
+  ALLOWED_ADDRESS,
+  /** A step of a routine. */
+  ALLOWED_STEP
 }

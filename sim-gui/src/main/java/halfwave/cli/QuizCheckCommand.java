@@ -4,13 +4,18 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import halfwave.grading.CallCheck;
+import halfwave.grading.ExpertPath;
 import halfwave.grading.Grader;
+import halfwave.grading.Routine;
+import halfwave.io.RoutineFile;
 import halfwave.message.Argument;
 import halfwave.message.Message;
 import halfwave.message.MessageKey;
 import halfwave.quiz.Appearances;
 import halfwave.quiz.Quiz;
 import halfwave.quiz.ServiceCall;
+import halfwave.quiz.Variant;
+import halfwave.quiz.Visit;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -21,6 +26,7 @@ import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
 /** Tries every call of a quiz on each of its furnaces. */
@@ -32,10 +38,16 @@ final class QuizCheckCommand implements Callable<Integer> {
   @Parameters(paramLabel = "QUIZ", descriptionKey = "quiz-file")
   private @Nullable Path file;
 
+  @Option(names = "--routine", paramLabel = "FILE", descriptionKey = "quiz-routine")
+  private @Nullable Path routine;
+
   @Override
   public Integer call() {
     Path from = Objects.requireNonNull(file);
     Quiz quiz = QuizArgument.open(from);
+    if (routine != null) {
+      return compared(quiz, RoutineFile.read(routine));
+    }
     Progress progress = new Progress(standard);
     Grader grader = QuizArgument.grader(quiz, progress);
     Appearances appearances = new Appearances();
@@ -56,6 +68,45 @@ final class QuizCheckCommand implements Callable<Integer> {
           Failures.BAD_INPUT,
           Message.of(MessageKey.QUIZ_UNSOUND, Argument.text(from.toString()), Argument.text(bad)));
     }
+    return 0;
+  }
+
+  /** An order of work beside an expert's, on the first furnace of each call. */
+  private int compared(Quiz quiz, Routine own) {
+    Progress progress = new Progress(standard);
+    Grader grader = QuizArgument.grader(quiz, progress);
+    Appearances appearances = new Appearances();
+    TextTable table =
+        new TextTable(
+            QuizArgument.headings(
+                standard, "call", "whole", "minutes", "cost", "expert-minutes", "expert-cost"),
+            2);
+    ObjectNode root = JsonNodeFactory.instance.objectNode().put("routine", own.name());
+    ArrayNode calls = root.putArray("calls");
+    for (ServiceCall call : quiz.calls()) {
+      Variant variant = Variant.numbered(call, quiz.seed(), 0);
+      Visit visit = own.at(variant, appearances);
+      Visit expert = ExpertPath.of(grader.assessor(call), variant, appearances).end();
+      table.add(
+          List.of(
+              call.name(),
+              standard.sentences().truth(visit.whole()),
+              Integer.toString(visit.minutes()),
+              Integer.toString(visit.partsUnits()),
+              Integer.toString(expert.minutes()),
+              Integer.toString(expert.partsUnits())));
+      calls
+          .addObject()
+          .put("call", call.name())
+          .put("whole", visit.whole())
+          .put("minutes", visit.minutes())
+          .put("partsUnits", visit.partsUnits())
+          .put("expertMinutes", expert.minutes())
+          .put("expertPartsUnits", expert.partsUnits());
+      progress.goOn(calls.size(), quiz.calls().size());
+    }
+    progress.end();
+    standard.out().print(standard.json() ? root.toPrettyString() + "\n" : table.toString());
     return 0;
   }
 

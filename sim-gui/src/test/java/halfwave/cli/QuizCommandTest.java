@@ -194,4 +194,21 @@ class QuizCommandTest {
     assertThat(CommandRun.of("quiz", "grade", quiz, sheet, "--compare", kept.toString()).out())
         .contains("ann, cat-hair: ");
   }
+
+  @Test
+  void anOwnRoutineStandsBesideAnExpert() throws IOException {
+    CommandRun run =
+        CommandRun.of(
+            "quiz", "check", quiz, "--routine", "../docs/examples/routine.json", "--json");
+    assertThat(run.status()).isZero();
+    JsonNode calls = new ObjectMapper().readTree(run.out()).at("/calls");
+    assertThat(calls).hasSize(2);
+    assertThat(calls.at("/0/whole").booleanValue()).isTrue();
+    Path bad = folder.resolve("routine.json");
+    Files.writeString(
+        bad, "{\"format\":\"halfwave-routine\",\"version\":1,\"name\":\"n\",\"steps\":[{}]}");
+    CommandRun refused = CommandRun.of("quiz", "check", quiz, "--routine", bad.toString());
+    assertThat(refused.status()).isEqualTo(2);
+    assertThat(refused.complaints()).singleElement().asString().contains("steps[0]");
+  }
 }

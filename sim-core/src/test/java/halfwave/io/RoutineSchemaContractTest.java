@@ -1,0 +1,42 @@
+package halfwave.io;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** The published schema of a routine accepts and refuses what the reader does. */
+class RoutineSchemaContractTest {
+
+  private static final SchemaFile SCHEMA = new SchemaFile("routine.schema.json");
+
+  @Test
+  void theExampleIsValid() throws IOException {
+    String text = Files.readString(Path.of("..", "docs", "examples", "routine.json"));
+    assertThat(SCHEMA.errors(text)).isEmpty();
+    assertThat(RoutineFile.of(SchemaFile.value(text)).steps()).hasSize(10);
+  }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "[]",
+        "[{}]",
+        "[{\"found\":[\"rod-clean\"]}]",
+        "[{\"check\":\"rod\",\"belowAmps\":0}]",
+        "[{\"check\":1}]",
+        "[{\"repair\":\"replace-rod\",\"why\":\"habit\"}]"
+      })
+  void bothRefuse(String steps) throws IOException {
+    String text =
+        "{\"format\":\"halfwave-routine\",\"version\":1,\"name\":\"n\",\"steps\":" + steps + "}";
+    assertThat(SCHEMA.errors(text)).isNotEmpty();
+    assertThatExceptionOfType(BadInputException.class)
+        .isThrownBy(() -> RoutineFile.of(SchemaFile.value(text)));
+  }
+}
