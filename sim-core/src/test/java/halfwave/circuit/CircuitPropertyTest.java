@@ -14,10 +14,10 @@ import java.util.List;
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
 
-/** What holds for every circuit, on seeded random ones; twenty times as many with halfwave.deep. */
+/** What holds for every circuit, on seeded random ones; many more with halfwave.deep. */
 class CircuitPropertyTest {
 
-  private static final int COUNT = Boolean.getBoolean("halfwave.deep") ? 100_000 : 5_000;
+  private static final int COUNT = Boolean.getBoolean("halfwave.deep") ? 100_000 : 4_000;
 
   private static RandomCircuits circuits(long seed) {
     return new RandomCircuits(new SplittableRandom(seed));

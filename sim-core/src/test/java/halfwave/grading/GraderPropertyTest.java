@@ -19,6 +19,8 @@ import org.junit.jupiter.api.Test;
 /** What holds of marks whatever the sheets. */
 class GraderPropertyTest {
 
+  private static final int LEARNERS = 2;
+
   private static final Quiz QUIZ = InventedClass.quiz();
 
   @Test
@@ -80,7 +82,7 @@ class GraderPropertyTest {
   private static double mean(Habit habit) {
     Appearances appearances = InventedClass.appearances();
     double sum = 0;
-    for (int k = 0; k < 4; k++) {
+    for (int k = 0; k < LEARNERS; k++) {
       String code = habit + " " + k;
       List<CallSheet> calls = new ArrayList<>();
       for (ServiceCall call : QUIZ.calls()) {
@@ -92,6 +94,6 @@ class GraderPropertyTest {
       AnswerSheet sheet = new AnswerSheet("e", QUIZ.name(), "h", code, 1, calls);
       sum += InventedClass.grader().grade(sheet).totalRatio();
     }
-    return sum / 4;
+    return sum / LEARNERS;
   }
 }
