@@ -11,7 +11,9 @@ import java.util.stream.Stream;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
-/** What holds for every shipped board, on seeded random days; twenty times as long with deep tests. */
+/**
+ * What holds for every shipped board, on seeded random days; twenty times as long with deep tests.
+ */
 class BoardPropertyTest {
 
   private static final int DEEPER = Boolean.getBoolean("halfwave.deep") ? 20 : 1;

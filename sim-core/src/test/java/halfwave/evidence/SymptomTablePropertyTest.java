@@ -27,6 +27,7 @@ class SymptomTablePropertyTest {
   /** One of each way to light; the others are of the same kinds. */
   private static final Set<String> DAILY =
       Set.of("hot-surface-natural-gas", "direct-spark-separate-rod", "intermittent-pilot");
+
   private static final Bench BENCH = ShippedBenches.standard();
 
   private static final String PILOT = "intermittent-pilot";
