@@ -11,20 +11,18 @@ import java.util.stream.Stream;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
-/**
- * What holds for every shipped board, on seeded random days; twenty times as long with deep tests.
- */
+/** What holds for every shipped board, on seeded random days; ten times as long with deep tests. */
 class BoardPropertyTest {
 
-  private static final int DEEPER = Boolean.getBoolean("halfwave.deep") ? 20 : 1;
+  private static final int DEEPER = Boolean.getBoolean("halfwave.deep") ? 10 : 1;
 
   /** Days stepped millisecond by millisecond. */
-  private static final int DAYS = 3 * DEEPER;
+  private static final int DAYS = 6 * DEEPER;
 
   private static final int EVENTS_OF_A_DAY = 40;
 
   /** Events of a run that senses a current. */
-  private static final int EVENTS = 5_000 * DEEPER;
+  private static final int EVENTS = 10_000 * DEEPER;
 
   private static final Set<SenseCurrent> PROVE_NOTHING = provingNothing();
 
@@ -106,7 +104,7 @@ class BoardPropertyTest {
   @ParameterizedTest
   @MethodSource("boards")
   void lookingChangesNothing(BoardSettings board) {
-    for (long seed = 1; seed <= 50L * DEEPER; seed++) {
+    for (long seed = 1; seed <= 100L * DEEPER; seed++) {
       SplittableRandom cuts = new SplittableRandom(-seed);
       BoardRun whole = new BoardRun(board);
       BoardRun again = new BoardRun(board);
@@ -128,7 +126,7 @@ class BoardPropertyTest {
   @ParameterizedTest
   @MethodSource("boards")
   void timeAddsUp(BoardSettings board) {
-    for (long seed = 1; seed <= 50L * DEEPER; seed++) {
+    for (long seed = 1; seed <= 100L * DEEPER; seed++) {
       SplittableRandom random = new SplittableRandom(-seed);
       BoardRun run = new BoardRun(board).silent();
       for (Event e : day(seed, 600_000)) {

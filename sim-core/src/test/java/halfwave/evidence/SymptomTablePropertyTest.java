@@ -23,11 +23,6 @@ import org.junit.jupiter.params.provider.MethodSource;
 class SymptomTablePropertyTest {
 
   private static final boolean DEEP = Boolean.getBoolean("halfwave.deep");
-
-  /** One of each way to light; the others are of the same kinds. */
-  private static final Set<String> DAILY =
-      Set.of("hot-surface-natural-gas", "direct-spark-separate-rod", "intermittent-pilot");
-
   private static final Bench BENCH = ShippedBenches.standard();
 
   private static final String PILOT = "intermittent-pilot";
@@ -86,8 +81,7 @@ class SymptomTablePropertyTest {
 
   /** Three electrodes take five times as long as two: that bench is left to the deep run. */
   static Stream<Bench> shipped() {
-    return ShippedBenches.all().stream()
-        .filter(b -> DEEP || (b.design().spark() == null && DAILY.contains(b.name())));
+    return ShippedBenches.all().stream().filter(b -> DEEP || b.design().spark() == null);
   }
 
   /**

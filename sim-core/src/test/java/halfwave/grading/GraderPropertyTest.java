@@ -19,7 +19,7 @@ import org.junit.jupiter.api.Test;
 /** What holds of marks whatever the sheets. */
 class GraderPropertyTest {
 
-  private static final int LEARNERS = 2;
+  private static final int LEARNERS = 4;
 
   private static final Quiz QUIZ = InventedClass.quiz();
 

@@ -13,7 +13,7 @@ class SequencePropertyTest {
 
   private static final boolean DEEP = Boolean.getBoolean("halfwave.deep");
   private static final int CUT_RUNS = DEEP ? 500 : 50;
-  private static final int SAFETY_RUNS = DEEP ? 20_000 : 400;
+  private static final int SAFETY_RUNS = DEEP ? 20_000 : 800;
   private static final long UNTIL_MILLIS = 150_000;
 
   /** Played at once, in pieces, and by another instance: the same to the last bit. */
