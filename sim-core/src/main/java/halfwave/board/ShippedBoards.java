@@ -102,6 +102,26 @@ public final class ShippedBoards {
     return ALL.stream().filter(b -> b.name().equals(name)).findFirst();
   }
 
+  /**
+   * The one that somebody chose for an appliance.
+   *
+   * @param name its name, or null: the standard one
+   * @param ignition how the appliance lights its gas
+   * @throws IllegalArgumentException if there is none of that name, or it is made for another way
+   */
+  public static BoardSettings chosen(@Nullable String name, Ignition ignition) {
+    if (name == null) {
+      return standard(ignition);
+    }
+    BoardSettings board =
+        named(name)
+            .orElseThrow(() -> new IllegalArgumentException("board = " + name + ": a shipped one"));
+    if (!board.ignition().fits(ignition)) {
+      throw new IllegalArgumentException("board = " + name + ": one made for the bench");
+    }
+    return board;
+  }
+
   /** The first that is made for this way of lighting. */
   public static BoardSettings standard(Ignition ignition) {
     return ALL.stream()

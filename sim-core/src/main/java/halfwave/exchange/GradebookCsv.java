@@ -5,11 +5,11 @@ import halfwave.grading.ClassReport;
 import halfwave.grading.ItemReport;
 import halfwave.grading.ObjectiveReport;
 import halfwave.grading.SheetMarks;
+import halfwave.io.JsonValue;
 import halfwave.quiz.Quiz;
 import halfwave.quiz.ServiceCall;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.stream.Collectors;
 
 /**
@@ -47,14 +47,7 @@ public final class GradebookCsv {
 
   /** Marks of the way, or of the result, in the whole quiz (1). */
   private static double ratio(Quiz quiz, SheetMarks sheet, boolean process) {
-    double got = 0;
-    double all = 0;
-    for (CallMarks call : sheet.calls()) {
-      double weight = quiz.weight(call.call());
-      got += weight * call.ratio(process);
-      all += weight;
-    }
-    return all > 0 ? got / all : 0;
+    return SheetMarks.mean(quiz, sheet.calls(), call -> call.ratio(process));
   }
 
   /**
@@ -96,8 +89,7 @@ public final class GradebookCsv {
     for (ObjectiveReport objective : report.objectives()) {
       table.row(
           List.of(
-              CsvTable.text(
-                  objective.objective().name().toLowerCase(Locale.ROOT).replace('_', '-')),
+              CsvTable.text(JsonValue.spelling(objective.objective())),
               CsvTable.number(objective.calls()),
               CsvTable.number(objective.ratio()),
               CsvTable.bit(objective.mastered())));

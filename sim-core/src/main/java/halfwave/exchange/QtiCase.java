@@ -1,9 +1,7 @@
 package halfwave.exchange;
 
-import halfwave.diagnosis.Belief;
 import halfwave.diagnosis.Cause;
 import halfwave.diagnosis.Check;
-import halfwave.diagnosis.Entry;
 import halfwave.diagnosis.Outcome;
 import halfwave.fault.FaultGroup;
 import halfwave.fault.FaultKind;
@@ -57,11 +55,7 @@ record QtiCase(Variant variant, Map<Check, Outcome> found, List<Cause> choices, 
     Map<Check, Outcome> found = new LinkedHashMap<>(AsFound.of(variant, appearances));
     found.values().removeIf(o -> o instanceof Outcome.NotReached);
     ExpertPath path = ExpertPath.of(assessor, variant, appearances);
-    Belief belief = assessor.after(List.of()).belief();
-    for (Map.Entry<Check, Outcome> e : found.entrySet()) {
-      belief = belief.after(new Entry.Observed(e.getKey(), e.getValue()));
-    }
-    List<Cause> choices = distractors(variant.cause(), path, belief.now());
+    List<Cause> choices = distractors(variant.cause(), path, assessor.knowing(found).now());
     choices.add(variant.cause());
     choices.sort(Comparator.comparing(Cause::id));
     return new QtiCase(variant, found, choices, path);

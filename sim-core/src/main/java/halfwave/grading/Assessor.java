@@ -6,8 +6,10 @@ import halfwave.diagnosis.Belief;
 import halfwave.diagnosis.Check;
 import halfwave.diagnosis.CheckAdvice;
 import halfwave.diagnosis.Entry;
+import halfwave.diagnosis.Outcome;
 import halfwave.diagnosis.Outlook;
 import halfwave.quiz.ServiceCall;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -72,6 +74,13 @@ public final class Assessor {
       thoughts.put(key, thought);
     }
     return thought;
+  }
+
+  /** What is believed when all of this is found on one furnace. */
+  public Belief knowing(Map<Check, Outcome> found) {
+    List<Entry> entries = new ArrayList<>();
+    found.forEach((check, outcome) -> entries.add(new Entry.Observed(check, outcome)));
+    return outlook.start().after(entries);
   }
 
   private Advice open(Advice advice) {

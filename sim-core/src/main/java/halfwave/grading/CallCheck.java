@@ -1,21 +1,14 @@
 package halfwave.grading;
 
-import halfwave.diagnosis.Belief;
 import halfwave.diagnosis.Cause;
-import halfwave.diagnosis.Check;
-import halfwave.diagnosis.Entry;
 import halfwave.quiz.Appearances;
+import halfwave.quiz.AsFound;
 import halfwave.quiz.CallSheet;
-import halfwave.quiz.Move;
 import halfwave.quiz.Quiz;
-import halfwave.quiz.Ready;
 import halfwave.quiz.ServiceCall;
 import halfwave.quiz.Variant;
 import halfwave.quiz.Visit;
-import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
-import java.util.Objects;
 
 /**
  * Whether a call can be set: tried on each of its furnaces.
@@ -58,7 +51,7 @@ public record CallCheck(
       Variant variant = Variant.numbered(call, quiz.seed(), number);
       Visit visit = ExpertPath.of(assessor, variant, appearances).end();
       solved &= visit.ending().isEmpty() && visit.whole();
-      tellable &= tellable(assessor, Visit.begin(variant, appearances, false));
+      tellable &= tellable(assessor, variant, appearances);
       minutes += visit.minutes() / (double) Variant.COUNT;
       units += visit.partsUnits() / (double) Variant.COUNT;
       for (Habit habit : Habit.values()) {
@@ -81,19 +74,10 @@ public record CallCheck(
   }
 
   /** All allowed tests, whatever they take. */
-  private static boolean tellable(Assessor assessor, Visit begun) {
-    List<Entry> entries = new ArrayList<>();
-    for (Check check : begun.variant().call().checks()) {
-      Move move = new Move.Checked(check);
-      Visit visit = Ready.forMove(begun, move).after(move);
-      entries.add(
-          new Entry.Observed(
-              check, Objects.requireNonNull(visit.log().get(visit.log().size() - 1).outcome())));
-    }
-    Belief belief = assessor.after(List.of()).belief().after(entries);
-    Cause truth = begun.variant().cause();
-    Map.Entry<Cause, Double> first = belief.now().entrySet().iterator().next();
-    return first.getKey().equals(truth)
-        || Places.repairs(first.getKey()).equals(Places.repairs(truth));
+  private static boolean tellable(Assessor assessor, Variant variant, Appearances appearances) {
+    Cause truth = variant.cause();
+    Cause first =
+        assessor.knowing(AsFound.of(variant, appearances)).now().keySet().iterator().next();
+    return first.equals(truth) || Places.repairs(first).equals(Places.repairs(truth));
   }
 }

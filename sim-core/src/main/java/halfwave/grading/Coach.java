@@ -61,8 +61,7 @@ public final class Coach {
   }
 
   private Message why(Visit visit, Check check) {
-    boolean repaired = visit.log().stream().anyMatch(d -> d.move() instanceof Move.Repaired);
-    if (repaired && (Entries.watched(check) || check instanceof Check.Read)) {
+    if (visit.repaired() && (Entries.watched(check) || check instanceof Check.Read)) {
       return Message.of(MessageKey.COACH_PROVES);
     } else if (Entries.watched(check)) {
       return Message.of(MessageKey.COACH_DESCRIBES);
@@ -118,7 +117,7 @@ public final class Coach {
     if (visit.log().isEmpty()) {
       return List.of();
     }
-    Done last = visit.log().get(visit.log().size() - 1);
+    Done last = visit.last();
     List<Entry> entries = Entries.of(visit.log());
     if (last.outcome() == null || entries.isEmpty()) {
       return List.of();

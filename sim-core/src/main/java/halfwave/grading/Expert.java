@@ -44,13 +44,12 @@ public final class Expert {
 
   /** The stage at which a visit is. */
   public Phase phase(Visit visit) {
-    if (!seen(visit, new Check.Call())) {
+    if (!seen(visit.log(), new Check.Call())) {
       return Phase.DESCRIBE;
     } else if (proved(visit)) {
       return Phase.PROVE;
     }
-    boolean listed = visit.log().stream().anyMatch(d -> d.move() instanceof Move.Suspects);
-    if (!listed) {
+    if (!listed(visit)) {
       return Phase.LIST_CAUSES;
     }
     Optional<Move> next = wanted(visit);
@@ -78,14 +77,14 @@ public final class Expert {
   }
 
   private Optional<Move> wanted(Visit visit) {
-    if (!seen(visit, new Check.Call())) {
+    if (!seen(visit.log(), new Check.Call())) {
       return checked(new Check.Call());
-    } else if (!seen(visit, new Check.Light()) && visit.variant().call().open(new Check.Light())) {
+    } else if (!seen(visit.log(), new Check.Light())
+        && visit.variant().call().open(new Check.Light())) {
       return checked(new Check.Light());
     }
     Thought thought = thought(visit);
-    boolean listed = visit.log().stream().anyMatch(d -> d.move() instanceof Move.Suspects);
-    if (!listed) {
+    if (!listed(visit)) {
       return Optional.of(new Move.Suspects(groups(thought)));
     } else if (waits(visit)) {
       return checked(new Check.Call());
@@ -99,7 +98,11 @@ public final class Expert {
       return Optional.of(new Move.Repaired(repair.get()));
     }
     boolean open = visit.variant().call().open(READING);
-    return open && !seenSinceRepair(visit, READING) ? checked(READING) : Optional.empty();
+    return open && !seen(visit.sinceRepair(), READING) ? checked(READING) : Optional.empty();
+  }
+
+  private static boolean listed(Visit visit) {
+    return visit.log().stream().anyMatch(d -> d.move() instanceof Move.Suspects);
   }
 
   private static Optional<Move> checked(Check check) {
@@ -108,30 +111,17 @@ public final class Expert {
 
   /** Whether a repair was made and no call watched since. */
   private static boolean waits(Visit visit) {
-    boolean repaired = visit.log().stream().anyMatch(d -> d.move() instanceof Move.Repaired);
-    return repaired && !seenSinceRepair(visit, new Check.Call());
+    return visit.repaired() && !seen(visit.sinceRepair(), new Check.Call());
   }
 
-  private boolean proved(Visit visit) {
-    return visit.log().stream().anyMatch(d -> d.move() instanceof Move.Repaired)
-        && seenSinceRepair(visit, new Check.Call())
-        && seenSinceRepair(visit, READING);
+  private static boolean proved(Visit visit) {
+    return visit.repaired()
+        && seen(visit.sinceRepair(), new Check.Call())
+        && seen(visit.sinceRepair(), READING);
   }
 
-  private static boolean seen(Visit visit, Check check) {
-    return visit.log().stream().anyMatch(d -> d.move().equals(new Move.Checked(check)));
-  }
-
-  private static boolean seenSinceRepair(Visit visit, Check check) {
-    boolean seen = false;
-    for (Done done : visit.log()) {
-      if (done.move() instanceof Move.Repaired) {
-        seen = false;
-      } else {
-        seen |= done.move().equals(new Move.Checked(check));
-      }
-    }
-    return seen;
+  private static boolean seen(List<Done> log, Check check) {
+    return log.stream().anyMatch(d -> d.move().equals(new Move.Checked(check)));
   }
 
   /** Where the fault may still be. */

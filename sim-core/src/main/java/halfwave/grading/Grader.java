@@ -54,16 +54,8 @@ public final class Grader {
 
   /** All marks of a sheet. */
   public SheetMarks grade(AnswerSheet sheet) {
-    List<CallMarks> calls = new ArrayList<>();
-    double got = 0;
-    double all = 0;
-    for (ServiceCall call : quiz.calls()) {
-      CallMarks marks = grade(call, sheet);
-      calls.add(marks);
-      got += quiz.weight(call) * marks.totalRatio();
-      all += quiz.weight(call);
-    }
-    double total = all > 0 ? got / all : 0;
+    List<CallMarks> calls = quiz.calls().stream().map(call -> grade(call, sheet)).toList();
+    double total = SheetMarks.mean(quiz, calls, CallMarks::totalRatio);
     return new SheetMarks(sheet, calls, total, total >= quiz.passRatio(), remarks(sheet));
   }
 

@@ -12,7 +12,6 @@ import halfwave.quantity.Noise;
 import halfwave.quiz.CallSheet;
 import halfwave.quiz.Conclusion;
 import halfwave.quiz.Done;
-import halfwave.quiz.Found;
 import halfwave.quiz.Move;
 import halfwave.quiz.Ready;
 import halfwave.quiz.Visit;
@@ -71,9 +70,7 @@ public record Learner(Habit habit, double slipRatio, long seed) {
   }
 
   private static List<CallSheet.Logged> logged(Visit visit) {
-    return visit.log().stream()
-        .map(d -> new CallSheet.Logged(d.move(), d.minute(), 0, Found.text(d)))
-        .toList();
+    return visit.log().stream().map(d -> CallSheet.Logged.of(d, 0)).toList();
   }
 
   private double chance(int turn, int what) {
@@ -99,7 +96,7 @@ public record Learner(Habit habit, double slipRatio, long seed) {
 
   private Optional<Move> meant(Visit visit, Assessor assessor, int turn) {
     Set<Check> done = since(visit);
-    boolean repaired = visit.log().stream().anyMatch(d -> d.move() instanceof Move.Repaired);
+    boolean repaired = visit.repaired();
     if (!done.contains(new Check.Call())) {
       return Optional.of(new Move.Checked(new Check.Call()));
     } else if (!repaired && !done.contains(new Check.Light())) {
@@ -110,7 +107,7 @@ public record Learner(Habit habit, double slipRatio, long seed) {
     }
     Thought thought = assessor.after(Entries.of(visit.log()));
     Optional<Move> wanted = habit.wanted(thought, done, chance(turn, 3));
-    boolean says = visit.log().get(visit.log().size() - 1).move() instanceof Move.Suspects;
+    boolean says = visit.last().move() instanceof Move.Suspects;
     boolean decides = wanted.isEmpty() || wanted.get() instanceof Move.Repaired;
     if (decides && !repaired && !says && habit != Habit.PARTS_SWAPPER) {
       return Optional.of(new Move.Suspects(named(thought)));
@@ -126,19 +123,18 @@ public record Learner(Habit habit, double slipRatio, long seed) {
 
   private static Set<Check> since(Visit visit) {
     Set<Check> since = new HashSet<>();
-    for (Done done : visit.log()) {
-      if (done.move() instanceof Move.Repaired) {
-        since.clear();
-      } else if (done.move() instanceof Move.Checked checked) {
+    for (Done done : visit.sinceRepair()) {
+      if (done.move() instanceof Move.Checked checked) {
         since.add(checked.check());
       }
     }
     return since;
   }
 
+  /** What the last call showed. */
   private static boolean runs(Visit visit) {
     boolean runs = false;
-    for (Done done : visit.log()) {
+    for (Done done : visit.sinceRepair()) {
       if (done.move().equals(new Move.Checked(new Check.Call()))) {
         runs = new Outcome.Found(Course.RUNS).equals(done.outcome());
       }
@@ -159,7 +155,7 @@ public record Learner(Habit habit, double slipRatio, long seed) {
     return new Move.Repaired(repairs.get((int) (chance * repairs.size())));
   }
 
-  /** What was put right by the last repair before it ran, or else what is likeliest. */
+  /** What was likeliest to be wrong at first, knowing what each repair brought. */
   private static Conclusion conclusion(Visit visit, Assessor assessor) {
     Cause cause =
         assessor.after(Entries.of(visit.log())).belief().atFirst().keySet().iterator().next();

@@ -57,7 +57,7 @@ final class Marker {
     this.conclusion = conclusion;
     truth = visit.variant().cause();
     moves = Walk.through(assessor, visit.log());
-    proof = Proof.of(visit.log());
+    proof = Proof.of(visit.sinceRepair());
   }
 
   CallMarks marks(Weights weights, List<Message> remarks) {
@@ -318,14 +318,11 @@ final class Marker {
   /** What was shown after the last repair: a call that runs, and microamps. */
   private record Proof(boolean call, boolean reading) {
 
-    static Proof of(List<Done> log) {
+    static Proof of(List<Done> sinceRepair) {
       boolean call = false;
       boolean reading = false;
-      for (Done done : log) {
-        if (done.move() instanceof Move.Repaired) {
-          call = false;
-          reading = false;
-        } else if (done.move() instanceof Move.Checked checked) {
+      for (Done done : sinceRepair) {
+        if (done.move() instanceof Move.Checked checked) {
           call |= runs(checked.check(), done.outcome());
           reading |= done.outcome() instanceof Outcome.Amps;
         }

@@ -59,7 +59,7 @@ public record Replay(Visit visit, List<Message> remarks) {
         return new Replay(visit, cut(remarks));
       }
       visit = visit.after(logged.move());
-      compare(remarks, number, logged, visit.log().get(visit.log().size() - 1));
+      compare(remarks, number, logged, visit.last());
     }
     return new Replay(visit, cut(remarks));
   }

@@ -4,13 +4,13 @@ import halfwave.diagnosis.Check;
 import halfwave.diagnosis.Outcome;
 import halfwave.evidence.Course;
 import halfwave.quiz.Appearances;
+import halfwave.quiz.Found;
 import halfwave.quiz.Move;
 import halfwave.quiz.Ready;
 import halfwave.quiz.Variant;
 import halfwave.quiz.Visit;
 import halfwave.work.Repair;
 import java.util.List;
-import java.util.Locale;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
@@ -52,8 +52,7 @@ public record Routine(String name, List<Step> steps) {
       } else if (outcome instanceof Outcome.Volts volts) {
         return volts.alternatingRmsVolts() < belowVolts;
       }
-      return outcome instanceof Outcome.Found f
-          && found.contains(f.what().name().toLowerCase(Locale.ROOT).replace('_', '-'));
+      return outcome instanceof Outcome.Found && found.contains(Found.text(outcome));
     }
 
     private boolean plain() {
@@ -104,6 +103,6 @@ public record Routine(String name, List<Step> steps) {
   }
 
   private static @Nullable Outcome last(Visit visit) {
-    return visit.log().get(visit.log().size() - 1).outcome();
+    return visit.last().outcome();
   }
 }

@@ -2,7 +2,9 @@ package halfwave.grading;
 
 import halfwave.message.Message;
 import halfwave.quiz.AnswerSheet;
+import halfwave.quiz.Quiz;
 import java.util.List;
+import java.util.function.ToDoubleFunction;
 
 /**
  * All marks of one answer sheet.
@@ -24,5 +26,23 @@ public record SheetMarks(
   public SheetMarks {
     calls = List.copyOf(calls);
     remarks = List.copyOf(remarks);
+  }
+
+  /**
+   * Something of all calls together, each by what it counts in the quiz.
+   *
+   * @param quiz the quiz
+   * @param calls all of its calls
+   * @param of what
+   */
+  public static double mean(Quiz quiz, List<CallMarks> calls, ToDoubleFunction<CallMarks> of) {
+    double got = 0;
+    double all = 0;
+    for (CallMarks call : calls) {
+      double weight = quiz.weight(call.call());
+      got += weight * of.applyAsDouble(call);
+      all += weight;
+    }
+    return all > 0 ? got / all : 0;
   }
 }

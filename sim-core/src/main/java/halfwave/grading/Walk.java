@@ -5,7 +5,6 @@ import halfwave.diagnosis.Cause;
 import halfwave.diagnosis.Check;
 import halfwave.diagnosis.CheckAdvice;
 import halfwave.diagnosis.Entry;
-import halfwave.diagnosis.Outcome;
 import halfwave.diagnosis.Reasons;
 import halfwave.diagnosis.Step;
 import halfwave.fault.FaultGroup;
@@ -19,7 +18,6 @@ import halfwave.work.Repair;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import java.util.Objects;
 import java.util.Optional;
 import org.apache.commons.math3.util.FastMath;
 import org.jspecify.annotations.Nullable;
@@ -43,11 +41,9 @@ final class Walk {
   static final double EVIDENCE_BITS = 0.1;
 
   private final Assessor assessor;
-  private final List<Entry> entries = new ArrayList<>();
+  private final Entries entries = new Entries();
   private final List<MarkedMove> moves = new ArrayList<>();
   private boolean repaired;
-  private boolean gas = true;
-  private boolean signal;
   private boolean callProved;
   private boolean readingProved;
 
@@ -63,16 +59,16 @@ final class Walk {
   }
 
   private void step(Done done) {
-    Thought thought = assessor.after(entries);
+    Thought thought = assessor.after(entries.lines());
     Map<Cause, Double> now = thought.belief().now();
     if (done.danger() != null) {
       keep(done, MoveClass.DANGEROUS, Double.NaN, 0, null, now, List.of());
     } else if (done.move() instanceof Move.Checked checked) {
-      checked(done, checked.check(), Objects.requireNonNull(done.outcome()), thought);
+      checked(done, checked.check(), thought);
     } else if (done.move() instanceof Move.Repaired mended) {
       repaired(done, mended.repair(), thought);
     } else {
-      switched(done.move());
+      entries.add(done);
       boolean says =
           done.move() instanceof Move.Suspects
               || done.move() instanceof Move.Hint
@@ -82,20 +78,12 @@ final class Walk {
     }
   }
 
-  private void switched(Move move) {
-    if (move instanceof Move.Gas cock) {
-      gas = cock.on();
-    } else if (move instanceof Move.Signal put) {
-      signal = put.on();
-    }
-  }
-
-  private void checked(Done done, Check check, Outcome outcome, Thought thought) {
+  private void checked(Done done, Check check, Thought thought) {
     Map<Cause, Double> now = thought.belief().now();
     Check best = best(thought).map(CheckAdvice::check).orElse(null);
-    if (Entries.watched(check) && (signal || !gas)) {
+    if (!entries.counts(done)) {
       // such a call is not one of the table's: what it tells is not reckoned further
-      double bits = signal && check instanceof Check.Call ? boardBits(now) : 0;
+      double bits = entries.signal() && check instanceof Check.Call ? boardBits(now) : 0;
       double merit = merit(bits / check.minutes(), thought);
       MoveClass kind = bits < Adviser.REDUNDANT_BITS ? MoveClass.IRRELEVANT : MoveClass.SPLITS;
       keep(done, kind, merit, bits, best, now, List.of());
@@ -107,8 +95,8 @@ final class Walk {
     boolean marked = kind != MoveClass.DESCRIBES && kind != MoveClass.PROVES;
     double ratio =
         marked ? merit(advice.map(CheckAdvice::meritBits).orElse(0.0), thought) : Double.NaN;
-    entries.add(new Entry.Observed(check, outcome));
-    List<Step> steps = assessor.after(entries).belief().steps();
+    entries.add(done);
+    List<Step> steps = assessor.after(entries.lines()).belief().steps();
     List<Message> told = Reasons.of(steps.get(steps.size() - 1));
     keep(done, kind, ratio, bits, best, now, told);
   }
@@ -147,7 +135,7 @@ final class Walk {
   }
 
   private boolean done(Check check) {
-    return entries.stream()
+    return entries.lines().stream()
         .anyMatch(e -> e instanceof Entry.Observed observed && observed.check().equals(check));
   }
 
@@ -193,7 +181,7 @@ final class Walk {
     repaired = true;
     callProved = false;
     readingProved = false;
-    entries.add(new Entry.Repaired(repair, Entry.Result.UNSEEN));
+    entries.add(done);
     keep(done, kind, suspected ? 0 : Double.NaN, 0, best, now, List.of());
   }
 

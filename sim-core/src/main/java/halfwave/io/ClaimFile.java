@@ -84,7 +84,7 @@ final class ClaimFile {
     }
     long count = f.get(name).wholeNumber();
     if (!(count >= smallest && count <= MOST_TIMES)) {
-      throw f.get(name).refused(range(smallest, MOST_TIMES));
+      throw f.get(name).refused(JsonValue.between(smallest, MOST_TIMES));
     }
     return (int) count;
   }
@@ -130,13 +130,6 @@ final class ClaimFile {
           default -> "3";
         };
     return Message.of(MessageKey.ALLOWED_MEASURE, Argument.text(example));
-  }
-
-  private static Message range(double low, double high) {
-    return Message.of(
-        MessageKey.ALLOWED_RANGE,
-        Argument.quantity(low, Dimension.NUMBER),
-        Argument.quantity(high, Dimension.NUMBER));
   }
 
   private static Reading reading(JsonValue value) {

@@ -12,7 +12,6 @@ import halfwave.lesson.Step;
 import halfwave.message.Argument;
 import halfwave.message.Message;
 import halfwave.message.MessageKey;
-import halfwave.quantity.Dimension;
 import halfwave.sequence.Act;
 import halfwave.sequence.Playback;
 import java.nio.file.Path;
@@ -116,7 +115,7 @@ public final class DemonstrationFile {
     }
     long right = f.get("right").wholeNumber();
     if (!(right >= 0 && right < answers.size())) {
-      throw f.get("right").refused(range(0, answers.size() - 1.0));
+      throw f.get("right").refused(JsonValue.between(0, answers.size() - 1.0));
     }
     if (answers.get((int) right).claims().isEmpty()) {
       f.get("answers")
@@ -146,17 +145,10 @@ public final class DemonstrationFile {
             : 0;
     double speed = f.orElse("speed", JsonValue::number, 1.0);
     if (!(speed >= Play.SLOWEST_RATIO && speed <= Play.FASTEST_RATIO)) {
-      throw f.get("speed").refused(range(Play.SLOWEST_RATIO, Play.FASTEST_RATIO));
+      throw f.get("speed").refused(JsonValue.between(Play.SLOWEST_RATIO, Play.FASTEST_RATIO));
     }
     return new Play(
         f.orElse("acts", v -> v.list(a -> ScriptFile.act(a, length)), none), length, speed);
-  }
-
-  private static Message range(double low, double high) {
-    return Message.of(
-        MessageKey.ALLOWED_RANGE,
-        Argument.quantity(low, Dimension.NUMBER),
-        Argument.quantity(high, Dimension.NUMBER));
   }
 
   /** Does all acts in thought, in their order of time, and refuses the first that is impossible. */

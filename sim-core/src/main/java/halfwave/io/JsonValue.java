@@ -185,6 +185,14 @@ public final class JsonValue {
     throw refused(Message.of(MessageKey.ALLOWED_ONE_OF, Argument.text(words)));
   }
 
+  /** What a number has to lie between, ends included. */
+  public static Message between(double low, double high) {
+    return Message.of(
+        MessageKey.ALLOWED_RANGE,
+        Argument.quantity(low, Dimension.NUMBER),
+        Argument.quantity(high, Dimension.NUMBER));
+  }
+
   /** How a file spells an enum's constant: {@code ROD_FILM} as {@code rod-film}. */
   public static String spelling(Enum<?> constant) {
     return constant.name().replace('_', '-').toLowerCase(Locale.ROOT);

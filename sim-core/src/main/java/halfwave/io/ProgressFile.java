@@ -6,7 +6,6 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import halfwave.message.Argument;
 import halfwave.message.Message;
 import halfwave.message.MessageKey;
-import halfwave.quantity.Dimension;
 import halfwave.quiz.Help;
 import halfwave.quiz.Objective;
 import halfwave.quiz.Progress;
@@ -60,11 +59,11 @@ public final class ProgressFile {
             .filledList(
                 ProgressFile::mark, Message.of(MessageKey.ALLOWED_ENTRIES, Argument.count(1)));
     if (marks.size() > Progress.KEPT) {
-      throw f.get("marks").refused(range(1, Progress.KEPT));
+      throw f.get("marks").refused(JsonValue.between(1, Progress.KEPT));
     }
     long calls = f.get("calls").wholeNumber();
     if (!(calls >= marks.size() && calls <= MOST_CALLS)) {
-      throw f.get("calls").refused(range(marks.size(), MOST_CALLS));
+      throw f.get("calls").refused(JsonValue.between(marks.size(), MOST_CALLS));
     }
     return new Practised((int) calls, marks, f.get("help").oneOf(Help.class));
   }
@@ -72,16 +71,9 @@ public final class ProgressFile {
   private static double mark(JsonValue value) {
     double mark = value.number();
     if (!(mark >= 0 && mark <= 1)) {
-      throw value.refused(range(0, 1));
+      throw value.refused(JsonValue.between(0, 1));
     }
     return mark;
-  }
-
-  private static Message range(double low, double high) {
-    return Message.of(
-        MessageKey.ALLOWED_RANGE,
-        Argument.quantity(low, Dimension.NUMBER),
-        Argument.quantity(high, Dimension.NUMBER));
   }
 
   /** The text of the file. */

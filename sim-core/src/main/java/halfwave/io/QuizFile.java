@@ -221,11 +221,7 @@ public final class QuizFile {
   private static int count(JsonValue value, int least, int most) {
     long number = value.wholeNumber();
     if (!(number >= least && number <= most)) {
-      throw value.refused(
-          Message.of(
-              MessageKey.ALLOWED_RANGE,
-              Argument.quantity(least, Dimension.NUMBER),
-              Argument.quantity(most, Dimension.NUMBER)));
+      throw value.refused(JsonValue.between(least, most));
     }
     return (int) number;
   }

@@ -9,7 +9,6 @@ import halfwave.fault.FaultKind;
 import halfwave.message.Argument;
 import halfwave.message.Message;
 import halfwave.message.MessageKey;
-import halfwave.quantity.Dimension;
 import halfwave.quiz.AnswerSheet;
 import halfwave.quiz.CallSheet;
 import halfwave.quiz.Conclusion;
@@ -89,16 +88,9 @@ public final class SheetFile {
   private static double ratio(JsonValue value) {
     double ratio = value.number();
     if (!(ratio >= 1 && ratio <= MOST_EXTRA_RATIO)) {
-      throw value.refused(range(1, MOST_EXTRA_RATIO));
+      throw value.refused(JsonValue.between(1, MOST_EXTRA_RATIO));
     }
     return ratio;
-  }
-
-  private static Message range(double low, double high) {
-    return Message.of(
-        MessageKey.ALLOWED_RANGE,
-        Argument.quantity(low, Dimension.NUMBER),
-        Argument.quantity(high, Dimension.NUMBER));
   }
 
   private static CallSheet call(JsonValue value, Quiz quiz) {
@@ -126,7 +118,7 @@ public final class SheetFile {
   private static long whole(JsonValue value, long most) {
     long number = value.wholeNumber();
     if (!(number >= 0 && number <= most)) {
-      throw value.refused(range(0, most));
+      throw value.refused(JsonValue.between(0, most));
     }
     return number;
   }

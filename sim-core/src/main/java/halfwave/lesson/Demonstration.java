@@ -38,22 +38,12 @@ public record Demonstration(
     if (steps.isEmpty()) {
       throw new IllegalArgumentException("steps: at least one");
     }
-    if (!settings(bench, board).ignition().fits(bench.design().ignition())) {
-      throw new IllegalArgumentException("board = " + board + ": one made for the bench");
-    }
+    ShippedBoards.chosen(board, bench.design().ignition());
   }
 
   /** The settings of its board. */
   public BoardSettings settings() {
-    return settings(bench, board);
-  }
-
-  private static BoardSettings settings(Bench bench, @Nullable String board) {
-    if (board == null) {
-      return ShippedBoards.standard(bench.design().ignition());
-    }
-    return ShippedBoards.named(board)
-        .orElseThrow(() -> new IllegalArgumentException("board = " + board + ": a shipped one"));
+    return ShippedBoards.chosen(board, bench.design().ignition());
   }
 
   /** The moment before anything is played. */

@@ -887,8 +887,6 @@ public enum MessageKey {
   /** Nothing is left to repair: how probable. */
   DIAGNOSIS_DONE,
   /** Heading of a column. */
-  DIAGNOSIS_HEADING_CAUSE,
-  /** Heading of a column. */
   DIAGNOSIS_HEADING_CHECK,
   /** Heading of a column. */
   DIAGNOSIS_HEADING_NAME,
@@ -938,8 +936,6 @@ public enum MessageKey {
   ITEM_PLACE,
   /** Note below a diagnosis. */
   DIAGNOSIS_NOTE,
-  /** Progress of a table: causes done, all. */
-  DIAGNOSIS_PROGRESS,
   /** What is allowed, and what was probably meant: what, the value. */
   ALLOWED_DID_YOU_MEAN,
   /** A reading as it is typed: an example. */

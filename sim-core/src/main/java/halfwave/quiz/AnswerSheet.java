@@ -1,5 +1,6 @@
 package halfwave.quiz;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
@@ -29,5 +30,15 @@ public record AnswerSheet(
   /** What was handed in of a call. */
   public Optional<CallSheet> call(String name) {
     return calls.stream().filter(c -> c.call().equals(name)).findFirst();
+  }
+
+  /** The same with that of a call: in the place of what was there, or else as the last. */
+  public AnswerSheet with(CallSheet other) {
+    List<CallSheet> all = new ArrayList<>(calls);
+    all.replaceAll(c -> c.call().equals(other.call()) ? other : c);
+    if (call(other.call()).isEmpty()) {
+      all.add(other);
+    }
+    return new AnswerSheet(engine, quiz, quizHash, learner, extraTimeRatio, all);
   }
 }

@@ -20,7 +20,13 @@ public record CallSheet(String call, List<Logged> moves, @Nullable Conclusion co
    * @param wallSeconds seconds by the clock on the wall since the quiz began
    * @param found what was found, in the words of a call log; empty where nothing was
    */
-  public record Logged(Move move, int minute, long wallSeconds, String found) {}
+  public record Logged(Move move, int minute, long wallSeconds, String found) {
+
+    /** A move and what came of it, written down at that second. */
+    public static Logged of(Done done, long wallSeconds) {
+      return new Logged(done.move(), done.minute(), wallSeconds, Found.text(done));
+    }
+  }
 
   /** Takes a copy. */
   public CallSheet {

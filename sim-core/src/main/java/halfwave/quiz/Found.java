@@ -2,7 +2,6 @@ package halfwave.quiz;
 
 import halfwave.diagnosis.Outcome;
 import java.util.Locale;
-import org.jspecify.annotations.Nullable;
 
 /** What was found, as an answer sheet writes it down. */
 public final class Found {
@@ -13,10 +12,12 @@ public final class Found {
 
   /** The text; empty where a move finds nothing. */
   public static String text(Done done) {
-    return done.outcome() == null ? "" : text(done.outcome());
+    Outcome outcome = done.outcome();
+    return outcome == null ? "" : text(outcome);
   }
 
-  private static String text(@Nullable Outcome outcome) {
+  /** The same of an outcome alone. */
+  public static String text(Outcome outcome) {
     if (outcome instanceof Outcome.Found found) {
       return found.what().name().toLowerCase(Locale.ROOT).replace('_', '-');
     } else if (outcome instanceof Outcome.Amps amps) {

@@ -54,22 +54,12 @@ public record ServiceCall(
     if (!(minutes > 0) || !(partsUnits >= 0)) {
       throw new IllegalArgumentException("minutes = " + minutes + ", partsUnits = " + partsUnits);
     }
-    if (!settings(bench, board).ignition().fits(bench.design().ignition())) {
-      throw new IllegalArgumentException("board = " + board + ": one made for the bench");
-    }
+    ShippedBoards.chosen(board, bench.design().ignition());
   }
 
   /** The settings of its board. */
   public BoardSettings settings() {
-    return settings(bench, board);
-  }
-
-  private static BoardSettings settings(Bench bench, @Nullable String board) {
-    if (board == null) {
-      return ShippedBoards.standard(bench.design().ignition());
-    }
-    return ShippedBoards.named(board)
-        .orElseThrow(() -> new IllegalArgumentException("board = " + board + ": a shipped one"));
+    return ShippedBoards.chosen(board, bench.design().ignition());
   }
 
   /** How its gas is lit. */

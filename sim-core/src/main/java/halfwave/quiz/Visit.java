@@ -267,6 +267,33 @@ public final class Visit {
     return log;
   }
 
+  /**
+   * What was done last.
+   *
+   * @throws IndexOutOfBoundsException where nothing was done
+   */
+  public Done last() {
+    return log.get(log.size() - 1);
+  }
+
+  /** Whether something was repaired. */
+  public boolean repaired() {
+    return lastRepair() >= 0;
+  }
+
+  /** What was done since the last repair, or all where nothing was repaired. */
+  public List<Done> sinceRepair() {
+    return log.subList(lastRepair() + 1, log.size());
+  }
+
+  private int lastRepair() {
+    int last = log.size() - 1;
+    while (last >= 0 && !(log.get(last).move() instanceof Move.Repaired)) {
+      last--;
+    }
+    return last;
+  }
+
   /** The components, to change some of them. */
   private static final class Draft {
     private final Variant variant;
