@@ -44,12 +44,7 @@ final class BenchesCommand implements Callable<Integer> {
   public Integer call() {
     if (bench == null) {
       if (write != null) {
-        throw new CommandFailedException(
-            Failures.BAD_INPUT,
-            Message.of(
-                MessageKey.USAGE_MISSING_ARGUMENT,
-                Argument.text(standard.spec().qualifiedName()),
-                Argument.text("BENCH")));
+        throw standard.missing("BENCH");
       }
       standard.out().print(standard.json() ? listJson() : list());
       return 0;

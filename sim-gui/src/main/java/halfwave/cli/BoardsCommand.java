@@ -48,12 +48,7 @@ final class BoardsCommand implements Callable<Integer> {
   public Integer call() {
     if (board == null) {
       if (write != null) {
-        throw new CommandFailedException(
-            Failures.BAD_INPUT,
-            Message.of(
-                MessageKey.USAGE_MISSING_ARGUMENT,
-                Argument.text(standard.spec().qualifiedName()),
-                Argument.text("BOARD")));
+        throw standard.missing("BOARD");
       }
       standard.out().print(standard.json() ? listJson() : list());
       return 0;

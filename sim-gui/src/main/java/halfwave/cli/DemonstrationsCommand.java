@@ -52,12 +52,7 @@ final class DemonstrationsCommand implements Callable<Integer> {
     exports.check(standard.spec().qualifiedName());
     if (demonstration == null) {
       if (write != null || exports.wanted()) {
-        throw new CommandFailedException(
-            Failures.BAD_INPUT,
-            Message.of(
-                MessageKey.USAGE_MISSING_ARGUMENT,
-                Argument.text(standard.spec().qualifiedName()),
-                Argument.text("DEMONSTRATION")));
+        throw standard.missing("DEMONSTRATION");
       }
       standard.out().print(standard.json() ? listJson() : list());
     } else if (write != null) {

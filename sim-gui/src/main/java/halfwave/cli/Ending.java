@@ -7,6 +7,7 @@ import halfwave.message.Message;
 import halfwave.message.MessageKey;
 import java.nio.file.Path;
 import java.util.Locale;
+import org.jspecify.annotations.Nullable;
 
 /** Refuses a file whose name promises something else than what would be in it. */
 final class Ending {
@@ -18,11 +19,14 @@ final class Ending {
    *
    * @param command what the person typed
    * @param option the option
-   * @param file its file
+   * @param file its file; null: it was not asked for
    * @param ending what its name has to end in, with the dot
    * @throws halfwave.io.BadInputException where it ends otherwise, or cannot be written
    */
-  static void check(String command, String option, Path file, String ending) {
+  static void check(String command, String option, @Nullable Path file, String ending) {
+    if (file == null) {
+      return;
+    }
     String name = String.valueOf(file.getFileName()).toLowerCase(Locale.ROOT);
     if (!name.endsWith(ending)) {
       throw new Typed(command, option)

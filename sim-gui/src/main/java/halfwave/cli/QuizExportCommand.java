@@ -8,7 +8,6 @@ import halfwave.grading.SheetMarks;
 import halfwave.io.AtomicFile;
 import halfwave.io.SheetFolder;
 import halfwave.io.Typed;
-import halfwave.message.Argument;
 import halfwave.message.Message;
 import halfwave.message.MessageKey;
 import halfwave.quiz.Appearances;
@@ -89,30 +88,18 @@ final class QuizExportCommand implements Callable<Integer> {
   }
 
   private void check(String command) {
-    ending(command, "--gradebook", gradebook, ".csv");
-    ending(command, "--items", items, ".csv");
-    ending(command, "--qti", qti, ".zip");
+    Ending.check(command, "--gradebook", gradebook, ".csv");
+    Ending.check(command, "--items", items, ".csv");
+    Ending.check(command, "--qti", qti, ".zip");
     boolean graded = gradebook != null || items != null || xapi != null;
     if (xapi != null) {
       AtomicFile.check(xapi);
       address(command);
     }
     if (!graded && qti == null) {
-      throw missing(command, "--gradebook, --items, --qti, --xapi");
+      throw standard.missing("--gradebook, --items, --qti, --xapi");
     } else if (graded && sheets.isEmpty()) {
-      throw missing(command, "SHEETS");
-    }
-  }
-
-  private static CommandFailedException missing(String command, String what) {
-    return new CommandFailedException(
-        Failures.BAD_INPUT,
-        Message.of(MessageKey.USAGE_MISSING_ARGUMENT, Argument.text(command), Argument.text(what)));
-  }
-
-  private static void ending(String command, String option, @Nullable Path target, String wanted) {
-    if (target != null) {
-      Ending.check(command, option, target, wanted);
+      throw standard.missing("SHEETS");
     }
   }
 

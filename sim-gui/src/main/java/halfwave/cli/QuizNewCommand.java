@@ -3,6 +3,7 @@ package halfwave.cli;
 import halfwave.display.Sentences;
 import halfwave.io.AtomicFile;
 import halfwave.io.ChangeWords;
+import halfwave.io.JsonValue;
 import halfwave.io.QuizText;
 import halfwave.io.ShippedQuizzes;
 import halfwave.io.Typed;
@@ -10,7 +11,6 @@ import halfwave.lesson.Words;
 import halfwave.message.Argument;
 import halfwave.message.Message;
 import halfwave.message.MessageKey;
-import halfwave.quantity.Dimension;
 import halfwave.quiz.Assembly;
 import halfwave.quiz.BlueprintRow;
 import halfwave.quiz.Level;
@@ -21,7 +21,6 @@ import halfwave.quiz.ServiceCall;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
 import java.util.concurrent.Callable;
@@ -93,16 +92,9 @@ final class QuizNewCommand implements Callable<Integer> {
   private Quiz ruled(Quiz quiz) {
     if (!(wallMinutes >= 0 && wallMinutes <= Rules.MOST_MINUTES)) {
       throw new Typed(standard.spec().qualifiedName(), "--wall-minutes")
-          .refused(Double.toString(wallMinutes), range(0, Rules.MOST_MINUTES));
+          .refused(Double.toString(wallMinutes), JsonValue.between(0, Rules.MOST_MINUTES));
     }
     return quiz.with(new Rules(wallMinutes, hints));
-  }
-
-  private static Message range(double low, double high) {
-    return Message.of(
-        MessageKey.ALLOWED_RANGE,
-        Argument.quantity(low, Dimension.NUMBER),
-        Argument.quantity(high, Dimension.NUMBER));
   }
 
   private Quiz assembled(Quiz from, String quizName) {
@@ -147,11 +139,11 @@ final class QuizNewCommand implements Callable<Integer> {
   }
 
   private static String text(Assembly a) {
-    return spelt(a.row().objective()) + ":" + spelt(a.row().level()) + ":" + a.count();
-  }
-
-  private static String spelt(Enum<?> constant) {
-    return constant.name().toLowerCase(Locale.ROOT).replace('_', '-');
+    return JsonValue.spelling(a.row().objective())
+        + ":"
+        + JsonValue.spelling(a.row().level())
+        + ":"
+        + a.count();
   }
 
   private static Message lacks(Quiz from, Assembly a) {

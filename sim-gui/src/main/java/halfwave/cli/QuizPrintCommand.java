@@ -4,15 +4,12 @@ import halfwave.grading.ClassReport;
 import halfwave.grading.Grader;
 import halfwave.grading.SheetMarks;
 import halfwave.io.AtomicFile;
+import halfwave.io.JsonValue;
 import halfwave.io.QuizFile;
 import halfwave.io.SheetFolder;
 import halfwave.io.Typed;
-import halfwave.message.Argument;
-import halfwave.message.Message;
-import halfwave.message.MessageKey;
 import halfwave.paper.Document;
 import halfwave.paper.QuizPages;
-import halfwave.quantity.Dimension;
 import halfwave.quiz.Appearances;
 import halfwave.quiz.Quiz;
 import halfwave.quiz.Variant;
@@ -107,35 +104,18 @@ final class QuizPrintCommand implements Callable<Integer> {
   private void check(String command) {
     if (furnace < 1 || furnace > Variant.COUNT) {
       throw new Typed(command, FURNACE)
-          .refused(
-              Integer.toString(furnace),
-              Message.of(
-                  MessageKey.ALLOWED_RANGE,
-                  Argument.quantity(1, Dimension.NUMBER),
-                  Argument.quantity(Variant.COUNT, Dimension.NUMBER)));
+          .refused(Integer.toString(furnace), JsonValue.between(1, Variant.COUNT));
     }
-    ending(command, "--blank", blank);
-    ending(command, "--worksheet", worksheet);
-    ending(command, "--key", key);
-    ending(command, "--report", report);
+    Ending.check(command, "--blank", blank, PDF);
+    Ending.check(command, "--worksheet", worksheet, PDF);
+    Ending.check(command, "--key", key, PDF);
+    Ending.check(command, "--report", report, PDF);
     boolean nothing =
         blank == null && worksheet == null && key == null && report == null && marks == null;
     if (nothing) {
-      throw missing(command, "--blank, --worksheet, --key, --marks, --report");
+      throw standard.missing("--blank, --worksheet, --key, --marks, --report");
     } else if (sheets.isEmpty() && (marks != null || report != null)) {
-      throw missing(command, "SHEETS");
-    }
-  }
-
-  private static CommandFailedException missing(String command, String what) {
-    return new CommandFailedException(
-        Failures.BAD_INPUT,
-        Message.of(MessageKey.USAGE_MISSING_ARGUMENT, Argument.text(command), Argument.text(what)));
-  }
-
-  private static void ending(String command, String option, @Nullable Path target) {
-    if (target != null) {
-      Ending.check(command, option, target, PDF);
+      throw standard.missing("SHEETS");
     }
   }
 

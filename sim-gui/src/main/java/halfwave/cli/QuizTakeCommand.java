@@ -20,7 +20,6 @@ import halfwave.quiz.Appearances;
 import halfwave.quiz.CallSheet;
 import halfwave.quiz.Conclusion;
 import halfwave.quiz.Done;
-import halfwave.quiz.Found;
 import halfwave.quiz.Move;
 import halfwave.quiz.Moves;
 import halfwave.quiz.Quiz;
@@ -103,15 +102,15 @@ final class QuizTakeCommand implements Callable<Integer> {
                 throw where.refused(text, Message.of(MessageKey.ALLOWED_NOW, Argument.name(why)));
               });
       visit = visit.after(move);
-      Done done = visit.log().get(visit.log().size() - 1);
-      logged.add(new CallSheet.Logged(move, done.minute(), 0, Found.text(done)));
+      Done done = visit.last();
+      logged.add(CallSheet.Logged.of(done, 0));
       // the sheet is its own journal
-      sheet = with(sheet, new CallSheet(chosen.name(), logged, null));
+      sheet = sheet.with(new CallSheet(chosen.name(), logged, null));
       AtomicFile.write(target, SheetFile.text(sheet));
       say(line(quiz, chosen, visit, done));
     }
     if (cause != null) {
-      sheet = with(sheet, new CallSheet(chosen.name(), logged, conclusion(cause)));
+      sheet = sheet.with(new CallSheet(chosen.name(), logged, conclusion(cause)));
       AtomicFile.write(target, SheetFile.text(sheet));
       say(Message.of(MessageKey.QUIZ_HANDED_IN, Argument.text(chosen.name())));
     }
@@ -124,12 +123,7 @@ final class QuizTakeCommand implements Callable<Integer> {
 
   private AnswerSheet begun(Quiz quiz) {
     if (learner == null || learner.isBlank()) {
-      throw new CommandFailedException(
-          Failures.BAD_INPUT,
-          Message.of(
-              MessageKey.USAGE_MISSING_ARGUMENT,
-              Argument.text(standard.spec().qualifiedName()),
-              Argument.text("--learner")));
+      throw standard.missing("--learner");
     }
     return new AnswerSheet(Engine.text(), quiz.name(), QuizText.hash(quiz), learner, 1, List.of());
   }
@@ -174,19 +168,6 @@ final class QuizTakeCommand implements Callable<Integer> {
       visit = visit.after(done.move());
     }
     return visit;
-  }
-
-  private static AnswerSheet with(AnswerSheet sheet, CallSheet call) {
-    List<CallSheet> calls = new ArrayList<>(sheet.calls());
-    calls.removeIf(c -> c.call().equals(call.call()));
-    calls.add(call);
-    return new AnswerSheet(
-        sheet.engine(),
-        sheet.quiz(),
-        sheet.quizHash(),
-        sheet.learner(),
-        sheet.extraTimeRatio(),
-        calls);
   }
 
   private Message complaint(ServiceCall call, Visit visit) {

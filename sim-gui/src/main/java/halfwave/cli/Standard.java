@@ -1,6 +1,9 @@
 package halfwave.cli;
 
 import halfwave.display.Sentences;
+import halfwave.message.Argument;
+import halfwave.message.Message;
+import halfwave.message.MessageKey;
 import java.io.PrintWriter;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Model.CommandSpec;
@@ -63,5 +66,15 @@ public final class Standard {
       throw new IllegalStateException("no command yet");
     }
     return spec;
+  }
+
+  /** What to throw where something has to be named that is not. */
+  CommandFailedException missing(String what) {
+    return new CommandFailedException(
+        Failures.BAD_INPUT,
+        Message.of(
+            MessageKey.USAGE_MISSING_ARGUMENT,
+            Argument.text(spec().qualifiedName()),
+            Argument.text(what)));
   }
 }

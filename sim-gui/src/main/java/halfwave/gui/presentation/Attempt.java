@@ -5,8 +5,6 @@ import halfwave.quiz.AnswerSheet;
 import halfwave.quiz.Appearances;
 import halfwave.quiz.CallSheet;
 import halfwave.quiz.Conclusion;
-import halfwave.quiz.Done;
-import halfwave.quiz.Found;
 import halfwave.quiz.Move;
 import halfwave.quiz.Quiz;
 import halfwave.quiz.ServiceCall;
@@ -91,9 +89,8 @@ public record Attempt(
     if (visits.containsKey(call.name())) {
       return this;
     }
-    List<CallSheet> calls = new ArrayList<>(sheet.calls());
-    calls.add(new CallSheet(call.name(), List.of(), null));
-    return with(calls, call, visit(quiz, call, sheet.learner(), appearances));
+    CallSheet empty = new CallSheet(call.name(), List.of(), null);
+    return with(empty, call, visit(quiz, call, sheet.learner(), appearances));
   }
 
   /**
@@ -104,36 +101,23 @@ public record Attempt(
    */
   public Attempt after(ServiceCall call, Move move, long wallSeconds) {
     Visit visit = at(call).after(move);
-    Done done = visit.log().get(visit.log().size() - 1);
     CallSheet before = sheet.call(call.name()).orElseThrow();
     List<CallSheet.Logged> moves = new ArrayList<>(before.moves());
-    moves.add(new CallSheet.Logged(move, done.minute(), wallSeconds, Found.text(done)));
-    return with(replaced(new CallSheet(call.name(), moves, before.conclusion())), call, visit);
+    moves.add(CallSheet.Logged.of(visit.last(), wallSeconds));
+    return with(new CallSheet(call.name(), moves, before.conclusion()), call, visit);
   }
 
   /** After the conclusion of a call that was begun. */
   public Attempt concluded(ServiceCall call, Conclusion conclusion) {
     CallSheet before = sheet.call(call.name()).orElseThrow();
     CallSheet after = new CallSheet(call.name(), before.moves(), conclusion);
-    return with(replaced(after), call, at(call));
+    return with(after, call, at(call));
   }
 
-  private List<CallSheet> replaced(CallSheet other) {
-    return sheet.calls().stream().map(c -> c.call().equals(other.call()) ? other : c).toList();
-  }
-
-  private Attempt with(List<CallSheet> calls, ServiceCall call, Visit visit) {
+  private Attempt with(CallSheet handed, ServiceCall call, Visit visit) {
     Map<String, Visit> others = new HashMap<>(visits);
     others.put(call.name(), visit);
-    AnswerSheet other =
-        new AnswerSheet(
-            sheet.engine(),
-            sheet.quiz(),
-            sheet.quizHash(),
-            sheet.learner(),
-            sheet.extraTimeRatio(),
-            calls);
-    return new Attempt(quiz, other, others, appearances);
+    return new Attempt(quiz, sheet.with(handed), others, appearances);
   }
 
   /**

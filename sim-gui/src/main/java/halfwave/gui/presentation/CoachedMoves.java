@@ -111,14 +111,14 @@ final class CoachedMoves {
   }
 
   private Set<FaultGroup> ruledOut(Visit after) {
-    Done last = after.log().get(after.log().size() - 1);
+    Done last = after.last();
     return last.outcome() == null ? Set.of() : coach.ruledOut(after);
   }
 
   private void compare(
       Visit before, Move.Checked checked, Visit after, Expected expected, List<Saying> said) {
     Expectation found = expected.found();
-    Outcome outcome = after.log().get(after.log().size() - 1).outcome();
+    Outcome outcome = after.last().outcome();
     if (found != null && outcome != null) {
       double likely = coach.probability(before, checked.check(), found);
       String key = found.holds().test(outcome) ? "practice.expected" : "practice.not-expected";

@@ -44,7 +44,7 @@ public final class DeskModel {
   private final Outlooks outlooks;
   private final Supplier<Instant> clock;
   private final Listeners listeners = new Listeners();
-  private final DeskWork work;
+  private final OneByOne work;
 
   private DeskState state = DeskState.EMPTY;
 
@@ -68,7 +68,7 @@ public final class DeskModel {
     this.shipped = shipped;
     this.outlooks = outlooks;
     this.clock = clock;
-    work = new DeskWork(background, screen, failed, listeners);
+    work = new OneByOne(background, screen, failed, listeners);
   }
 
   /** Is told whenever something changed. */
@@ -147,7 +147,7 @@ public final class DeskModel {
   }
 
   /** Work on the quiz, if there is one. */
-  private void made(Function<Quiz, DeskWork.Work> what) {
+  private void made(Function<Quiz, OneByOne.Work> what) {
     Optional<Quiz> quiz = state.draftQuiz();
     if (quiz.isEmpty()) {
       work.say(words -> words.text("desk.no-calls"));
@@ -266,7 +266,7 @@ public final class DeskModel {
     made(quiz -> writing(file, () -> pages.quiz(output, grader(quiz))));
   }
 
-  private DeskWork.Work writing(Path file, Supplier<byte[]> bytes) {
+  private OneByOne.Work writing(Path file, Supplier<byte[]> bytes) {
     return watch -> {
       AtomicFile.check(file);
       byte[] made = bytes.get();

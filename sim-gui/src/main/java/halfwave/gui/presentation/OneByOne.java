@@ -1,27 +1,39 @@
 package halfwave.gui.presentation;
 
 import halfwave.io.BadInputException;
+import halfwave.paper.Watch;
+import java.util.concurrent.CancellationException;
 import java.util.concurrent.Executor;
+import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.Consumer;
 
 /**
  * Work that is done away from the screen's thread, one piece at a time: while one is being done no
- * other is begun. Belongs to the screen's thread.
+ * other is begun. It may say how far it is, and can be given up: then nobody waits for it, and what
+ * comes of it is dropped. Belongs to the screen's thread.
  */
 final class OneByOne {
 
   /** What is done away from the screen's thread. */
   interface Work {
 
-    /** Does it, and tells what is to be done with it on the screen's thread. */
-    Runnable done();
+    /**
+     * Does it, and tells what is to be done with it on the screen's thread.
+     *
+     * @param watch is told how far it is; whoever is told to end throws a {@link
+     *     CancellationException}
+     */
+    Runnable done(Watch watch);
   }
 
   private final Executor background;
   private final Executor screen;
   private final Consumer<Throwable> failed;
   private final Listeners listeners;
+  private final AtomicInteger turn = new AtomicInteger();
   private boolean busy;
+  private int done;
+  private int all;
   private Saying said = Saying.NOTHING;
 
   OneByOne(Executor background, Executor screen, Consumer<Throwable> failed, Listeners listeners) {
@@ -37,30 +49,70 @@ final class OneByOne {
       return;
     }
     busy = true;
+    done = 0;
+    all = 0;
     said = Saying.NOTHING;
+    int mine = turn.incrementAndGet();
     listeners.tell();
-    background.execute(
+    background.execute(() -> ended(mine, result(mine, work)));
+  }
+
+  private Runnable result(int mine, Work work) {
+    try {
+      return work.done((part, parts) -> told(mine, part, parts));
+    } catch (BadInputException e) {
+      return () -> said = words -> e.line(words.sentences());
+    } catch (CancellationException e) {
+      return () -> said = words -> words.text("work.given-up");
+    } catch (RuntimeException | Error e) {
+      return () -> failed.accept(e);
+    }
+  }
+
+  private boolean told(int mine, int part, int parts) {
+    screen.execute(
         () -> {
-          Runnable then;
-          try {
-            then = work.done();
-          } catch (BadInputException e) {
-            then = () -> said = words -> e.line(words.sentences());
-          } catch (RuntimeException | Error e) {
-            then = () -> failed.accept(e);
+          if (turn.get() == mine) {
+            done = part;
+            all = parts;
+            listeners.tell();
           }
-          Runnable last = then;
-          screen.execute(
-              () -> {
-                busy = false;
-                last.run();
-                listeners.tell();
-              });
         });
+    return turn.get() == mine;
+  }
+
+  private void ended(int mine, Runnable then) {
+    screen.execute(
+        () -> {
+          if (turn.get() == mine) {
+            busy = false;
+            then.run();
+            listeners.tell();
+          }
+        });
+  }
+
+  /** Gives it up. */
+  void giveUp() {
+    if (busy) {
+      turn.incrementAndGet();
+      busy = false;
+      say(words -> words.text("work.given-up"));
+    }
   }
 
   boolean busy() {
     return busy;
+  }
+
+  /** Parts that are done. */
+  int done() {
+    return done;
+  }
+
+  /** Parts there are; zero where nobody knows. */
+  int all() {
+    return all;
   }
 
   /** What there is to say of the last work or wish. */

@@ -81,7 +81,7 @@ public final class PracticeModel implements Visiting {
   public void open() {
     if (bank == null) {
       work.begin(
-          () -> {
+          watch -> {
             Quiz read = shipped.get();
             Saying trouble = keeper.read();
             return () -> {
@@ -159,7 +159,7 @@ public final class PracticeModel implements Visiting {
     Help help = help(call);
     int time = progress().calls();
     work.begin(
-        () -> {
+        watch -> {
           PracticeSession begun = PracticeSession.begin(all, call, help, outlooks, time);
           return () -> {
             session = begun;
@@ -286,7 +286,7 @@ public final class PracticeModel implements Visiting {
     PracticePoint point = points.peek();
     if (now != null && point != null) {
       work.begin(
-          () -> {
+          watch -> {
             PracticePoint next = now.moves().after(point, move, expected);
             return () -> {
               asked = null;
@@ -331,7 +331,7 @@ public final class PracticeModel implements Visiting {
       return;
     }
     work.begin(
-        () -> {
+        watch -> {
           CallMarks given = now.marks(point.attempt(), said.get());
           Saying trouble = keeper.add(now.call().objective(), given.totalRatio(), now.help());
           return () -> {

@@ -95,7 +95,7 @@ public final class QuizModel implements Visiting {
   /** Opens the file of a quiz; what is none is told by {@link #said}. */
   public void open(Path file) {
     work.begin(
-        () -> {
+        watch -> {
           Quiz read = QuizFile.read(file).quiz();
           return () -> {
             quiz = read;
@@ -115,7 +115,7 @@ public final class QuizModel implements Visiting {
     }
     double extra = start.extraTimeRatio();
     work.begin(
-        () -> {
+        watch -> {
           Begun begun = Begun.of(taken, sheet, learner, extra);
           return () -> began(begun);
         });
@@ -174,7 +174,7 @@ public final class QuizModel implements Visiting {
       return;
     }
     work.begin(
-        () -> {
+        watch -> {
           DrawnBench healthy = HealthyFurnace.of(call);
           boolean there = now.visits().containsKey(call.name());
           Map<Integer, Message> found = hints(now, call);
@@ -215,7 +215,7 @@ public final class QuizModel implements Visiting {
     }
     long seconds = clock.seconds();
     work.begin(
-        () -> {
+        watch -> {
           Attempt next = now.after(at, move, seconds);
           // on the disk before anything else may fail
           Runnable kept = written(next);
@@ -233,7 +233,7 @@ public final class QuizModel implements Visiting {
     ServiceCall at = open;
     if (!work.busy() && now != null && at != null && !closed()) {
       work.begin(
-          () -> {
+          watch -> {
             Runnable kept = written(now.concluded(at, conclusion));
             return () -> {
               kept.run();
@@ -339,7 +339,7 @@ public final class QuizModel implements Visiting {
   public void save() {
     Attempt now = attempt;
     if (now != null) {
-      work.begin(() -> written(now));
+      work.begin(watch -> written(now));
     }
   }
 

@@ -5,11 +5,11 @@ import halfwave.fault.FaultGroup;
 import halfwave.grading.Expectation;
 import halfwave.gui.presentation.PracticeModel;
 import halfwave.gui.presentation.Wording;
+import halfwave.io.JsonValue;
 import halfwave.quiz.Move;
 import java.util.EnumMap;
 import java.util.EnumSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import javax.swing.JCheckBox;
@@ -61,7 +61,7 @@ final class AskForm extends JPanel {
     boxes.setOpaque(false);
     for (FaultGroup group : FaultGroup.values()) {
       JCheckBox box = new JCheckBox(words.heading(group));
-      box.setName("practice.remain." + group.name().toLowerCase(Locale.ROOT).replace('_', '-'));
+      box.setName("practice.remain." + JsonValue.spelling(group));
       box.setOpaque(false);
       groups.put(group, box);
       boxes.add(box, "hmin " + theme.px(24) + "px");

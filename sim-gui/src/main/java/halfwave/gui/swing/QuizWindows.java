@@ -97,11 +97,13 @@ final class QuizWindows {
     JMenu menu = new JMenu(dress().words().text("menu.quiz"));
     menu.setName("menu.quiz");
     menu.setMnemonic(KeyEvent.VK_Q);
-    menu.add(item("menu.take", () -> quizWindow = shown(quizWindow, this::makeQuiz)));
+    menu.add(item("menu.take", () -> quizWindow = SideWindow.shown(quizWindow, this::makeQuiz)));
     menu.add(
-        item("menu.practise", () -> practiceWindow = shown(practiceWindow, this::makePractice)));
+        item(
+            "menu.practise",
+            () -> practiceWindow = SideWindow.shown(practiceWindow, this::makePractice)));
     menu.addSeparator();
-    menu.add(item("menu.desk", () -> deskWindow = shown(deskWindow, this::makeDesk)));
+    menu.add(item("menu.desk", () -> deskWindow = SideWindow.shown(deskWindow, this::makeDesk)));
     return menu;
   }
 
@@ -117,13 +119,6 @@ final class QuizWindows {
       throw new IllegalStateException("not dressed yet");
     }
     return dress;
-  }
-
-  private static SideWindow shown(@Nullable SideWindow there, Supplier<SideWindow> make) {
-    SideWindow window = there == null ? make.get() : there;
-    window.setVisible(true);
-    window.toFront();
-    return window;
   }
 
   /** Whether the program may end: the quiz on the desk is saved, or nobody minds. */

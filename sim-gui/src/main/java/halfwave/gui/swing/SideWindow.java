@@ -60,4 +60,12 @@ final class SideWindow extends JDialog {
     old.dispose();
     return made;
   }
+
+  /** It comes to the front, made where it was not there yet. */
+  static SideWindow shown(@Nullable SideWindow there, Supplier<SideWindow> make) {
+    SideWindow window = there == null ? make.get() : there;
+    window.setVisible(true);
+    window.toFront();
+    return window;
+  }
 }

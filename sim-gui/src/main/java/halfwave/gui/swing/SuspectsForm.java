@@ -3,10 +3,10 @@ package halfwave.gui.swing;
 import halfwave.fault.FaultGroup;
 import halfwave.gui.presentation.Visiting;
 import halfwave.gui.presentation.Wording;
+import halfwave.io.JsonValue;
 import halfwave.quiz.Move;
 import java.util.EnumMap;
 import java.util.EnumSet;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import javax.swing.JButton;
@@ -29,7 +29,7 @@ final class SuspectsForm {
         "growx, wmin 0, wrap");
     for (FaultGroup group : FaultGroup.values()) {
       JCheckBox box = new JCheckBox(words.heading(group));
-      box.setName("visit.suspect." + group.name().toLowerCase(Locale.ROOT).replace('_', '-'));
+      box.setName("visit.suspect." + JsonValue.spelling(group));
       box.setOpaque(false);
       box.addActionListener(e -> visiting.keep(visiting.draft().withSuspects(ticked())));
       boxes.put(group, box);

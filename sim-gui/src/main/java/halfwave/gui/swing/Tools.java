@@ -156,26 +156,17 @@ final class Tools {
   }
 
   private void match() {
-    SideWindow window = matchWindow == null ? makeMatch() : matchWindow;
-    matchWindow = window;
-    appear(window);
+    matchWindow = SideWindow.shown(matchWindow, this::makeMatch);
   }
 
   private void forecast() {
     if (!workbench.ready()) {
       return;
     }
-    SideWindow window = forecastWindow == null ? makeForecast() : forecastWindow;
-    if (forecastWindow != null && forecastPanel != null && !window.isVisible()) {
+    if (forecastWindow != null && forecastPanel != null && !forecastWindow.isVisible()) {
       forecastPanel.fill();
     }
-    forecastWindow = window;
-    appear(window);
-  }
-
-  private static void appear(SideWindow window) {
-    window.setVisible(true);
-    window.toFront();
+    forecastWindow = SideWindow.shown(forecastWindow, this::makeForecast);
   }
 
   /** Nobody waits any more. */

@@ -66,6 +66,30 @@ class AccessRobotTest {
     return Hand.seen().stream().filter(AccessRobotTest::control).toList();
   }
 
+  /**
+   * WCAG 2.2, 2.5.8 and 4.1.2, in the windows beside the main one.
+   *
+   * @param wrong is told what has no name or is too small
+   * @return how many controls there are
+   */
+  static int beside(OpenWindow open, List<String> wrong) {
+    return OpenWindow.onScreen(
+        () -> {
+          List<Component> controls = new ArrayList<>(controls());
+          controls.removeIf(c -> SwingUtilities.getWindowAncestor(c) == open.frame());
+          for (Component c : controls) {
+            String name = c.getAccessibleContext().getAccessibleName();
+            if (name == null || name.isBlank() || c.getName() == null) {
+              wrong.add("no name: " + c);
+            }
+            if (Math.min(c.getWidth(), c.getHeight()) < LEAST_TARGET) {
+              wrong.add("too small: " + name + ' ' + c.getSize());
+            }
+          }
+          return controls.size();
+        });
+  }
+
   private static void eachTab(OpenWindow open, Runnable look) {
     JTabbedPane tabs = new Hand(open).find(JTabbedPane.class, "tabs");
     for (int k = 0; k < OpenWindow.onScreen(tabs::getTabCount); k++) {

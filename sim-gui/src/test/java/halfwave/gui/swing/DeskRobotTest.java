@@ -4,21 +4,16 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import halfwave.gui.presentation.SmallClass;
 import halfwave.io.QuizFile;
-import java.awt.Component;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import javax.swing.JTextArea;
-import javax.swing.SwingUtilities;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /** The window of the instructor's desk: what is pressed there comes to pass. */
 class DeskRobotTest {
-
-  /** WCAG 2.2, success criterion 2.5.8 (px). */
-  private static final int LEAST_TARGET = 24;
 
   @TempDir private Path folder;
 
@@ -85,21 +80,6 @@ class DeskRobotTest {
   /** Controls that have no name, or are too small to be met. */
   private static void wrong(OpenWindow open, List<String> wrong) {
     open.settle();
-    OpenWindow.onScreen(
-        () -> {
-          for (Component c : AccessRobotTest.controls()) {
-            if (SwingUtilities.getWindowAncestor(c) == open.frame()) {
-              continue;
-            }
-            String name = c.getAccessibleContext().getAccessibleName();
-            if (name == null || name.isBlank() || c.getName() == null) {
-              wrong.add("no name: " + c);
-            }
-            if (Math.min(c.getWidth(), c.getHeight()) < LEAST_TARGET) {
-              wrong.add("too small: " + name + ' ' + c.getSize());
-            }
-          }
-          return null;
-        });
+    AccessRobotTest.beside(open, wrong);
   }
 }

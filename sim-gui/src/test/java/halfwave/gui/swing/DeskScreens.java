@@ -1,22 +1,15 @@
 package halfwave.gui.swing;
 
 import halfwave.gui.presentation.Settings;
-import java.awt.Graphics2D;
-import java.awt.image.BufferedImage;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import javax.imageio.ImageIO;
-import javax.swing.JDialog;
 import org.junit.jupiter.api.Test;
 
 /** Paints the instructor's desk into target/screens. No test: asked for by name only. */
 final class DeskScreens {
 
-  private final Path folder = Path.of("target", "screens");
-
   @Test
   void paint() throws Exception {
-    Files.createDirectories(folder);
     shoot("en", false, 1);
     shoot("es", true, 1);
     shoot("es", false, 2);
@@ -27,19 +20,20 @@ final class DeskScreens {
     Settings settings = OpenWindow.PLAIN.withLanguage(language).withDark(dark).withTextRatio(text);
     try (OpenWindow open = OpenWindow.with(own, settings)) {
       String name = language + (dark ? "-dark-" : "-light-") + Math.round(100 * text);
+      SidePictures pictures = new SidePictures(open);
       DeskHands hands = new DeskHands(open, new Hand(open), own);
       hands.window();
-      picture(open, "empty", name);
+      pictures.paint("desk", "desk-empty-" + name);
       hands.quiz();
       hands.row("desk.bank", 2);
       hands.press("desk.add");
-      picture(open, "quiz", name);
+      pictures.paint("desk", "desk-quiz-" + name);
       hands.form(1);
       hands.press("desk.add-row");
-      picture(open, "blueprint", name);
+      pictures.paint("desk", "desk-blueprint-" + name);
       hands.row("desk.calls", 0);
       hands.form(2);
-      picture(open, "call", name);
+      pictures.paint("desk", "desk-call-" + name);
       hands.row("desk.calls", 2);
       hands.press("desk.remove");
       hands.form(1);
@@ -47,32 +41,13 @@ final class DeskScreens {
       hands.press("desk.remove-row");
       hands.press("desk.try");
       hands.idle();
-      picture(open, "tried", name);
+      pictures.paint("desk", "desk-tried-" + name);
       hands.sheets();
-      picture(open, "class", name);
+      pictures.paint("desk", "desk-class-" + name);
       hands.row("desk.learners", 2);
       hands.tab(2);
       hands.row("desk.moves", 3);
-      picture(open, "marks", name);
+      pictures.paint("desk", "desk-marks-" + name);
     }
-  }
-
-  private void picture(OpenWindow open, String what, String name) throws Exception {
-    open.settle();
-    open.settle();
-    BufferedImage image =
-        OpenWindow.onScreen(
-            () -> {
-              JDialog found =
-                  Hand.look(JDialog.class, d -> "desk".equals(d.getName())).orElseThrow();
-              var all = found.getRootPane();
-              BufferedImage made =
-                  new BufferedImage(all.getWidth(), all.getHeight(), BufferedImage.TYPE_INT_RGB);
-              Graphics2D g = made.createGraphics();
-              all.printAll(g);
-              g.dispose();
-              return made;
-            });
-    ImageIO.write(image, "png", folder.resolve("desk-" + what + "-" + name + ".png").toFile());
   }
 }

@@ -8,7 +8,6 @@ import halfwave.io.SheetFile;
 import halfwave.quiz.AnswerSheet;
 import halfwave.quiz.Move;
 import halfwave.quiz.Rules;
-import java.awt.Component;
 import java.awt.event.KeyEvent;
 import java.nio.file.Files;
 import java.util.ArrayList;
@@ -17,15 +16,11 @@ import javax.swing.AbstractButton;
 import javax.swing.JList;
 import javax.swing.JTextArea;
 import javax.swing.JTextField;
-import javax.swing.SwingUtilities;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 
 /** A quiz as a hand takes it, by mouse and by keys. */
 class QuizRobotTest extends WithWindow {
-
-  /** WCAG 2.2, 2.5.8. */
-  private static final int LEAST_TARGET = 24;
 
   private QuizHands hands;
 
@@ -169,22 +164,7 @@ class QuizRobotTest extends WithWindow {
   }
 
   private void wrong(List<String> wrong) {
-    int seen =
-        OpenWindow.onScreen(
-            () -> {
-              List<Component> controls = new ArrayList<>(AccessRobotTest.controls());
-              controls.removeIf(c -> SwingUtilities.getWindowAncestor(c) == open.frame());
-              for (Component c : controls) {
-                String name = c.getAccessibleContext().getAccessibleName();
-                if (name == null || name.isBlank() || c.getName() == null) {
-                  wrong.add("no name: " + c);
-                }
-                if (Math.min(c.getWidth(), c.getHeight()) < LEAST_TARGET) {
-                  wrong.add("too small: " + name + ' ' + c.getSize());
-                }
-              }
-              return controls.size();
-            });
+    int seen = AccessRobotTest.beside(open, wrong);
     assertThat(seen).isGreaterThan(4);
   }
 }

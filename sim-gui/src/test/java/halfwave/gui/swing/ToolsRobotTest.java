@@ -3,7 +3,6 @@ package halfwave.gui.swing;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import halfwave.gui.presentation.HelpPage;
-import java.awt.Component;
 import java.awt.event.KeyEvent;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -14,14 +13,10 @@ import javax.swing.JLabel;
 import javax.swing.JList;
 import javax.swing.JPanel;
 import javax.swing.JTextField;
-import javax.swing.SwingUtilities;
 import org.junit.jupiter.api.Test;
 
 /** The windows beside the main one, as a hand uses them. */
 class ToolsRobotTest extends WithWindow {
-
-  /** WCAG 2.2, 2.5.8. */
-  private static final int LEAST_TARGET = 24;
 
   private void type(String field, String text) {
     JTextField found = hand.find(JTextField.class, field);
@@ -112,22 +107,7 @@ class ToolsRobotTest extends WithWindow {
     tools.forecast();
     open.settle();
     List<String> wrong = new ArrayList<>();
-    int seen =
-        OpenWindow.onScreen(
-            () -> {
-              List<Component> controls = new ArrayList<>(AccessRobotTest.controls());
-              controls.removeIf(c -> SwingUtilities.getWindowAncestor(c) == open.frame());
-              for (Component c : controls) {
-                String name = c.getAccessibleContext().getAccessibleName();
-                if (name == null || name.isBlank() || c.getName() == null) {
-                  wrong.add("no name: " + c);
-                }
-                if (Math.min(c.getWidth(), c.getHeight()) < LEAST_TARGET) {
-                  wrong.add("too small: " + name + ' ' + c.getSize());
-                }
-              }
-              return controls.size();
-            });
+    int seen = AccessRobotTest.beside(open, wrong);
     assertThat(seen).isGreaterThan(30);
     assertThat(wrong).isEmpty();
   }
