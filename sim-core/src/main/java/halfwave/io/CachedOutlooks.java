@@ -10,27 +10,29 @@ import halfwave.quiz.ServiceCall;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.concurrent.CancellationException;
+import org.jspecify.annotations.Nullable;
 
-/** Outlooks from the tables that come with the program, or made and kept; each once. */
+/**
+ * Outlooks from the tables that come with the program, or made and kept, by the shipped judgement;
+ * each once, and nothing is read before it is asked for.
+ */
 public final class CachedOutlooks implements Outlooks {
 
   private record Key(Bench bench, BoardSettings settings) {}
 
   private final CaseCache cache;
-  private final Priors priors;
   private final SymptomTable.Watch watch;
   private final Map<Key, Outlook> outlooks = new HashMap<>();
+  private @Nullable Priors judgement;
 
   /**
    * Prepares it.
    *
    * @param cache where tables are kept
-   * @param priors judgement
    * @param watch asked while a table is made
    */
-  public CachedOutlooks(CaseCache cache, Priors priors, SymptomTable.Watch watch) {
+  public CachedOutlooks(CaseCache cache, SymptomTable.Watch watch) {
     this.cache = cache;
-    this.priors = priors;
     this.watch = watch;
   }
 
@@ -41,6 +43,8 @@ public final class CachedOutlooks implements Outlooks {
    */
   @Override
   public synchronized Outlook of(ServiceCall call) {
+    Priors priors = judgement == null ? PriorsFile.shipped() : judgement;
+    judgement = priors;
     return outlooks.computeIfAbsent(
         new Key(call.bench(), call.settings()),
         k ->

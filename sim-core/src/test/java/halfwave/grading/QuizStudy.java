@@ -3,7 +3,6 @@ package halfwave.grading;
 import halfwave.io.CachedOutlooks;
 import halfwave.io.CaseCache;
 import halfwave.io.Engine;
-import halfwave.io.PriorsFile;
 import halfwave.io.QuizText;
 import halfwave.io.ShippedQuizzes;
 import halfwave.quiz.AnswerSheet;
@@ -40,8 +39,7 @@ class QuizStudy {
           bank,
           QuizText.hash(bank),
           Engine.text(),
-          new CachedOutlooks(
-              new CaseCache(Path.of("target", "cases")), PriorsFile.shipped(), (d, a) -> true));
+          new CachedOutlooks(new CaseCache(Path.of("target", "cases")), (d, a) -> true));
 
   /** What one learner got. */
   record Taken(Habit habit, double slipRatio, SheetMarks marks) {}

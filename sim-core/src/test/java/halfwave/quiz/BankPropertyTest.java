@@ -10,7 +10,6 @@ import halfwave.diagnosis.Outcome;
 import halfwave.fault.FaultKind;
 import halfwave.io.CachedOutlooks;
 import halfwave.io.CaseCache;
-import halfwave.io.PriorsFile;
 import halfwave.io.ShippedQuizzes;
 import halfwave.work.Look;
 import halfwave.work.Repair;
@@ -40,8 +39,7 @@ class BankPropertyTest {
   private static final int ENDLESS = 1_000_000;
 
   private static final CachedOutlooks OUTLOOKS =
-      new CachedOutlooks(
-          new CaseCache(Path.of("target", "cases")), PriorsFile.shipped(), (done, all) -> true);
+      new CachedOutlooks(new CaseCache(Path.of("target", "cases")), (done, all) -> true);
 
   /** The heating calls that were played serve all tests. */
   private static final Appearances APPEARANCES = new Appearances();

@@ -12,7 +12,6 @@ import halfwave.io.CachedOutlooks;
 import halfwave.io.CaseCache;
 import halfwave.io.Engine;
 import halfwave.io.JsonFile;
-import halfwave.io.PriorsFile;
 import halfwave.io.QuizFile;
 import halfwave.io.QuizText;
 import halfwave.work.Look;
@@ -45,7 +44,7 @@ public final class InventedClass {
 
   private static final Quiz QUIZ = read();
   private static final CachedOutlooks OUTLOOKS =
-      new CachedOutlooks(new CaseCache(null), PriorsFile.shipped(), (done, all) -> true);
+      new CachedOutlooks(new CaseCache(null), (done, all) -> true);
   private static final Grader GRADER = grader(QUIZ);
   private static final Appearances APPEARANCES = new Appearances();
 

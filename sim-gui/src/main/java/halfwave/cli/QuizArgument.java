@@ -6,7 +6,6 @@ import halfwave.io.CacheFolder;
 import halfwave.io.CachedOutlooks;
 import halfwave.io.CaseCache;
 import halfwave.io.Engine;
-import halfwave.io.PriorsFile;
 import halfwave.io.QuizFile;
 import halfwave.io.QuizText;
 import halfwave.io.SheetFolder;
@@ -39,7 +38,7 @@ final class QuizArgument {
         quiz,
         QuizText.hash(quiz),
         Engine.text(),
-        new CachedOutlooks(new CaseCache(CacheFolder.path()), PriorsFile.shipped(), progress));
+        new CachedOutlooks(new CaseCache(CacheFolder.path()), progress));
   }
 
   /** Says of each sheet that cannot be read why; whether there was any. */

@@ -2,6 +2,7 @@ package halfwave.gui.swing;
 
 import halfwave.bench.ShippedBenches;
 import halfwave.board.ShippedBoards;
+import halfwave.grading.Outlooks;
 import halfwave.gui.presentation.Autosave;
 import halfwave.gui.presentation.BarView;
 import halfwave.gui.presentation.DeskModel;
@@ -17,12 +18,12 @@ import halfwave.gui.presentation.QuizModel;
 import halfwave.gui.presentation.RecoveryFolder;
 import halfwave.gui.presentation.Settings;
 import halfwave.gui.presentation.SettingsFile;
-import halfwave.gui.presentation.ShippedOutlooks;
 import halfwave.gui.presentation.State;
 import halfwave.gui.presentation.WhyModel;
 import halfwave.gui.presentation.Wording;
 import halfwave.gui.presentation.Workbench;
 import halfwave.io.CacheFolder;
+import halfwave.io.CachedOutlooks;
 import halfwave.io.CaseCache;
 import halfwave.io.ShippedQuizzes;
 import halfwave.paper.PaperSize;
@@ -144,7 +145,7 @@ public final class Window {
   }
 
   private QuizWindows quizzes() {
-    ShippedOutlooks outlooks = new ShippedOutlooks(new CaseCache(CacheFolder.path()));
+    Outlooks outlooks = new CachedOutlooks(new CaseCache(CacheFolder.path()), (done, all) -> true);
     return new QuizWindows(
         frame,
         new QuizModel(

@@ -4,6 +4,7 @@ import halfwave.bench.ShippedBenches;
 import halfwave.fault.FaultKind;
 import halfwave.grading.Outlooks;
 import halfwave.io.AtomicFile;
+import halfwave.io.CachedOutlooks;
 import halfwave.io.CaseCache;
 import halfwave.io.QuizText;
 import halfwave.lesson.Words;
@@ -24,7 +25,7 @@ import java.util.Set;
 public final class SmallQuiz {
 
   /** Judgement from the tables that come with the program. */
-  static final Outlooks OUTLOOKS = new ShippedOutlooks(new CaseCache(null));
+  static final Outlooks OUTLOOKS = new CachedOutlooks(new CaseCache(null), (done, all) -> true);
 
   private SmallQuiz() {}
 
