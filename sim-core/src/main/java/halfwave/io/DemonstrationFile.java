@@ -29,7 +29,9 @@ import org.jspecify.annotations.Nullable;
  */
 public final class DemonstrationFile {
 
-  static final String FORMAT = "halfwave-demonstration";
+  /** What such a file calls itself. */
+  public static final String FORMAT = "halfwave-demonstration";
+
   static final int VERSION = 1;
 
   private DemonstrationFile() {}

@@ -34,7 +34,9 @@ import java.util.stream.Stream;
  */
 public final class QuizFile {
 
-  static final String FORMAT = "halfwave-quiz";
+  /** What such a file calls itself. */
+  public static final String FORMAT = "halfwave-quiz";
+
   static final int VERSION = 1;
 
   /** A day at one furnace is more than enough. */

@@ -11,11 +11,13 @@ import java.io.PrintStream;
 import java.io.PrintWriter;
 import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
 import java.util.Locale;
 import java.util.Objects;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import javax.swing.SwingUtilities;
+import org.jspecify.annotations.Nullable;
 
 /** Where the program starts. */
 public final class Main {
@@ -27,18 +29,26 @@ public final class Main {
    * @param args the command line
    */
   public static void main(String[] args) {
-    if (args.length > 0) {
+    Path given = given(args);
+    if (args.length > 0 && given == null) {
       // a command opens no window, and must draw where the display that is named does not answer
       System.setProperty("java.awt.headless", "true");
     }
-    if (args.length == 0 && display()) {
-      window();
+    if ((args.length == 0 || given != null) && display()) {
+      window(given);
       return;
     }
     int status = command(args);
     if (status != 0) {
       System.exit(status);
     }
+  }
+
+  /** The file that a desktop hands over; a command is never called like a file with an ending. */
+  private static @Nullable Path given(String... args) {
+    return args.length == 1 && args[0].matches("[^-].*\\.(halfwave|json)")
+        ? Path.of(args[0])
+        : null;
   }
 
   /** Whether there is a display that answers. */
@@ -52,7 +62,7 @@ public final class Main {
   }
 
   /** The window. It ends the program when it is closed: no thread that is left keeps it going. */
-  private static void window() {
+  private static void window(@Nullable Path given) {
     SettingsFile settings =
         new SettingsFile(
             SettingsFile.usual(
@@ -61,7 +71,7 @@ public final class Main {
     ExecutorService engine = worker("engine", Thread.NORM_PRIORITY);
     // what may take its time: charts, explanations, files
     ExecutorService background = worker("background", Thread.MIN_PRIORITY);
-    SwingUtilities.invokeLater(() -> new Window(settings, engine, background).open());
+    SwingUtilities.invokeLater(() -> new Window(settings, engine, background).open(given));
   }
 
   private static ExecutorService worker(String name, int priority) {

@@ -66,8 +66,7 @@ public record BarView(
   /** What people call a bench: its file, or what was shipped under its name. */
   static String benchName(String name, @Nullable Path file, Wording words) {
     if (file != null) {
-      String leaf = String.valueOf(file.getFileName());
-      return leaf.endsWith(".json") ? leaf.substring(0, leaf.length() - 5) : leaf;
+      return OwnFile.stem(file);
     }
     return ShippedBenches.named(name).isPresent() ? words.text("bench." + name) : name;
   }

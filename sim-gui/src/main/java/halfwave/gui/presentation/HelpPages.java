@@ -63,6 +63,7 @@ public final class HelpPages {
     made.add("glossary", more, made.sorted(made.file("glossary")));
     made.files(more, List.of("limits", "cautions"));
     made.add("about", more, made.about(version));
+    made.files(more, List.of("licences"));
     return made;
   }
 

@@ -5,6 +5,7 @@ import halfwave.board.BoardSettings;
 import halfwave.board.ShippedBoards;
 import halfwave.gui.presentation.Autosave;
 import halfwave.gui.presentation.Intent;
+import halfwave.gui.presentation.OwnFile;
 import halfwave.gui.presentation.RecoveryFolder.Found;
 import halfwave.gui.presentation.RecoveryWords;
 import halfwave.gui.presentation.State;
@@ -22,13 +23,10 @@ import java.util.function.Supplier;
 import javax.swing.JFileChooser;
 import javax.swing.JFrame;
 import javax.swing.JOptionPane;
-import javax.swing.filechooser.FileNameExtensionFilter;
 import org.jspecify.annotations.Nullable;
 
 /** Opens and saves benches, and asks before anything is lost. */
 final class BenchFiles {
-
-  private static final String ENDING = "json";
 
   private final JFrame over;
   private final Wording words;
@@ -140,13 +138,13 @@ final class BenchFiles {
     }
     JFileChooser chooser = chooser(words.text("file.save"));
     if (workbench.shown().paper().file() == null) {
-      String name = workbench.shown().moment().bench().name() + '.' + ENDING;
+      String name = workbench.shown().moment().bench().name() + "." + OwnFile.ENDING;
       chooser.setSelectedFile(new File(chooser.getCurrentDirectory(), name));
     }
     if (chooser.showSaveDialog(over) != JFileChooser.APPROVE_OPTION) {
       return false;
     }
-    Path file = FileQuestions.withEnding(chooser.getSelectedFile().toPath(), ENDING);
+    Path file = FileQuestions.withEnding(chooser.getSelectedFile().toPath());
     return questions.mayReplace(over, words.text("file.save"), file) && write(file);
   }
 
@@ -166,7 +164,7 @@ final class BenchFiles {
   private JFileChooser chooser(String title) {
     JFileChooser chooser = new JFileChooser();
     chooser.setDialogTitle(title);
-    chooser.setFileFilter(new FileNameExtensionFilter(words.text("file.benches"), ENDING));
+    chooser.setFileFilter(FileQuestions.filter(words.text("file.benches")));
     Path folder = lastFolder.get();
     if (folder != null) {
       chooser.setCurrentDirectory(folder.toFile());

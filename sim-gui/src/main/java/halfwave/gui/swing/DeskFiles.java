@@ -3,6 +3,7 @@ package halfwave.gui.swing;
 import halfwave.gui.presentation.CallDraft;
 import halfwave.gui.presentation.DeskModel;
 import halfwave.gui.presentation.DeskOutput;
+import halfwave.gui.presentation.OwnFile;
 import halfwave.gui.presentation.Wording;
 import halfwave.paper.PaperSize;
 import java.awt.Component;
@@ -14,13 +15,10 @@ import java.util.function.Supplier;
 import javax.swing.JFileChooser;
 import javax.swing.JFrame;
 import javax.swing.JOptionPane;
-import javax.swing.filechooser.FileNameExtensionFilter;
 import org.jspecify.annotations.Nullable;
 
 /** Asks which files the instructor's desk reads and writes. */
 final class DeskFiles {
-
-  private static final String ENDING = "json";
 
   private final JFrame over;
   private final Wording words;
@@ -61,7 +59,7 @@ final class DeskFiles {
   /** A file to read. */
   Optional<Path> read(String title) {
     JFileChooser chooser = new JFileChooser(last);
-    chooser.setFileFilter(new FileNameExtensionFilter(words.text("quiz.files"), ENDING));
+    chooser.setFileFilter(FileQuestions.filter(words.text("quiz.files")));
     return asked(chooser, title);
   }
 
@@ -84,7 +82,7 @@ final class DeskFiles {
   /** Where a quiz goes. */
   Optional<Path> quiz(String title, String name) {
     return targets.file(
-        words.text(title), CallDraft.plainName(name), words.text("quiz.files"), ENDING);
+        words.text(title), CallDraft.plainName(name), words.text("quiz.files"), OwnFile.endings());
   }
 
   /** Where something else goes. */

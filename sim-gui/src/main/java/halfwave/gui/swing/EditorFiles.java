@@ -2,6 +2,7 @@ package halfwave.gui.swing;
 
 import halfwave.gui.presentation.EditorModel;
 import halfwave.gui.presentation.EditorWords;
+import halfwave.gui.presentation.OwnFile;
 import halfwave.gui.presentation.RecoveryFolder.Found;
 import halfwave.gui.presentation.RecoveryWords;
 import halfwave.gui.presentation.Wording;
@@ -17,14 +18,10 @@ import java.util.Optional;
 import java.util.function.Consumer;
 import javax.swing.JFileChooser;
 import javax.swing.JOptionPane;
-import javax.swing.filechooser.FileNameExtensionFilter;
 import org.jspecify.annotations.Nullable;
 
 /** Opens and saves demonstrations, and asks before anything is lost. */
 final class EditorFiles {
-
-  private static final String ENDING = "json";
-  private static final String SUFFIX = '.' + ENDING;
 
   private final Wording words;
   private final FileQuestions questions;
@@ -83,7 +80,7 @@ final class EditorFiles {
     if (chooser.showSaveDialog(over) != JFileChooser.APPROVE_OPTION) {
       return false;
     }
-    Path file = FileQuestions.withEnding(chooser.getSelectedFile().toPath(), ENDING);
+    Path file = FileQuestions.withEnding(chooser.getSelectedFile().toPath());
     return questions.mayReplace(over, words.text("file.save-lesson"), file) && write(over, file);
   }
 
@@ -94,8 +91,7 @@ final class EditorFiles {
       refuse(over, EditorWords.blocked(blocked.get(), model.draft(), words));
       return false;
     }
-    String name = String.valueOf(file.getFileName());
-    String stem = name.endsWith(SUFFIX) ? name.substring(0, name.length() - SUFFIX.length()) : name;
+    String stem = OwnFile.stem(file);
     // a file may be called by spaces, a demonstration may not
     stem = stem.isBlank() ? model.draft().name() : stem.strip();
     try {
@@ -112,7 +108,7 @@ final class EditorFiles {
   private JFileChooser chooser(String title, @Nullable Path file) {
     JFileChooser chooser = new JFileChooser();
     chooser.setDialogTitle(title);
-    chooser.setFileFilter(new FileNameExtensionFilter(words.text("file.lessons"), ENDING));
+    chooser.setFileFilter(FileQuestions.filter(words.text("file.lessons")));
     if (file != null) {
       chooser.setSelectedFile(file.toFile());
     }

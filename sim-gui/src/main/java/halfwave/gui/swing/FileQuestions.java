@@ -1,11 +1,13 @@
 package halfwave.gui.swing;
 
+import halfwave.gui.presentation.OwnFile;
 import halfwave.gui.presentation.Wording;
 import java.awt.Component;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.function.BooleanSupplier;
 import javax.swing.JOptionPane;
+import javax.swing.filechooser.FileNameExtensionFilter;
 
 /** What is asked before work or a file is lost, and how files are called. */
 final class FileQuestions {
@@ -70,6 +72,11 @@ final class FileQuestions {
     }
   }
 
+  /** What a chooser shows first: the program's own files. */
+  static FileNameExtensionFilter filter(String kind) {
+    return new FileNameExtensionFilter(kind, OwnFile.endings());
+  }
+
   private int ask(
       Component over, String question, String title, int kind, int usual, String... keys) {
     Object[] buttons = new Object[keys.length];
@@ -78,6 +85,11 @@ final class FileQuestions {
     }
     return JOptionPane.showOptionDialog(
         over, question, title, JOptionPane.DEFAULT_OPTION, kind, null, buttons, buttons[usual]);
+  }
+
+  /** A name without an ending gets that of the program's own files. */
+  static Path withEnding(Path file) {
+    return withEnding(file, OwnFile.ENDING);
   }
 
   /** A name without an ending gets one. */

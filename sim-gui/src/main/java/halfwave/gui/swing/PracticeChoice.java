@@ -16,14 +16,11 @@ import javax.swing.JLabel;
 import javax.swing.JOptionPane;
 import javax.swing.JPanel;
 import javax.swing.JTextArea;
-import javax.swing.filechooser.FileNameExtensionFilter;
 import net.miginfocom.swing.MigLayout;
 import org.jspecify.annotations.Nullable;
 
 /** Which call is practised, with how much help; and how far the learner has come. */
 final class PracticeChoice {
-
-  private static final String ENDING = "json";
 
   private final Theme theme;
   private final Wording words;
@@ -116,11 +113,11 @@ final class PracticeChoice {
   private void export() {
     JFileChooser chooser = new JFileChooser();
     chooser.setDialogTitle(words.text("practice.export-title"));
-    chooser.setFileFilter(new FileNameExtensionFilter(words.text("practice.files"), ENDING));
+    chooser.setFileFilter(FileQuestions.filter(words.text("practice.files")));
     if (chooser.showSaveDialog(column) != JFileChooser.APPROVE_OPTION) {
       return;
     }
-    Path file = FileQuestions.withEnding(chooser.getSelectedFile().toPath(), ENDING);
+    Path file = FileQuestions.withEnding(chooser.getSelectedFile().toPath());
     String title = words.text("practice.export-title");
     try {
       if (questions.mayReplace(column, title, file)) {

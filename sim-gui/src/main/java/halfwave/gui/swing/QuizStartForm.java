@@ -1,5 +1,6 @@
 package halfwave.gui.swing;
 
+import halfwave.gui.presentation.OwnFile;
 import halfwave.gui.presentation.QuizModel;
 import halfwave.gui.presentation.QuizStart;
 import halfwave.gui.presentation.Wording;
@@ -13,7 +14,6 @@ import javax.swing.JPanel;
 import javax.swing.JTextArea;
 import javax.swing.event.DocumentEvent;
 import javax.swing.event.DocumentListener;
-import javax.swing.filechooser.FileNameExtensionFilter;
 import net.miginfocom.swing.MigLayout;
 import org.jspecify.annotations.Nullable;
 
@@ -21,7 +21,6 @@ import org.jspecify.annotations.Nullable;
 final class QuizStartForm extends JPanel {
 
   private static final long serialVersionUID = 1L;
-  private static final String ENDING = "json";
 
   private final transient Theme theme;
   private final transient Wording words;
@@ -102,7 +101,7 @@ final class QuizStartForm extends JPanel {
   private JFileChooser chooser(String title) {
     JFileChooser chooser = new JFileChooser(folder == null ? null : folder.toFile());
     chooser.setDialogTitle(words.text(title));
-    chooser.setFileFilter(new FileNameExtensionFilter(words.text("quiz.files"), ENDING));
+    chooser.setFileFilter(FileQuestions.filter(words.text("quiz.files")));
     return chooser;
   }
 
@@ -118,10 +117,10 @@ final class QuizStartForm extends JPanel {
   private void choose() {
     JFileChooser chooser = chooser("quiz.choose-title");
     Quiz quiz = model.quiz();
-    String name = model.start().sheetName(quiz == null ? "" : quiz.name()) + '.' + ENDING;
+    String name = model.start().sheetName(quiz == null ? "" : quiz.name()) + "." + OwnFile.ENDING;
     chooser.setSelectedFile(new java.io.File(chooser.getCurrentDirectory(), name));
     if (chooser.showSaveDialog(this) == JFileChooser.APPROVE_OPTION) {
-      Path chosen = FileQuestions.withEnding(chooser.getSelectedFile().toPath(), ENDING);
+      Path chosen = FileQuestions.withEnding(chooser.getSelectedFile().toPath());
       folder = chosen.getParent();
       model.keep(model.start().withSheet(chosen));
       refresh();

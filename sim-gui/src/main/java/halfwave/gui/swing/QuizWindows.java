@@ -6,6 +6,7 @@ import halfwave.gui.presentation.QuizModel;
 import halfwave.gui.presentation.Wording;
 import halfwave.paper.PaperSize;
 import java.awt.event.KeyEvent;
+import java.nio.file.Path;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
 import javax.swing.JFrame;
@@ -97,7 +98,7 @@ final class QuizWindows {
     JMenu menu = new JMenu(dress().words().text("menu.quiz"));
     menu.setName("menu.quiz");
     menu.setMnemonic(KeyEvent.VK_Q);
-    menu.add(item("menu.take", () -> quizWindow = SideWindow.shown(quizWindow, this::makeQuiz)));
+    menu.add(item("menu.take", this::take));
     menu.add(
         item(
             "menu.practise",
@@ -119,6 +120,16 @@ final class QuizWindows {
       throw new IllegalStateException("not dressed yet");
     }
     return dress;
+  }
+
+  private void take() {
+    quizWindow = SideWindow.shown(quizWindow, this::makeQuiz);
+  }
+
+  /** A quiz from outside. */
+  void take(Path file) {
+    take();
+    quiz.open(file);
   }
 
   /** Whether the program may end: the quiz on the desk is saved, or nobody minds. */

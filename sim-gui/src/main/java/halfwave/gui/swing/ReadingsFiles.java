@@ -8,12 +8,9 @@ import java.nio.file.Path;
 import java.util.function.Consumer;
 import javax.swing.JFileChooser;
 import javax.swing.JOptionPane;
-import javax.swing.filechooser.FileNameExtensionFilter;
 
 /** Opens and saves readings. */
 final class ReadingsFiles {
-
-  private static final String ENDING = "json";
 
   private final Wording words;
   private final MatchModel model;
@@ -35,7 +32,7 @@ final class ReadingsFiles {
   void save(Component over) {
     JFileChooser chooser = chooser("match.save-title");
     if (chooser.showSaveDialog(over) == JFileChooser.APPROVE_OPTION) {
-      Path file = FileQuestions.withEnding(chooser.getSelectedFile().toPath(), ENDING);
+      Path file = FileQuestions.withEnding(chooser.getSelectedFile().toPath());
       if (questions.mayReplace(over, words.text("match.save-title"), file)) {
         attempt(over, file, model::save);
       }
@@ -45,7 +42,7 @@ final class ReadingsFiles {
   private JFileChooser chooser(String title) {
     JFileChooser chooser = new JFileChooser();
     chooser.setDialogTitle(words.text(title));
-    chooser.setFileFilter(new FileNameExtensionFilter(words.text("match.files"), ENDING));
+    chooser.setFileFilter(FileQuestions.filter(words.text("match.files")));
     return chooser;
   }
 

@@ -12,6 +12,7 @@ import halfwave.gui.presentation.ForecastModel;
 import halfwave.gui.presentation.Intent;
 import halfwave.gui.presentation.LessonModel;
 import halfwave.gui.presentation.MatchModel;
+import halfwave.gui.presentation.OwnFile;
 import halfwave.gui.presentation.PracticeModel;
 import halfwave.gui.presentation.ProgressKeeper;
 import halfwave.gui.presentation.QuizModel;
@@ -22,6 +23,7 @@ import halfwave.gui.presentation.State;
 import halfwave.gui.presentation.WhyModel;
 import halfwave.gui.presentation.Wording;
 import halfwave.gui.presentation.Workbench;
+import halfwave.io.BadInputException;
 import halfwave.io.CacheFolder;
 import halfwave.io.CachedOutlooks;
 import halfwave.io.CaseCache;
@@ -76,6 +78,9 @@ public final class Window {
 
   /** Its window stays open in another language or look. */
   private @Nullable Help help;
+
+  /** A file that is opened when the first bench is there. */
+  private @Nullable Path waiting;
 
   private Panels panels;
   private long lastNanos;
@@ -194,8 +199,13 @@ public final class Window {
     return Theme.install(settings.dark() ? Palette.DARK : Palette.LIGHT, settings.textRatio());
   }
 
-  /** Opens it with a running furnace. */
-  public void open() {
+  /**
+   * Opens it with a running furnace.
+   *
+   * @param given a file of any of the program's own kinds that is opened in it, or null
+   */
+  public void open(@Nullable Path given) {
+    frame.setIconImages(AppIcon.images());
     var bench = ShippedBenches.standard();
     workbench.want(new Intent.Open(bench, ShippedBoards.standard(bench.design().ignition()), null));
     frame.setMinimumSize(new Dimension(1000, 680));
@@ -213,7 +223,23 @@ public final class Window {
           }
           // one question after the other
           autosave.look(left -> files.askBack(left, autosave), editing::look);
+          waiting = given;
         });
+  }
+
+  /** A file from outside, as soon as there is a bench that a demonstration can come back to. */
+  private void openGiven(Path given) {
+    waiting = null;
+    try {
+      switch (OwnFile.kind(given)) {
+        case BENCH -> files.openIfAllowed(given);
+        case DEMONSTRATION -> editing.show(given);
+        case QUIZ -> quizzes.take(given);
+      }
+    } catch (BadInputException e) {
+      JOptionPane.showMessageDialog(
+          frame, e.line(words.sentences()), frame.getTitle(), JOptionPane.ERROR_MESSAGE);
+    }
   }
 
   /** The frame, for tests that work with the window. */
@@ -281,6 +307,9 @@ public final class Window {
     if (workbench.ready()) {
       explain(now / 1_000_000);
       autosave.tick(workbench.shown(), now / 1_000_000);
+      if (waiting != null) {
+        openGiven(waiting);
+      }
     }
     editing.tick(now / 1_000_000);
   }

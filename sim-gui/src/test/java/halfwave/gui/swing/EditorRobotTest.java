@@ -135,7 +135,7 @@ class EditorRobotTest extends WithWindow {
     press("editor.check");
     open.await("the check", () -> status().startsWith("✓"));
 
-    Path file = folder.resolve("warm-room.json");
+    Path file = folder.resolve("warm-room.halfwave");
     pressAndLeave("editor.save");
     hand.choose(folder.resolve("warm-room"));
     Demonstration saved = DemonstrationFile.read(file);
@@ -151,7 +151,7 @@ class EditorRobotTest extends WithWindow {
     menu("menu-editor.close");
     open.await("the editor's end", () -> !hand.there("editor.status"));
     open.await("the bench", () -> open.workbench().shown().moment().bench().equals(before.bench()));
-    press("lesson.file.warm-room.json");
+    press("lesson.file.warm-room.halfwave");
     open.await("the player", () -> hand.there("vote.A"));
     press("lesson.forward");
     open.settle();

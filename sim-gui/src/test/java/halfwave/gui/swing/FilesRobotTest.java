@@ -25,7 +25,7 @@ class FilesRobotTest extends WithWindow {
 
   @BeforeEach
   void begin() {
-    file = folder.resolve("attic.json");
+    file = folder.resolve("attic.halfwave");
   }
 
   private void change(double pressure) {
@@ -146,7 +146,7 @@ class FilesRobotTest extends WithWindow {
     assertThat(new SettingsFile(folder.resolve("settings.json")).read().recent())
         .containsExactly(file.toAbsolutePath());
     change(1.5);
-    hand.menu("menu.open-recent", "attic.json");
+    hand.menu("menu.open-recent", "attic.halfwave");
     hand.answer("Leave without saving");
     assertThat(Parameter.GAS_PRESSURE.of(open.shown().moment().bench())).isEqualTo(0.5);
   }

@@ -25,6 +25,7 @@ import java.util.concurrent.TimeUnit;
 import java.util.concurrent.TimeoutException;
 import java.util.function.BooleanSupplier;
 import javax.swing.JFrame;
+import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Assumptions;
 
 /** The real window with an engine of its own, for a test; settings lie in the test's folder. */
@@ -70,11 +71,16 @@ final class OpenWindow implements AutoCloseable {
 
   /** Opens it, waits for the first bench and stops the clock: only a test lets time pass. */
   static OpenWindow with(Path folder, Settings settings) {
+    return given(folder, settings, null);
+  }
+
+  /** The same, with a file that a desktop hands over. */
+  static OpenWindow given(Path folder, Settings settings, @Nullable Path file) {
     needDisplay();
     OpenWindow made = new OpenWindow(folder, settings);
     onScreen(
         () -> {
-          made.window.open();
+          made.window.open(file);
           return null;
         });
     made.await("the first bench", made.window.workbench()::ready);
