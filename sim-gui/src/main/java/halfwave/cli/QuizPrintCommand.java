@@ -10,6 +10,7 @@ import halfwave.io.SheetFolder;
 import halfwave.io.Typed;
 import halfwave.paper.Document;
 import halfwave.paper.QuizPages;
+import halfwave.paper.SlideFiles;
 import halfwave.quiz.Appearances;
 import halfwave.quiz.Quiz;
 import halfwave.quiz.Variant;
@@ -91,6 +92,7 @@ final class QuizPrintCommand implements Callable<Integer> {
       write(report, pages.report(ClassReport.of(quiz, all)));
     }
     if (marks != null) {
+      SlideFiles.prepare(marks);
       int number = 0;
       for (SheetMarks one : all) {
         number++;
