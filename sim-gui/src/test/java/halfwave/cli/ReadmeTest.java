@@ -52,7 +52,7 @@ class ReadmeTest {
 
   @Test
   void everyCommandIsShownSomewhere() {
-    String guides = read("../docs/user-guide.md") + read("../docs/quiz.md");
+    String guides = read("../docs/user-guide.md") + read("../docs/quiz-guide.md");
     var commands =
         HalfwaveCommand.commandLine(Language.EN, new Failures(Language.EN.sentences()))
             .getSubcommands()

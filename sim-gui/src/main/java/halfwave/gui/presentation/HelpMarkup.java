@@ -1,53 +1,56 @@
 package halfwave.gui.presentation;
 
-import java.util.regex.Pattern;
+import java.util.List;
+import java.util.Map;
+import org.commonmark.Extension;
+import org.commonmark.ext.gfm.tables.TableBlock;
+import org.commonmark.ext.gfm.tables.TablesExtension;
+import org.commonmark.node.Image;
+import org.commonmark.node.Node;
+import org.commonmark.parser.Parser;
+import org.commonmark.renderer.html.HtmlRenderer;
+import org.commonmark.renderer.text.LineBreakRendering;
+import org.commonmark.renderer.text.TextContentRenderer;
 
-/**
- * The form of help pages: {@code # heading}, {@code ## heading below}, paragraphs with an empty
- * line between them, {@code - item}, {@code **bold**}. No more, so that a translator needs no tool.
- */
+/** The form of help pages and documents: CommonMark with tables. HTML in them is shown as text. */
 final class HelpMarkup {
 
-  private static final Pattern BOLD = Pattern.compile("\\*\\*(.+?)\\*\\*");
+  /** Pictures of a window, made small enough for the sheet (px). */
+  private static final int PICTURE_WIDTH = 600;
+
+  private static final List<Extension> TABLES = List.of(TablesExtension.create());
+  private static final Parser PARSER = Parser.builder().extensions(TABLES).build();
+  private static final HtmlRenderer HTML =
+      HtmlRenderer.builder()
+          .extensions(TABLES)
+          .escapeHtml(true)
+          .attributeProviderFactory(context -> HelpMarkup::attributes)
+          .build();
+  private static final TextContentRenderer TEXT =
+      TextContentRenderer.builder()
+          .extensions(TABLES)
+          .lineBreakRendering(LineBreakRendering.COMPACT)
+          .build();
 
   private HelpMarkup() {}
 
-  /** As HTML. All else that stands in the source is text, whatever it looks like. */
+  private static void attributes(Node node, String tag, Map<String, String> attributes) {
+    if (node instanceof Image) {
+      attributes.put("width", Integer.toString(PICTURE_WIDTH));
+    } else if (node instanceof TableBlock && tag.equals("table")) {
+      attributes.put("cellspacing", "0");
+      attributes.put("width", "100%");
+    }
+  }
+
+  /** As HTML. */
   static String html(String source) {
-    StringBuilder made = new StringBuilder("<html><body>");
-    boolean list = false;
-    for (String block : blocks(source)) {
-      boolean item = block.startsWith("- ");
-      if (item != list) {
-        made.append(item ? "<ul>" : "</ul>");
-        list = item;
-      }
-      if (item) {
-        made.append(tagged("li", block.substring(2)));
-      } else if (block.startsWith("## ")) {
-        made.append(tagged("h2", block.substring(3)));
-      } else if (block.startsWith("# ")) {
-        made.append(tagged("h1", block.substring(2)));
-      } else {
-        made.append(tagged("p", block));
-      }
-    }
-    return made.append(list ? "</ul>" : "").append("</body></html>").toString();
+    return "<html><body>" + HTML.render(PARSER.parse(source)) + "</body></html>";
   }
 
-  private static String tagged(String tag, String text) {
-    String safe = text.replace("&", "&amp;").replace("<", "&lt;").replace(">", "&gt;");
-    return "<" + tag + ">" + BOLD.matcher(safe).replaceAll("<b>$1</b>") + "</" + tag + ">";
-  }
-
-  /** The words alone, a line for each block. */
+  /** The words alone. */
   static String text(String source) {
-    StringBuilder made = new StringBuilder();
-    for (String block : blocks(source)) {
-      String bare = block.replaceFirst("^(#+|-) ", "");
-      made.append(BOLD.matcher(bare).replaceAll("$1")).append('\n');
-    }
-    return made.toString();
+    return TEXT.render(PARSER.parse(source));
   }
 
   /** Lines that belong together are joined: a file may break them where it likes. */

@@ -11,22 +11,19 @@ import java.util.Locale;
  * @param group what the list of pages puts it under
  * @param title its heading
  * @param markup all of it, in the form that {@link HelpMarkup} reads
+ * @param text what a reader reads, without signs of form
  */
-public record HelpPage(String topic, String group, String title, String markup) {
+public record HelpPage(String topic, String group, String title, String markup, String text) {
 
   static HelpPage of(String topic, String group, String markup) {
     String first = markup.lines().findFirst().orElse("");
-    return new HelpPage(topic, group, first.replaceFirst("^# *", ""), markup);
+    String title = first.replaceFirst("^# *", "");
+    return new HelpPage(topic, group, title, markup, HelpMarkup.text(markup));
   }
 
   /** The page for a viewer of HTML, without styles. */
   public String html() {
     return HelpMarkup.html(markup);
-  }
-
-  /** What a reader reads, without signs of form. */
-  public String text() {
-    return HelpMarkup.text(markup);
   }
 
   /** Whether all words that were typed stand in it, whatever their accents and capitals. */

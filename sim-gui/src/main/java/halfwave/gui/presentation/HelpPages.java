@@ -3,6 +3,7 @@ package halfwave.gui.presentation;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
+import java.net.URL;
 import java.nio.charset.StandardCharsets;
 import java.text.Collator;
 import java.util.ArrayList;
@@ -12,6 +13,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
@@ -64,6 +66,10 @@ public final class HelpPages {
     made.files(more, List.of("limits", "cautions"));
     made.add("about", more, made.about(version));
     made.files(more, List.of("licences"));
+    for (String document : HelpTopics.DOCUMENTS) {
+      made.add(
+          document, "help.group-documents", read("documents/" + document + ".md").orElseThrow());
+    }
     return made;
   }
 
@@ -83,7 +89,10 @@ public final class HelpPages {
   }
 
   private static Optional<String> file(Locale locale, String topic) {
-    String path = "help/" + locale.getLanguage() + "/" + topic + ".md";
+    return read("help/" + locale.getLanguage() + "/" + topic + ".md");
+  }
+
+  private static Optional<String> read(String path) {
     try (InputStream in = HelpPages.class.getResourceAsStream(path)) {
       return in == null
           ? Optional.empty()
@@ -103,8 +112,7 @@ public final class HelpPages {
             .sorted(Comparator.comparing(HelpPages::term, collator))
             .toList();
     blocks.removeAll(items);
-    blocks.addAll(items);
-    return String.join("\n\n", blocks);
+    return String.join("\n\n", blocks) + "\n\n" + String.join("\n", items);
   }
 
   /** What an item of the glossary explains. */
@@ -132,6 +140,17 @@ public final class HelpPages {
         + words.text("help.about", name)
         + "\n\n"
         + words.text("help.about-more");
+  }
+
+  /** What the links and pictures of a document count from. */
+  public static URL base() {
+    return Objects.requireNonNull(HelpPages.class.getResource("documents/user-guide.md"));
+  }
+
+  /** The page that a link in a document leads to, if it is one that the program has. */
+  public static Optional<String> linked(String link) {
+    String topic = link.replaceFirst("#.*", "").replaceFirst("\\.md$", "");
+    return HelpTopics.DOCUMENTS.contains(topic) ? Optional.of(topic) : Optional.empty();
   }
 
   /** All, in the order of the list. */

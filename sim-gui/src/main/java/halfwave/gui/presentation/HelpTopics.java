@@ -56,6 +56,18 @@ public final class HelpTopics {
           "circuit-gas-valve",
           "circuit-meter");
 
+  /** Files of the folder {@code docs} that are read inside the program, in English only. */
+  static final List<String> DOCUMENTS =
+      List.of(
+          "user-guide",
+          "instructors-guide",
+          "quiz-guide",
+          "model",
+          "validation",
+          "library-guide",
+          "file-formats",
+          "installing");
+
   /** By the first word of a component's name. */
   private static final Map<String, String> NAMED =
       Map.ofEntries(

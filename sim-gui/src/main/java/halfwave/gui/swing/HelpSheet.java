@@ -2,19 +2,31 @@ package halfwave.gui.swing;
 
 import com.formdev.flatlaf.fonts.inter.FlatInterFont;
 import halfwave.gui.presentation.HelpPage;
+import halfwave.gui.presentation.HelpPages;
 import halfwave.picture.Palette;
 import java.awt.Color;
+import java.awt.Graphics;
+import java.awt.Graphics2D;
 import java.awt.Rectangle;
+import java.awt.RenderingHints;
+import java.awt.Shape;
 import java.awt.event.KeyEvent;
 import java.awt.geom.Rectangle2D;
+import java.util.function.Consumer;
 import javax.swing.JEditorPane;
 import javax.swing.KeyStroke;
 import javax.swing.SwingUtilities;
+import javax.swing.event.HyperlinkEvent;
 import javax.swing.text.BadLocationException;
 import javax.swing.text.DefaultCaret;
 import javax.swing.text.DefaultHighlighter;
 import javax.swing.text.Document;
+import javax.swing.text.Element;
+import javax.swing.text.View;
+import javax.swing.text.ViewFactory;
+import javax.swing.text.html.HTMLDocument;
 import javax.swing.text.html.HTMLEditorKit;
+import javax.swing.text.html.ImageView;
 import javax.swing.text.html.StyleSheet;
 import org.jspecify.annotations.Nullable;
 
@@ -25,8 +37,19 @@ final class HelpSheet extends JEditorPane {
 
   private final transient Theme theme;
 
-  HelpSheet(Theme theme) {
+  /**
+   * An empty one.
+   *
+   * @param follow is told where a link leads
+   */
+  HelpSheet(Theme theme, Consumer<String> follow) {
     this.theme = theme;
+    addHyperlinkListener(
+        e -> {
+          if (e.getEventType() == HyperlinkEvent.EventType.ACTIVATED) {
+            follow.accept(e.getDescription());
+          }
+        });
     setName("help.page");
     setEditorKit(new Kit(styles(theme)));
     setEditable(false);
@@ -62,6 +85,32 @@ final class HelpSheet extends JEditorPane {
     public StyleSheet getStyleSheet() {
       return styles;
     }
+
+    @Override
+    public ViewFactory getViewFactory() {
+      return new HTMLFactory() {
+        @Override
+        public View create(Element element) {
+          View usual = super.create(element);
+          return usual instanceof ImageView ? new Smooth(element) : usual;
+        }
+      };
+    }
+  }
+
+  /** A picture that is made smaller without losing the thin lines in it. */
+  private static final class Smooth extends ImageView {
+    Smooth(Element element) {
+      super(element);
+    }
+
+    @Override
+    public void paint(Graphics g, Shape where) {
+      ((Graphics2D) g)
+          .setRenderingHint(
+              RenderingHints.KEY_INTERPOLATION, RenderingHints.VALUE_INTERPOLATION_BICUBIC);
+      super.paint(g, where);
+    }
   }
 
   /** In points, which to this viewer are the pixels of all other type; its own px are larger. */
@@ -81,6 +130,15 @@ final class HelpSheet extends JEditorPane {
             .formatted(theme.px(15), css(p.accent()), theme.px(14), theme.px(6)));
     made.addRule("p { margin: 0 0 %dpt 0; }".formatted(theme.px(9)));
     made.addRule("ul { margin: 0 0 %dpt %dpt; }".formatted(theme.px(9), theme.px(18)));
+    String line = css(p.hairline());
+    made.addRule("a { color: %s; }".formatted(css(p.accent())));
+    made.addRule("code, pre { font-family: Monospaced; font-size: %dpt; }".formatted(theme.px(12)));
+    made.addRule("pre { margin: 0 0 %dpt %dpt; }".formatted(theme.px(9), theme.px(8)));
+    made.addRule("table { margin: 0 0 %dpt 0; }".formatted(theme.px(9)));
+    made.addRule(
+        "th { text-align: left; font-weight: bold; padding: %dpt; border-bottom: 2px solid %s; }"
+            .formatted(theme.px(3), line));
+    made.addRule("td { padding: %dpt; border-bottom: 1px solid %s; }".formatted(theme.px(3), line));
     made.addRule("li { margin: 0 0 %dpt 0; }".formatted(theme.px(5)));
     return made;
   }
@@ -96,6 +154,9 @@ final class HelpSheet extends JEditorPane {
    * @param words what was searched for, plain
    */
   void show(@Nullable HelpPage page, String[] words) {
+    HTMLDocument empty = (HTMLDocument) getEditorKit().createDefaultDocument();
+    empty.setBase(HelpPages.base());
+    setDocument(empty);
     setText(page == null ? "" : page.html());
     getAccessibleContext().setAccessibleName(page == null ? "" : page.title());
     int first = mark(words);

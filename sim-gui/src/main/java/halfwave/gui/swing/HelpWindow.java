@@ -44,7 +44,7 @@ final class HelpWindow extends JDialog {
     this.words = words;
     this.pages = pages;
     count = Lettering.label(" ", theme.note(), theme.palette().softInk());
-    sheet = new HelpSheet(theme);
+    sheet = new HelpSheet(theme, link -> HelpPages.linked(link).ifPresent(this::open));
     setName("help");
     setDefaultCloseOperation(HIDE_ON_CLOSE);
     setContentPane(content());

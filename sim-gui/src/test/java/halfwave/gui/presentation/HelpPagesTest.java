@@ -24,8 +24,9 @@ class HelpPagesTest {
     return HelpPages.of(Wording.of(Locale.forLanguageTag(language), UnitSystem.METRIC), null);
   }
 
+  /** Pages that are written in each language; documents are in English. */
   static List<HelpPage> english() {
-    return ENGLISH.all();
+    return ENGLISH.all().stream().filter(p -> !HelpTopics.DOCUMENTS.contains(p.topic())).toList();
   }
 
   static List<HelpPages> languages() {
@@ -74,7 +75,7 @@ class HelpPagesTest {
       assertThat(words(page)).as(page.topic()).isGreaterThan(30);
       boolean panel = HelpTopics.PANELS.contains(page.topic());
       assertThat(panel && words(page) > 170).as("%s is too long", page.topic()).isFalse();
-      assertThat(page.text()).as(page.topic()).doesNotContain("**", "# ");
+      assertThat(page.text()).as(page.topic()).doesNotContain("**", "\n# ");
     }
     assertThat(pages.all()).extracting(HelpPage::title).doesNotHaveDuplicates();
   }
@@ -144,10 +145,30 @@ class HelpPagesTest {
   @Test
   void whatLooksLikeHtmlIsText() {
     String html = HelpMarkup.html("# a < b & c\n\n**x** <b>y</b>\n- one\n- two\n  more\n\nend");
-    assertThat(html)
+    assertThat(html.replace("\n", ""))
         .contains("<h1>a &lt; b &amp; c</h1>")
-        .contains("<p><b>x</b> &lt;b&gt;y&lt;/b&gt;</p>")
-        .contains("<ul><li>one</li><li>two more</li></ul><p>end</p>");
+        .contains("<p><strong>x</strong> &lt;b&gt;y&lt;/b&gt;</p>")
+        .contains("<ul><li>one</li><li>twomore</li></ul><p>end</p>");
+  }
+
+  @Test
+  void documentsHaveTheirPicturesAndLinksBetweenThem() {
+    Pattern source = Pattern.compile("(?:src|href)=\"([^\"#:]+\\.(?:png|md))[\"#]");
+    int pictures = 0;
+    for (String topic : HelpTopics.DOCUMENTS) {
+      var found = source.matcher(ENGLISH.page(topic).html());
+      while (found.find()) {
+        if (found.group(1).endsWith(".png")) {
+          pictures++;
+          assertThat(HelpPages.class.getResource("documents/" + found.group(1)))
+              .as("%s: %s", topic, found.group(1))
+              .isNotNull();
+        }
+      }
+    }
+    assertThat(pictures).isGreaterThan(5);
+    assertThat(HelpPages.linked("model.md#3-the-circuit")).contains("model");
+    assertThat(HelpPages.linked("../README.md")).isEmpty();
   }
 
   @ParameterizedTest
