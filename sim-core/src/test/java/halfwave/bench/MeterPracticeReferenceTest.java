@@ -37,6 +37,7 @@ import org.junit.jupiter.api.Test;
 class MeterPracticeReferenceTest {
 
   private static final Reference PRACTICE = Reference.practice("common practice");
+  private static final Reference SYMMETRY = Reference.calc("symmetry");
   private static final Reference OHM = Reference.calc("Ohm's law");
   private static final InSenseLead AT_BOARD = new InSenseLead(LeadEnd.BOARD, true);
   private static final InSenseLead AT_ROD = new InSenseLead(LeadEnd.ROD, true);
@@ -91,10 +92,10 @@ class MeterPracticeReferenceTest {
             measure(MeterFunction.AC_AND_DC_MICROAMPS, AT_BOARD.swapped(), burning(STANDARD))
                 .shown();
     String steps = "a step of the ideal meter, and rounding of volts over the burden";
-    PRACTICE
+    SYMMETRY
         .check("leads swapped: DC turns", Unit.MICROAMPS, si(swapped.direct()))
         .isCloseTo(-si(both.direct()), 1e-11, steps);
-    PRACTICE
+    SYMMETRY
         .check("leads swapped: AC stays", Unit.MICROAMPS, si(swapped.alternating()))
         .isCloseTo(si(both.alternating()), 1e-11, steps);
   }

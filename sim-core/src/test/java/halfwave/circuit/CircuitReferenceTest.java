@@ -61,7 +61,7 @@ class CircuitReferenceTest {
                 for (int k = 0; k < 5; k++) {
                   Check check =
                       FILE.check(
-                              "12 circuits: " + OracleCircuits.NAMES.get(k),
+                              "12 circuits: " + OracleCircuits.WORDS.get(k),
                               OracleCircuits.UNITS.get(k),
                               actual[k])
                           .at("circuit " + number);

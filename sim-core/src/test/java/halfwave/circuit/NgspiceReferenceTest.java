@@ -79,7 +79,7 @@ class NgspiceReferenceTest {
     for (Run run : finished) {
       for (int k = 0; k < 5; k++) {
         double allowed = OracleCircuits.tolerance(k, run.last[k], run.circuit);
-        String name = OracleCircuits.NAMES.get(k);
+        String name = OracleCircuits.WORDS.get(k);
         agrees(soft, "random circuits: " + name, k, run, run.ours[k], allowed);
         // the program's own first period: our steady state, from which it starts, does not move
         agrees(soft, "random circuits, its first period: " + name, k, run, run.first[k], allowed);

@@ -33,6 +33,15 @@ public final class OracleCircuits {
           "terminalDcVolts",
           "terminalAcVoltsRms");
 
+  /** What a report calls them. */
+  public static final List<String> WORDS =
+      List.of(
+          "DC at the board",
+          "DC at the rod",
+          "AC at the rod",
+          "DC volts at the terminal",
+          "AC volts at the terminal");
+
   /** Their units in a report. */
   public static final List<Unit> UNITS =
       List.of(Unit.MICROAMPS, Unit.MICROAMPS, Unit.MICROAMPS, Unit.VOLTS, Unit.VOLTS);

@@ -30,7 +30,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 class SymptomTableReferenceTest {
 
   private static final Reference TABLE_OF_SYMPTOMS =
-      Reference.seen("table of symptoms from manuals, trade articles and common practice");
+      Reference.practice("table of symptoms from manuals, trade articles and practice");
   private static final Bench BENCH = ShippedBenches.standard();
   private static final BoardSettings BOARD = ShippedBoards.standard(BENCH.design().ignition());
   private static final SymptomTable ALL =

@@ -129,10 +129,11 @@ class FlameReferenceTest {
   }
 
   private static void counterflow(Fuel fuel, double phi, double expected) {
+    String inverse = Unit.RATIO.number(1 / phi, 0.001);
     double j = fuel.counterflowAmpsPerSquareMeter(phi);
     COUNTERFLOW
-        .check("ions from the mantle, " + fuel, Unit.AMPS_PER_SQUARE_METER, j)
-        .at("equivalence ratio " + Unit.RATIO.number(phi, 0.01))
+        .check("ions from the mantle by mixture", Unit.AMPS_PER_SQUARE_METER, j)
+        .at(fuel == Fuel.PROPANE ? "propane, 1/φ " + inverse : "natural gas, 1/φ " + inverse)
         .isCloseTo(expected, 1e-8, "the table itself at its corners; the first lies beside 0");
   }
 
@@ -244,7 +245,7 @@ class FlameReferenceTest {
     double j = fuel.table().at(phi).saturationAmpsPerSquareMeter();
     MODEL
         .check("ions from the cone beyond the table", Unit.AMPS_PER_SQUARE_METER, j)
-        .at(fuel + ", " + phi)
+        .at((fuel == Fuel.PROPANE ? "propane, φ " : "natural gas, φ ") + phi)
         .isCloseTo(expected, rounding, "rounding; nothing is nothing");
   }
 

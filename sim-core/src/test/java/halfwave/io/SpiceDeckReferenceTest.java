@@ -142,7 +142,7 @@ class SpiceDeckReferenceTest {
     double voltsFloor = 1e-4 * ours[4] + 1e-5;
     for (int k = 0; k < 5; k++) {
       NGSPICE
-          .check("decks: " + NAMES.get(k), OracleCircuits.UNITS.get(k), theirs[k])
+          .check("decks: " + OracleCircuits.WORDS.get(k), OracleCircuits.UNITS.get(k), theirs[k])
           .at(name)
           .isCloseTo(
               ours[k],

@@ -8,7 +8,7 @@ import java.util.Map;
 /** One lane for each band of practice: where the model's numbers lie in it. */
 final class BandPlot {
 
-  private static final double LEFT = 430;
+  private static final double LEFT = 520;
   private static final double WIDTH = 400;
   private static final double LANE = 28;
 

@@ -1,5 +1,7 @@
 package halfwave.validation;
 
+import java.util.Locale;
+
 /** A computed number on its way to its verdict. */
 public final class Check {
 
@@ -19,7 +21,16 @@ public final class Check {
 
   /** Which of several: points of one subject become one row of the report. */
   public Check at(Object point) {
-    return new Check(reference, subject, point.toString(), unit, computed);
+    return new Check(reference, subject, words(point), unit, computed);
+  }
+
+  /** Constants as a person writes them, whole numbers without a zero behind the point. */
+  static String words(Object point) {
+    String words =
+        point instanceof Enum<?> constant
+            ? constant.name().toLowerCase(Locale.ROOT).replace('_', ' ')
+            : point.toString();
+    return words.replaceAll("(\\d)\\.0(?!\\d)", "$1");
   }
 
   /** Within an absolute difference, for that reason. */

@@ -124,8 +124,9 @@ record Checked(
 
   String allowedWords() {
     return switch (kind) {
-      case CLOSE -> allowed == 0 ? "0" : unit.text(allowed, 0);
-      case CLOSE_BY_SHARE -> Unit.PERCENT.text(allowed / Math.abs(expected), 0);
+      case CLOSE -> unit.text(allowed, allowed / 100);
+      case CLOSE_BY_SHARE ->
+          Unit.PERCENT.text(allowed / Math.abs(expected), allowed / Math.abs(expected) / 100);
       case DISAGREEMENT -> unit.text(expected, 0) + " ± " + unit.text(allowed, 0);
       case BAND, AT_LEAST, BELOW, ABOVE, SAME -> "";
     };

@@ -6,7 +6,7 @@ import java.util.List;
 /** Currents with one expected value: both axes logarithmic, the diagonal is agreement. */
 final class CurrentPlot {
 
-  private static final double LEFT = 90;
+  private static final double LEFT = 110;
   private static final double SIZE = 560;
   private static final int LOW = -10;
   private static final int HIGH = -4;
@@ -33,8 +33,8 @@ final class CurrentPlot {
                 c.reference().live() ? PlotPen.COLOURS.volts() : PlotPen.COLOURS.microamps(),
                 c.reference().live());
           }
-          key(pen, 60, false, "files and closed forms");
-          key(pen, 84, true, "a circuit simulator, run anew");
+          key(pen, 74, false, "files and closed forms");
+          key(pen, 98, true, "a circuit simulator, run anew");
         });
   }
 
@@ -59,7 +59,7 @@ final class CurrentPlot {
     pen.line(LEFT, 20 + SIZE, LEFT + SIZE, 20, PlotPen.COLOURS.softInk(), 1);
     pen.words(
         "expected, without sign", LEFT + 0.5 * SIZE, SIZE + 68, 0.5, PlotPen.COLOURS.softInk());
-    pen.words("computed", LEFT + 12, 40, 0, PlotPen.COLOURS.softInk());
+    pen.words("computed, upwards", LEFT + 16, 44, 0, PlotPen.COLOURS.softInk());
   }
 
   private static void key(PlotPen pen, double y, boolean live, String words) {

@@ -64,7 +64,7 @@ final class Page {
     int points = rows.stream().mapToInt(Row::points).sum();
     Row tightest = rows.stream().max(Comparator.comparingInt(Row::usedPercent)).orElseThrow();
     line(
-        "**%d checks with %d numbers, all inside their tolerance; %d of them are known disagreements with practice.**"
+        "**%d checks with %d numbers, all inside their tolerance; %d of them are known disagreements.**"
             .formatted(rows.size(), points, rows.stream().filter(Row::disagreement).count()));
     line(
         "The tightest uses %d %% of its tolerance: %s (%s); %d use more than %d %%."
@@ -118,7 +118,7 @@ final class Page {
     line(
         "A line is one number, or all numbers of one kind (then their count is given, the ends of their range, and which is worst).");
     line(
-        "*Deviation* is computed less expected, of the expected, at the worst. *Used* is the share of the tolerance that the deviation");
+        "*Deviation* is computed less expected, of the expected where that is larger than the tolerance, at the worst. *Used* is the share of the tolerance that the deviation");
     line(
         "uses up; of a band, the distance from its middle; of a limit, how near it is. After a semicolon: root mean square of all.");
     line("");
@@ -146,22 +146,30 @@ final class Page {
   private void row(Row r) {
     String many = r.points() == 1 ? "" : " (%d)".formatted(r.points());
     String rms = r.points() == 1 || r.usedPercent() == 0 ? "" : "; " + percent(r.rmsPercent());
-    String worst = r.worst().isEmpty() ? "" : " at " + r.worst();
     boolean same = r.kind() == Kind.SAME;
     cells(
         r.subject() + many + (r.live() ? " °" : ""),
         source(r),
         r.expected(),
         same ? "the same" : r.computed(),
-        deviation(r) + worst,
-        r.allowed().isEmpty() ? "" : "± " + r.allowed(),
+        deviation(r),
+        tolerance(r),
         same ? "" : percent(r.usedPercent()) + rms,
         r.reason());
   }
 
   private static String deviation(Row r) {
     boolean close = r.kind() == Kind.CLOSE || r.kind() == Kind.CLOSE_BY_SHARE;
-    return close && r.deviation().isEmpty() ? "≈ 0" : r.deviation();
+    String number = close && r.deviation().isEmpty() ? "≈ 0" : r.deviation();
+    return r.worst().isEmpty()
+        ? number
+        : number.isEmpty() ? "worst: " + r.worst() : number + ": " + r.worst();
+  }
+
+  private static String tolerance(Row r) {
+    return r.allowed().isEmpty() || r.allowed().equals(Row.VARIES)
+        ? r.allowed()
+        : "± " + r.allowed();
   }
 
   private static String source(Row r) {
@@ -183,11 +191,11 @@ final class Page {
     line("## Known disagreements");
     line("");
     line(
-        "Here the model does not do what practice says. A test holds each of them: it fails when the disagreement is gone, and when the");
+        "Here the model does not do what practice, or a measurement, says. A test holds each of them: it fails when the disagreement is gone, and when the");
     line(
-        "model moves by more than the tolerance. More words stand in [model.md](model.md), sections 6 to 8 and 13.");
+        "model moves by more than the tolerance. More words, and what has no number, stand in [model.md](model.md), sections 6 to 8 and 13.");
     line("");
-    line("| what | practice | model | held within | why |");
+    line("| what | practice, or as named | model | held within | why |");
     line("|---|---|---|---|---|");
     for (Row r : rows) {
       if (r.disagreement()) {

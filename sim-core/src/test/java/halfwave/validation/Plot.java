@@ -10,11 +10,11 @@ enum Plot {
   TOLERANCES(
       "tolerances.svg",
       "Share of the tolerance used, by area",
-      "Each dot is a line of the tables below. At 100 % a check would just pass. Hollow: the band is the practice of the trade."),
+      "Each dot is a line of the tables below; those that use less than 1 % are only counted. At 100 % a check would just pass. Hollow: the band is the practice of the trade."),
   CURRENTS(
       "currents.svg",
       "Computed against expected currents",
-      "Every current of the tables below that has one expected value, on both axes from tenths of a nanoamp to tens of microamps."),
+      "Every current of the tables below that has one expected value, from a tenth of a nanoamp up. Below some nanoamps a dot may leave the diagonal: there the tolerance is 2 nA and more."),
   BANDS(
       "bands.svg",
       "Where the model lies in the bands of the trade",

@@ -40,7 +40,7 @@ public record Reference(Label label, String source, boolean live) {
     boolean equal = expected.equals(computed);
     Checked checked =
         new Checked(
-            this, subject, at.toString(), Kind.SAME, Unit.RATIO, 0, 0, equal ? 0 : 1, 0, SAME);
+            this, subject, Check.words(at), Kind.SAME, Unit.RATIO, 0, 0, equal ? 0 : 1, 0, SAME);
     checked.named(expected.toString(), computed.toString()).settle();
   }
 

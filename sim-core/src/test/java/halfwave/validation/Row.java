@@ -47,7 +47,10 @@ record Row(
     String worst,
     String reason) {
 
-  /** Lines of a class, in the order in which subjects first come up by their names. */
+  /** Tolerance of a line whose points have each their own. */
+  static final String VARIES = "varies";
+
+  /** Lines of a class, by the names of their subjects. */
   static List<Row> of(String test, Area area, List<Checked> checks) {
     Map<String, List<Checked>> bySubject = new LinkedHashMap<>();
     for (Checked check : checks) {
@@ -84,7 +87,7 @@ record Row(
         expected(points),
         computed(points),
         used == 0 ? "" : deviation(worst),
-        words(points, Checked::allowedWords, "varies"),
+        words(points, Checked::allowedWords, VARIES),
         used,
         percent(Math.sqrt(squares / points.size())),
         // what only rounding tells apart may differ from machine to machine
@@ -127,7 +130,7 @@ record Row(
     double difference = worst.computed() - worst.expected();
     return switch (worst.kind()) {
       case CLOSE, CLOSE_BY_SHARE ->
-          worst.expected() == 0
+          Math.abs(worst.expected()) <= worst.allowed()
               ? worst.unit().text(difference, Math.abs(difference) / 10)
               : Unit.PERCENT.text(
                   difference / Math.abs(worst.expected()),

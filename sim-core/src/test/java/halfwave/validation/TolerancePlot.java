@@ -7,10 +7,10 @@ import java.util.List;
 /** One lane for each area, one dot for each line, as far to the right as its tolerance is used. */
 final class TolerancePlot {
 
-  private static final double LEFT = 270;
+  private static final double LEFT = 390;
   private static final double WIDTH = 600;
   private static final double LANE = 46;
-  private static final double DOT = 4;
+  private static final double DOT = 3.6;
 
   private TolerancePlot() {}
 
@@ -29,6 +29,7 @@ final class TolerancePlot {
             pen.line(x, 12, x, bottom, PlotPen.COLOURS.hairline(), 1);
             pen.words(percent + " %", x, bottom + 20, 0.5, PlotPen.COLOURS.ink());
           }
+          pen.words("below 1 %", LEFT - 30, bottom + 20, 1, PlotPen.COLOURS.softInk());
           pen.line(x(100), 12, x(100), bottom, PlotPen.COLOURS.danger(), 1.5);
           pen.words(
               "share of the tolerance used", x(50), bottom + 44, 0.5, PlotPen.COLOURS.softInk());
@@ -47,17 +48,21 @@ final class TolerancePlot {
   }
 
   private static void lane(PlotPen pen, Area area, double y, List<Row> rows) {
-    pen.words(area.title(), LEFT - 16, y + 5, 1, PlotPen.COLOURS.ink());
+    pen.words(area.title(), LEFT - 110, y + 5, 1, PlotPen.COLOURS.ink());
     pen.line(LEFT, y + 0.5 * LANE, x(100), y + 0.5 * LANE, PlotPen.COLOURS.hairline(), 0.6);
-    int[] stacked = new int[101];
-    for (Row r : rows) {
-      if (r.area() == area && shown(r)) {
-        int at = Math.min(100, r.usedPercent());
+    List<Row> shown = rows.stream().filter(r -> r.area() == area && shown(r)).toList();
+    long none = shown.stream().filter(r -> r.usedPercent() == 0).count();
+    if (none > 0) {
+      pen.words("and " + none, LEFT - 16, y + 5, 1, PlotPen.COLOURS.softInk());
+    }
+    int[] stacked = new int[51];
+    for (Row r : shown) {
+      if (r.usedPercent() > 0) {
         // dots that would hide each other go up and down in turn
-        int step = stacked[at / 2]++;
-        double up = (step % 2 == 0 ? 1 : -1) * ((step + 1) / 2) * 7 % 21;
+        int step = stacked[r.usedPercent() / 2]++;
+        double up = (step % 2 == 0 ? 1 : -1) * ((step + 1) / 2) * 7;
         pen.dot(
-            x(at),
+            x(r.usedPercent()),
             y + up,
             DOT,
             r.practice() ? PlotPen.COLOURS.microamps() : PlotPen.COLOURS.accent(),

@@ -45,6 +45,11 @@ class ValidationReport {
     }
     demandAllPassed(result);
     rows.sort(Comparator.comparing(Row::area).thenComparing(Row::test).thenComparing(Row::subject));
+    // classes are found in the order of the file system
+    checks.sort(
+        Comparator.comparing(Checked::subject)
+            .thenComparing(Checked::at)
+            .thenComparingDouble(Checked::computed));
     RowFile.write(rows);
     for (Plot plot : Plot.values()) {
       Files.write(RowFile.FOLDER.resolve(plot.file()), plot.bytes(rows, checks));
