@@ -76,6 +76,7 @@ public final class Check {
    * @param why why the two differ
    */
   public void isKnownToDiffer(double low, double high, double model, double allowed, String why) {
+    Recorded.judged();
     if (computed >= low && computed <= high) {
       throw new AssertionError(
           subject + ": the known disagreement with practice is gone: computed " + computed);
@@ -88,6 +89,7 @@ public final class Check {
 
   private void judge(
       Kind kind, double expected, double low, double high, double allowed, String reason) {
+    Recorded.judged();
     new Checked(reference, subject, at, kind, unit, low, high, computed, allowed, reason)
         .known(expected)
         .settle();

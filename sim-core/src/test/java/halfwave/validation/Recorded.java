@@ -26,11 +26,23 @@ final class Recorded implements BeforeAllCallback, AfterEachCallback, AfterAllCa
 
   private static final List<Checked> CHECKS = new ArrayList<>();
   private static final Set<Method> RUN = new HashSet<>();
+
+  /** Numbers that were taken up and not compared yet; in the end there must be none. */
+  private static int unjudged;
+
   private static @Nullable BiConsumer<List<Row>, List<Checked>> report;
 
   /** From now on checks go there, and no report is compared. */
   static void into(@Nullable BiConsumer<List<Row>, List<Checked>> taker) {
     report = taker;
+  }
+
+  static void begun() {
+    unjudged++;
+  }
+
+  static void judged() {
+    unjudged--;
   }
 
   static void add(Checked checked) {
@@ -41,6 +53,7 @@ final class Recorded implements BeforeAllCallback, AfterEachCallback, AfterAllCa
   public void beforeAll(ExtensionContext context) {
     CHECKS.clear();
     RUN.clear();
+    unjudged = 0;
   }
 
   @Override
@@ -54,10 +67,14 @@ final class Recorded implements BeforeAllCallback, AfterEachCallback, AfterAllCa
   public void afterAll(ExtensionContext context) {
     Class<?> type = context.getRequiredTestClass();
     Area area = type.getAnnotation(Validated.class).value();
+    boolean whole = RUN.containsAll(tests(type));
+    if (whole && unjudged != 0) {
+      throw new AssertionError(unjudged + " checks without a verdict in " + name(type));
+    }
     List<Row> rows = Row.of(name(type), area, CHECKS);
     if (report != null) {
       report.accept(rows, List.copyOf(CHECKS));
-    } else if (RUN.containsAll(tests(type)) && !Boolean.getBoolean("halfwave.deep")) {
+    } else if (whole && !Boolean.getBoolean("halfwave.deep")) {
       demandSame(name(type), rows, RowFile.of(name(type)));
     }
   }

@@ -9,6 +9,8 @@ package halfwave.validation;
  */
 public record Reference(Label label, String source, boolean live) {
 
+  private static final String SAME = "equal or wrong";
+
   public static Reference seen(String source) {
     return new Reference(Label.SEEN, source, false);
   }
@@ -32,6 +34,7 @@ public record Reference(Label label, String source, boolean live) {
 
   /** Compares a number that the simulator computed; a verdict of the answer makes it a check. */
   public Check check(String subject, Unit unit, double computed) {
+    Recorded.begun();
     return new Check(this, subject, "", unit, computed);
   }
 
@@ -43,6 +46,4 @@ public record Reference(Label label, String source, boolean live) {
             this, subject, Check.words(at), Kind.SAME, Unit.RATIO, 0, 0, equal ? 0 : 1, 0, SAME);
     checked.named(expected.toString(), computed.toString()).settle();
   }
-
-  private static final String SAME = "equal or wrong";
 }
