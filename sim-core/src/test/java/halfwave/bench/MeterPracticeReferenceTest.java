@@ -5,7 +5,6 @@ import static halfwave.bench.Hookups.STANDARD;
 import static halfwave.instrument.IdealMeters.measure;
 import static halfwave.instrument.IdealMeters.si;
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assertions.within;
 
 import halfwave.circuit.Circuit;
 import halfwave.circuit.Part;
@@ -24,14 +23,22 @@ import halfwave.instrument.Measuring;
 import halfwave.instrument.MeterFunction;
 import halfwave.instrument.Shown;
 import halfwave.instrument.Subject;
+import halfwave.validation.Area;
+import halfwave.validation.Reference;
+import halfwave.validation.Unit;
+import halfwave.validation.Validated;
 import org.junit.jupiter.api.Test;
 
 /**
  * The multimeter on the shipped standard bench. Source: common practice of the trade, and where a
  * comment says so a closed form.
  */
+@Validated(Area.METERS)
 class MeterPracticeReferenceTest {
 
+  private static final Reference PRACTICE = Reference.practice("common practice");
+  private static final Reference SYMMETRY = Reference.calc("symmetry");
+  private static final Reference OHM = Reference.calc("Ohm's law");
   private static final InSenseLead AT_BOARD = new InSenseLead(LeadEnd.BOARD, true);
   private static final InSenseLead AT_ROD = new InSenseLead(LeadEnd.ROD, true);
   private static final Across TERMINAL = new Across(Point.TERMINAL, Point.COMMON);
@@ -54,7 +61,9 @@ class MeterPracticeReferenceTest {
   void wireInTheFlame() {
     Subject subject = burning(STANDARD);
     Measurement m = measure(MeterFunction.AC_VOLTS, wire(STANDARD), subject);
-    assertThat(si(m.shown())).isBetween(4.0, 28.0);
+    PRACTICE
+        .check("wire in the flame's root to the rod, AC", Unit.VOLTS, si(m.shown()))
+        .isBetween(4, 28, "several volts");
     assertThat(boardMeanAmps(m.loaded())).isPositive().isLessThan(boardMeanAmps(subject.circuit()));
   }
 
@@ -72,15 +81,23 @@ class MeterPracticeReferenceTest {
     Shown.Both both =
         (Shown.Both)
             measure(MeterFunction.AC_AND_DC_MICROAMPS, AT_BOARD, burning(STANDARD)).shown();
-    assertThat(si(both.direct())).isBetween(2e-6, 3.5e-6);
-    assertThat(si(both.alternating())).isBetween(4e-6, 8e-6);
+    PRACTICE
+        .check("multimeter in series: DC", Unit.MICROAMPS, si(both.direct()))
+        .isBetween(2e-6, 3.5e-6, "the common range");
+    PRACTICE
+        .check("multimeter in series: AC", Unit.MICROAMPS, si(both.alternating()))
+        .isBetween(4e-6, 8e-6, "the common range");
     Shown.Both swapped =
         (Shown.Both)
             measure(MeterFunction.AC_AND_DC_MICROAMPS, AT_BOARD.swapped(), burning(STANDARD))
                 .shown();
-    // a step of the ideal meter, and rounding of volts over the burden
-    assertThat(si(swapped.direct())).isCloseTo(-si(both.direct()), within(1e-11));
-    assertThat(si(swapped.alternating())).isCloseTo(si(both.alternating()), within(1e-11));
+    String steps = "a step of the ideal meter, and rounding of volts over the burden";
+    SYMMETRY
+        .check("leads swapped: DC turns", Unit.MICROAMPS, si(swapped.direct()))
+        .isCloseTo(-si(both.direct()), 1e-11, steps);
+    SYMMETRY
+        .check("leads swapped: AC stays", Unit.MICROAMPS, si(swapped.alternating()))
+        .isCloseTo(si(both.alternating()), 1e-11, steps);
   }
 
   /** The cable's and the insulation's AC passes only the meter at the board. */
@@ -89,7 +106,10 @@ class MeterPracticeReferenceTest {
     Subject damp = burning(STANDARD.with(HEALTHY.withLeakage(20e6)));
     double atBoard = si(MeterFunction.AC_MICROAMPS, AT_BOARD, damp);
     double atRod = si(MeterFunction.AC_MICROAMPS, AT_ROD, damp);
-    assertThat(atBoard - atRod).isGreaterThan(0.5e-6);
+    PRACTICE
+        .check(
+            "damp insulator: AC at the board above AC at the rod", Unit.MICROAMPS, atBoard - atRod)
+        .isAbove(0.5e-6, "more than any meter's limit of error");
     // Ohm: the only DC in the leak is what the lead's own DC volts drive through it
     Solved undisturbed = (Solved) SteadyState.of(damp.circuit());
     double insulation = STANDARD.design().lead().insulationOhms();
@@ -98,8 +118,9 @@ class MeterPracticeReferenceTest {
     double difference =
         si(MeterFunction.DC_MICROAMPS, AT_BOARD, damp)
             - si(MeterFunction.DC_MICROAMPS, AT_ROD, damp);
-    // the burden is below 1e-3 of the megohms around it
-    assertThat(difference).isNegative().isCloseTo(leak, within(3e-3 * Math.abs(leak)));
+    assertThat(difference).isNegative();
+    OHM.check("damp insulator: DC at the board less DC at the rod", Unit.MICROAMPS, difference)
+        .isWithin(3e-3, leak, "three currents, each moved by a burden below 1e-3 of the megohms");
   }
 
   /** 50 to 85 V with flame on a 10 MΩ meter, and less DC while it hangs there. */
@@ -107,16 +128,27 @@ class MeterPracticeReferenceTest {
   void theVoltmeterLowersTheSignal() {
     Subject subject = burning(STANDARD);
     Measurement m = measure(MeterFunction.AC_VOLTS, TERMINAL, subject);
-    assertThat(si(m.shown())).isBetween(50.0, 85.0);
-    assertThat(boardMeanAmps(m.loaded())).isLessThan(0.95 * boardMeanAmps(subject.circuit()));
+    PRACTICE
+        .check("10 MΩ multimeter with flame", Unit.VOLTS, si(m.shown()))
+        .isBetween(50, 85, "the common range");
+    PRACTICE
+        .check(
+            "10 MΩ multimeter: DC over undisturbed",
+            Unit.RATIO,
+            boardMeanAmps(m.loaded()) / boardMeanAmps(subject.circuit()))
+        .isBelow(0.95, "it falls, visibly");
   }
 
   /** Low impedance: near 0 V, and no board would hold the flame. */
   @Test
   void lowImpedance() {
     Measurement m = measure(MeterFunction.LOW_IMPEDANCE_AC_VOLTS, TERMINAL, burning(STANDARD));
-    assertThat(si(m.shown())).isLessThan(0.5);
-    assertThat(boardMeanAmps(m.loaded())).isLessThan(0.3e-6);
+    PRACTICE
+        .check("low-impedance range with flame", Unit.VOLTS, si(m.shown()))
+        .isBelow(0.5, "near 0 V");
+    PRACTICE
+        .check("low-impedance range: DC", Unit.MICROAMPS, boardMeanAmps(m.loaded()))
+        .isBelow(0.3e-6, "no board holds the flame");
   }
 
   /** A rod so coated that it gives no signal still reads near zero ohms from end to tip. */
@@ -124,11 +156,20 @@ class MeterPracticeReferenceTest {
   void goodOhmsProveNothing() {
     Coat thick = new Coat(100e-6, 1e4, Double.POSITIVE_INFINITY);
     Bench coated = STANDARD.with(HEALTHY.withRodCoat(thick).withRodKelvin(800));
-    assertThat(si(MeterFunction.DC_MICROAMPS, AT_BOARD, burning(coated))).isLessThan(0.5e-6);
+    PRACTICE
+        .check(
+            "thickly coated rod: DC",
+            Unit.MICROAMPS,
+            si(MeterFunction.DC_MICROAMPS, AT_BOARD, burning(coated)))
+        .isBelow(0.5e-6, "a usual drop-out");
     Subject dead =
         Subject.of(BenchCircuit.withoutFlame(coated, new Stages().flame(coated))).unpowered();
-    assertThat(si(MeterFunction.OHMS, new Across(Point.ROD, Point.ROD_SURFACE), dead))
-        .isLessThan(1);
+    PRACTICE
+        .check(
+            "thickly coated rod: ohms from end to tip",
+            Unit.OHMS,
+            si(MeterFunction.OHMS, new Across(Point.ROD, Point.ROD_SURFACE), dead))
+        .isBelow(1, "near zero");
   }
 
   /** The flame's current is no sine; the methods differ, by a few per cent, and in AC alone. */
@@ -139,7 +180,10 @@ class MeterPracticeReferenceTest {
     Shown.Both mean = both(AlternatingMethod.MEAN_RESPONDING, subject);
     assertThat(mean.direct()).isEqualTo(trueRms.direct());
     double ratio = si(mean.alternating()) / si(trueRms.alternating());
-    assertThat(Math.abs(ratio - 1)).isBetween(1e-3, 0.12);
+    PRACTICE
+        .check(
+            "mean-responding against true-rms, of a flame's AC", Unit.PERCENT, Math.abs(ratio - 1))
+        .isBetween(1e-3, 0.12, "a few per cent; 11 % on a square wave");
   }
 
   private static Shown.Both both(AlternatingMethod method, Subject subject) {

@@ -1,8 +1,9 @@
 package halfwave.board;
 
-import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assertions.within;
-
+import halfwave.validation.Area;
+import halfwave.validation.Reference;
+import halfwave.validation.Unit;
+import halfwave.validation.Validated;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
@@ -10,6 +11,7 @@ import org.junit.jupiter.params.provider.ValueSource;
  * The sense filter against the closed form of a first-order linear filter, {@code τ·dy/dt + y = x}:
  * from rest, {@code y = x·(1 − exp(−t/τ))}; left alone, {@code y = y₀·exp(−t/τ)}.
  */
+@Validated(Area.SEQUENCE)
 class SenseFilterReferenceTest {
 
   /** Time constant 0.2 s. */
@@ -19,19 +21,28 @@ class SenseFilterReferenceTest {
   private static final double MEAN_AMPS = 4e-6;
   private static final double RMS_AMPS = 9e-6;
 
-  /**
-   * The filter calls itself settled within 1e-13 A of its input, which is the whole difference; a
-   * few hundred steps round by far less, 1e-6 A times 1e-16 each.
-   */
+  /** A few hundred steps round by far less, 1e-6 A times 1e-16 each. */
   private static final double TOLERANCE_AMPS = 1.01e-13;
+
+  private static final Reference FORM = Reference.calc("closed form of a first-order filter");
+
+  private static void agrees(String subject, Object at, double computed, double expected) {
+    FORM.check(subject, Unit.MICROAMPS, computed)
+        .at(at)
+        .isCloseTo(
+            expected,
+            TOLERANCE_AMPS,
+            "the filter calls itself settled within 1e-13 A of its input");
+  }
 
   @ParameterizedTest
   @ValueSource(doubles = {0, 1e-6, 0.001, 0.05, 0.1, 0.2, 0.5, 1, 2, 3, 5, 60})
   void aStepRisesAsTheClosedFormDoes(double seconds) {
     SenseFilter filter = SenseFilter.QUIET.after(SENSING, MEAN_AMPS, RMS_AMPS, seconds);
     double share = 1 - StrictMath.exp(-seconds / TAU_SECONDS);
-    assertThat(filter.meanAmps()).isCloseTo(MEAN_AMPS * share, within(TOLERANCE_AMPS));
-    assertThat(filter.alternatingRmsAmps()).isCloseTo(RMS_AMPS * share, within(TOLERANCE_AMPS));
+    agrees("sense filter, rising, DC", seconds + " s", filter.meanAmps(), MEAN_AMPS * share);
+    agrees(
+        "sense filter, rising, AC", seconds + " s", filter.alternatingRmsAmps(), RMS_AMPS * share);
   }
 
   @ParameterizedTest
@@ -40,8 +51,9 @@ class SenseFilterReferenceTest {
     SenseFilter burning = new SenseFilter(MEAN_AMPS, RMS_AMPS, FlameSignal.GOOD);
     SenseFilter filter = burning.after(SENSING, 0, 0, seconds);
     double share = StrictMath.exp(-seconds / TAU_SECONDS);
-    assertThat(filter.meanAmps()).isCloseTo(MEAN_AMPS * share, within(TOLERANCE_AMPS));
-    assertThat(filter.alternatingRmsAmps()).isCloseTo(RMS_AMPS * share, within(TOLERANCE_AMPS));
+    agrees("sense filter, falling, DC", seconds + " s", filter.meanAmps(), MEAN_AMPS * share);
+    agrees(
+        "sense filter, falling, AC", seconds + " s", filter.alternatingRmsAmps(), RMS_AMPS * share);
   }
 
   @ParameterizedTest
@@ -53,6 +65,6 @@ class SenseFilterReferenceTest {
       filter = filter.after(SENSING, MEAN_AMPS, RMS_AMPS, seconds / steps);
     }
     double share = 1 - StrictMath.exp(-seconds / TAU_SECONDS);
-    assertThat(filter.meanAmps()).isCloseTo(MEAN_AMPS * share, within(TOLERANCE_AMPS));
+    agrees("sense filter, in many steps", steps + " steps", filter.meanAmps(), MEAN_AMPS * share);
   }
 }

@@ -1,7 +1,6 @@
 package halfwave.circuit;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assertions.within;
 
 import halfwave.circuit.Element.Capacitor;
 import halfwave.circuit.Element.Conductor;
@@ -10,6 +9,11 @@ import halfwave.circuit.LumpedCircuit.Ground;
 import halfwave.circuit.LumpedCircuit.Lead;
 import halfwave.circuit.LumpedCircuit.Readings;
 import halfwave.circuit.LumpedCircuit.Source;
+import halfwave.validation.Area;
+import halfwave.validation.Check;
+import halfwave.validation.Reference;
+import halfwave.validation.Unit;
+import halfwave.validation.Validated;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.DoubleUnaryOperator;
@@ -23,7 +27,13 @@ import org.junit.jupiter.api.TestFactory;
  * Circuits against answers from outside: ngspice 39 (file circuits.json) and closed forms. Sources
  * stand beside each test; the table is model.md section 6.
  */
+@Validated(Area.CIRCUIT)
 class CircuitReferenceTest {
+
+  private static final Reference FILE =
+      Reference.calc("circuits.json: ngspice 39, general-purpose circuit simulator");
+  private static final Reference FORM = Reference.calc("closed form");
+  private static final String DIGITS = "half of the last digit quoted";
 
   /** Aim beyond the stated bound, kept where the reference has digits enough to tell. */
   private static final double AIM_RATIO = 0.001;
@@ -41,18 +51,23 @@ class CircuitReferenceTest {
     List<DynamicTest> tests = new ArrayList<>();
     for (OracleCircuits.Row row : OracleCircuits.rows()) {
       double[] expected = OracleCircuits.five(row.expected());
+      int number = tests.size() + 1;
       tests.add(
           DynamicTest.dynamicTest(
-              "circuit " + (tests.size() + 1),
+              "circuit " + number,
               () -> {
                 double[] actual = OracleCircuits.five(OracleCircuits.readings(row.circuit()));
                 SoftAssertions soft = new SoftAssertions();
                 for (int k = 0; k < 5; k++) {
-                  soft.assertThat(actual[k])
-                      .as(OracleCircuits.NAMES.get(k))
-                      .isCloseTo(
-                          expected[k],
-                          within(OracleCircuits.tolerance(k, expected[k], row.circuit())));
+                  Check check =
+                      FILE.check(
+                              "12 circuits: " + OracleCircuits.WORDS.get(k),
+                              OracleCircuits.UNITS.get(k),
+                              actual[k])
+                          .at("circuit " + number);
+                  double told = expected[k];
+                  double allowed = OracleCircuits.tolerance(k, told, row.circuit());
+                  soft.check(() -> check.isCloseTo(told, allowed, OracleCircuits.ALLOWED));
                 }
                 soft.assertAll();
               }));
@@ -74,8 +89,12 @@ class CircuitReferenceTest {
     SoftAssertions soft = new SoftAssertions();
     for (OracleCircuits.Row row : large) {
       double expected = row.expected().rodEndMeanAmps();
-      soft.assertThat(OracleCircuits.readings(row.circuit()).rodEndMeanAmps())
-          .isCloseTo(expected, within(AIM_RATIO * Math.abs(expected)));
+      double rodEnd = OracleCircuits.readings(row.circuit()).rodEndMeanAmps();
+      soft.check(
+          () ->
+              FILE.check("DC at the rod above 0.2 µA", Unit.MICROAMPS, rodEnd)
+                  .at(Unit.MICROAMPS.text(expected, 0))
+                  .isWithin(AIM_RATIO, expected, "an aim; there the file has digits enough"));
     }
     soft.assertAll();
   }
@@ -97,8 +116,12 @@ class CircuitReferenceTest {
               c.burnerFilm(),
               c.ground());
       Readings readings = OracleCircuits.readings(equal);
-      soft.assertThat(readings.boardEndMeanAmps()).isCloseTo(0, within(1e-12));
-      soft.assertThat(readings.rodEndMeanAmps()).isCloseTo(0, within(1e-12));
+      for (double amps : new double[] {readings.boardEndMeanAmps(), readings.rodEndMeanAmps()}) {
+        soft.check(
+            () ->
+                FORM.check("equal electrodes: no DC (symmetry)", Unit.MICROAMPS, amps)
+                    .isCloseTo(0, 1e-12, "rounding of microamps over a period"));
+      }
     }
     soft.assertAll();
   }
@@ -113,19 +136,29 @@ class CircuitReferenceTest {
       double toCommon = s.returnOhms() == null ? 0 : 1 / s.returnOhms();
       Readings readings = OracleCircuits.readings(row.circuit());
       double expected = -readings.boardEndMeanAmps() / (toSource + toCommon);
-      soft.assertThat(readings.terminalMeanVolts())
-          .isCloseTo(expected, within(1e-6 * Math.abs(expected)));
+      soft.check(
+          () ->
+              FORM.check(
+                      "DC volts at the terminal by Kirchhoff's law",
+                      Unit.VOLTS,
+                      readings.terminalMeanVolts())
+                  .isWithin(1e-6, expected, "iteration to 1e-12, volts over megohms"));
     }
     soft.assertAll();
   }
 
-  /** Source: conservation of energy, to 1e-9 of the source's power; measured worst 2e-15. */
+  /** Source: conservation of energy. */
   @Test
   void powerBalances() {
     SoftAssertions soft = new SoftAssertions();
     for (OracleCircuits.Row row : OracleCircuits.rows()) {
       PowerBalance p = PowerBalance.of(OracleCircuits.solved(row.circuit().circuit()));
-      soft.assertThat(p.residualWatts()).isCloseTo(0, within(1e-9 * p.sourceWatts()));
+      soft.check(
+          () ->
+              FORM.check(
+                      "powers of all parts less the source's", Unit.MICROWATTS, p.residualWatts())
+                  .isCloseTo(
+                      0, 1e-9 * p.sourceWatts(), "a billionth of the source; rounding is 2e-15"));
       soft.assertThat(p.watts(Part.FLAME)).isPositive();
     }
     soft.assertAll();
@@ -142,7 +175,14 @@ class CircuitReferenceTest {
       PowerBalance fine = PowerBalance.of((Solved) finer);
       for (Part part : List.of(Part.FLAME, Part.SOURCE_RESISTANCE)) {
         double exact = fine.watts(part);
-        soft.assertThat(standard.watts(part)).isCloseTo(exact, within(1e-3 * exact));
+        soft.check(
+            () ->
+                FORM.check(
+                        "powers against twice as many samples",
+                        Unit.MICROWATTS,
+                        standard.watts(part))
+                    .at(part)
+                    .isWithin(1e-3, exact, "what the model promises of powers"));
       }
     }
     soft.assertAll();
@@ -164,11 +204,13 @@ class CircuitReferenceTest {
   /** Source: closed form, Vpeak/(π·R) = 0.4502·Vrms/R; model.md gives 4.0 and 0.5 uA. */
   @Test
   void meanOfAHalfSine() {
-    assertThat(halfSineMeanAmps(13.5e6)).isCloseTo(4.0e-6, within(0.05e-6));
-    assertThat(halfSineMeanAmps(108e6)).isCloseTo(0.5e-6, within(0.005e-6));
-    // the quarter-wave quadrature is exact here to rounding of the default Newton (1e-12)
+    FORM.check("mean of a half sine, 120 V over 13.5 MΩ", Unit.MICROAMPS, halfSineMeanAmps(13.5e6))
+        .isCloseTo(4.0e-6, 0.05e-6, DIGITS);
+    FORM.check("mean of a half sine, 120 V over 108 MΩ", Unit.MICROAMPS, halfSineMeanAmps(108e6))
+        .isCloseTo(0.5e-6, 0.005e-6, "half of a digit beyond the one quoted");
     double exact = 120 * Math.sqrt(2) / (Math.PI * 13.5e6);
-    assertThat(halfSineMeanAmps(13.5e6)).isCloseTo(exact, within(1e-9 * exact));
+    FORM.check("mean of a half sine, exactly", Unit.MICROAMPS, halfSineMeanAmps(13.5e6))
+        .isWithin(1e-9, exact, "the quadrature is exact here; Newton's steps end at 1e-12");
   }
 
   private static double halfSineMeanAmps(double totalOhms) {
@@ -203,19 +245,20 @@ class CircuitReferenceTest {
    */
   @Test
   void meanOfOneHalfWavePerPeak() {
-    assertThat(halfWaveRatio(Math::sqrt, v -> 0.5 / Math.sqrt(v)))
-        .isCloseTo(betaRatio(0.5), within(1e-6))
-        .isCloseTo(0.3814, within(5e-5));
-    assertThat(halfWaveRatio(v -> v, v -> 1))
-        .isCloseTo(betaRatio(1), within(1e-6))
-        .isCloseTo(0.3183, within(5e-5));
-    assertThat(halfWaveRatio(v -> v * v, v -> 2 * v))
-        .isCloseTo(betaRatio(2), within(1e-6))
-        .isCloseTo(0.25, within(5e-5));
+    halfWave("root", halfWaveRatio(Math::sqrt, v -> 0.5 / Math.sqrt(v)), 0.5, 0.3814);
+    halfWave("straight", halfWaveRatio(v -> v, v -> 1), 1, 0.3183);
+    halfWave("square", halfWaveRatio(v -> v * v, v -> 2 * v), 2, 0.25);
     // a step at zero; no node of the quadrature falls on it
-    assertThat(halfWaveRatio(v -> 1, v -> 1e-30))
-        .isCloseTo(betaRatio(0), within(1e-6))
-        .isCloseTo(0.5, within(5e-5));
+    halfWave("saturated", halfWaveRatio(v -> 1, v -> 1e-30), 0, 0.5);
+  }
+
+  private static void halfWave(String law, double computed, double power, double quoted) {
+    FORM.check("mean of one half-wave, per peak, by the beta function", Unit.RATIO, computed)
+        .at(law)
+        .isCloseTo(betaRatio(power), 1e-6, "quadrature of laws with an edge at zero");
+    FORM.check("mean of one half-wave, per peak, as quoted", Unit.RATIO, computed)
+        .at(law)
+        .isCloseTo(quoted, 5e-5, DIGITS);
   }
 
   private static double betaRatio(double power) {
@@ -239,17 +282,22 @@ class CircuitReferenceTest {
   @Test
   void meterLoading() {
     Circuit bare = board(120, 2.2e6);
-    assertThat(terminal(bare.with(meter(10e6)))).isCloseTo(98.4, within(0.05));
-    assertThat(terminal(bare.with(meter(10e6)))).isCloseTo(120 / 1.22, within(1e-9));
+    FORM.check("120 V behind 2.2 MΩ, 10 MΩ alone", Unit.VOLTS, terminal(bare.with(meter(10e6))))
+        .isCloseTo(98.4, 0.05, DIGITS);
+    FORM.check("the divider exactly", Unit.VOLTS, terminal(bare.with(meter(10e6))))
+        .isCloseTo(120 / 1.22, 1e-9, "rounding");
     Circuit loaded =
         bare.with(
             meter(10e6),
             new Capacitor(Part.METER_CAPACITANCE, Point.TERMINAL, Point.COMMON, 100e-12));
-    assertThat(terminal(loaded)).isCloseTo(98.1, within(0.05));
+    FORM.check("120 V behind 2.2 MΩ, 10 MΩ and 100 pF", Unit.VOLTS, terminal(loaded))
+        .isCloseTo(98.1, 0.05, DIGITS);
     double susceptance = 2 * Math.PI * 60 * 100e-12;
     double exact = 120 / Math.hypot(1 + 2.2e6 / 10e6, 2.2e6 * susceptance);
-    assertThat(terminal(loaded)).isCloseTo(exact, within(1e-9 * exact));
-    assertThat(terminal(bare.with(meter(3e3)))).isCloseTo(0.163, within(0.0005));
+    FORM.check("the divider with its capacitor exactly", Unit.VOLTS, terminal(loaded))
+        .isWithin(1e-9, exact, "rounding");
+    FORM.check("120 V behind 2.2 MΩ, 3 kΩ", Unit.VOLTS, terminal(bare.with(meter(3e3))))
+        .isCloseTo(0.163, 0.0005, DIGITS);
   }
 
   /** Source: closed form; model.md "leakage", with the voltage taken at T. */
@@ -258,14 +306,20 @@ class CircuitReferenceTest {
     Solved leaky =
         OracleCircuits.solved(
             board(120, 0).with(new Resistor(Part.INSULATION, Point.LEAD, Point.CHASSIS, 20e6)));
-    assertThat(leaky.currentAlternatingRmsAmps(Part.CONNECTOR)).isCloseTo(6e-6, within(1e-12));
+    FORM.check(
+            "120 V over 20 MΩ of leakage",
+            Unit.MICROAMPS,
+            leaky.currentAlternatingRmsAmps(Part.CONNECTOR))
+        .isCloseTo(6e-6, 1e-12, "rounding");
     assertThat(leaky.currentMeanAmps(Part.CONNECTOR)).isZero();
     Solved cable =
         OracleCircuits.solved(
             board(90, 0).with(new Capacitor(Part.CABLE, Point.LEAD, Point.CHASSIS, 100e-12)));
-    assertThat(cable.currentAlternatingRmsAmps(Part.CONNECTOR))
-        .isCloseTo(3.4e-6, within(0.05e-6))
-        .isCloseTo(90 * 2 * Math.PI * 60 * 100e-12, within(1e-14));
+    double cableAmps = cable.currentAlternatingRmsAmps(Part.CONNECTOR);
+    FORM.check("90 V on 100 pF of cable", Unit.MICROAMPS, cableAmps)
+        .isCloseTo(3.4e-6, 0.05e-6, DIGITS);
+    FORM.check("90 V on 100 pF of cable exactly", Unit.MICROAMPS, cableAmps)
+        .isCloseTo(90 * 2 * Math.PI * 60 * 100e-12, 1e-14, "rounding");
     assertThat(cable.currentMeanAmps(Part.CONNECTOR)).isZero();
   }
 
@@ -299,7 +353,8 @@ class CircuitReferenceTest {
     double[] volts = s.voltageVolts(Point.EMF, Point.COMMON);
     double[] amps = s.currentAmps(Part.FLAME);
     for (int n = 0; n < volts.length; n++) {
-      assertThat(amps[n]).isCloseTo(law.currentAmps(volts[n]), within(1e-18));
+      FORM.check("a bare flame across the source against its law", Unit.MICROAMPS, amps[n])
+          .isCloseTo(law.currentAmps(volts[n]), 1e-18, "rounding");
     }
   }
 }

@@ -4,6 +4,7 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.module.SimpleModule;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import halfwave.validation.Unit;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
@@ -31,6 +32,24 @@ public final class OracleCircuits {
           "rodEndAcAmpsRms",
           "terminalDcVolts",
           "terminalAcVoltsRms");
+
+  /** What a report calls them. */
+  public static final List<String> WORDS =
+      List.of(
+          "DC at the board",
+          "DC at the rod",
+          "AC at the rod",
+          "DC volts at the terminal",
+          "AC volts at the terminal");
+
+  /** Their units in a report. */
+  public static final List<Unit> UNITS =
+      List.of(Unit.MICROAMPS, Unit.MICROAMPS, Unit.MICROAMPS, Unit.VOLTS, Unit.VOLTS);
+
+  /** The reason of {@link #tolerance}. */
+  public static final String ALLOWED =
+      "0.5 % plus 2 nA or 20 mV, at the board end 20 mV over the insulation as well:"
+          + " the other program samples in time";
 
   /** All rows of the file. */
   public static List<Row> rows() {

@@ -1,12 +1,15 @@
 package halfwave.diagnosis;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assertions.within;
 
 import halfwave.board.Ignition;
 import halfwave.board.StatusCode;
 import halfwave.diagnosis.Entry.Observed;
 import halfwave.evidence.Course;
+import halfwave.validation.Area;
+import halfwave.validation.Reference;
+import halfwave.validation.Unit;
+import halfwave.validation.Validated;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -19,10 +22,15 @@ import org.junit.jupiter.params.provider.ValueSource;
  * The engine against a textbook's example of Bayes' rule and against counting everything out by
  * hand, without any of the engine's own sums.
  */
+@Validated(Area.EVIDENCE)
 class BeliefReferenceTest {
 
-  /** Rounding of a few hundred additions. */
   private static final double ROUNDING = 1e-12;
+  private static final Reference EDDY =
+      Reference.seen("Eddy 1982, in Judgment under Uncertainty, 249; worked anew in 32nds");
+  private static final Reference COUNTED = Reference.calc("every case followed by itself");
+  private static final Reference TRIED = Reference.calc("each outcome of each check tried");
+  private static final Reference FORM = Reference.calc("order of falling p/C by hand");
 
   /**
    * Eddy, in Kahneman, Slovic and Tversky (eds.), Judgment under Uncertainty (1982), 249: one in a
@@ -58,8 +66,8 @@ class BeliefReferenceTest {
             .start()
             .after(new Observed(new Check.Call(), new Outcome.Found(Course.GOES_OUT)));
 
-    // the engine lets one look in a million be misread
-    assertThat(belief.now().get(SmallWorld.GROUND)).isCloseTo(0.0805, within(5e-5));
+    EDDY.check("a rare cause after one finding", Unit.RATIO, belief.now().get(SmallWorld.GROUND))
+        .isCloseTo(0.0805, 5e-5, "half of the last digit; one look in a million is misread");
   }
 
   private static Case seen(Cause cause, int draw, boolean found) {
@@ -98,7 +106,9 @@ class BeliefReferenceTest {
     double all = sums[0] + sums[1] + sums[2] + sums[3];
     Map<Cause, Double> now = belief.now();
     for (int c = 0; c < sums.length; c++) {
-      assertThat(now.get(SmallWorld.CAUSES.get(c))).isCloseTo(sums[c] / all, within(ROUNDING));
+      COUNTED
+          .check("belief after two findings", Unit.RATIO, now.get(SmallWorld.CAUSES.get(c)))
+          .isCloseTo(sums[c] / all, ROUNDING, "rounding of a few hundred additions");
     }
   }
 
@@ -123,8 +133,12 @@ class BeliefReferenceTest {
         all += probability;
         left += probability * entropy(after);
       }
-      assertThat(all).isCloseTo(1, within(1e-9));
-      assertThat(told.gainBits()).isCloseTo(Math.max(0, before - left), within(1e-9));
+      TRIED
+          .check("probabilities of all outcomes of a check", Unit.RATIO, all)
+          .isCloseTo(1, 1e-9, "rounding");
+      TRIED
+          .check("gain of a check", Unit.BITS, told.gainBits())
+          .isCloseTo(Math.max(0, before - left), 1e-9, "rounding");
     }
     assertThat(advice.checks()).hasSize(SmallWorld.CHECKS.size() - 1);
   }
@@ -151,6 +165,7 @@ class BeliefReferenceTest {
         turns.get(0).effortSeconds()
             + turns.get(1).effortSeconds() * (1 - turns.get(0).curesProbability());
     assertThat(turns).hasSize(2).isEqualTo(byRatio);
-    assertThat(repairing.expectedSeconds(p)).isCloseTo(seconds, within(1e-9));
+    FORM.check("effort of two repairs in order", Unit.SECONDS, repairing.expectedSeconds(p))
+        .isCloseTo(seconds, 1e-9, "rounding");
   }
 }

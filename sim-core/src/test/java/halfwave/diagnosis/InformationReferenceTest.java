@@ -1,8 +1,11 @@
 package halfwave.diagnosis;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assertions.within;
 
+import halfwave.validation.Area;
+import halfwave.validation.Reference;
+import halfwave.validation.Unit;
+import halfwave.validation.Validated;
 import halfwave.work.Repair;
 import java.util.Arrays;
 import java.util.List;
@@ -12,12 +15,31 @@ import org.junit.jupiter.api.Test;
  * Formulas against worked numbers from outside: Cover and Thomas, Elements of Information Theory
  * (2nd ed., 2006), and the worked check of the project's founders, made with another program.
  */
+@Validated(Area.EVIDENCE)
 class InformationReferenceTest {
 
-  /** Half a unit of the last digit that the source prints. */
   private static final double PRINTED_3 = 5e-4;
-
   private static final double PRINTED_1 = 0.05;
+  private static final String DIGITS = "half of the last digit printed";
+  private static final Reference TEXTBOOK =
+      Reference.seen("Cover and Thomas, Elements of Information Theory, 2nd ed. 2006");
+  private static final Reference WORKED =
+      Reference.calc("worked check of the project's founders, made with another program");
+  private static final Reference ALL_ORDERS =
+      Reference.calc("all 5040 orders tried; Kadane and Simon 1977");
+
+  private static void bits(Reference source, String subject, double computed, double expected) {
+    source
+        .check(subject, Unit.BITS, computed)
+        .isCloseTo(
+            expected,
+            source == TEXTBOOK ? 1e-12 : PRINTED_3,
+            source == TEXTBOOK ? "rounding" : DIGITS);
+  }
+
+  private static void minutes(String subject, double computed, double expected) {
+    WORKED.check(subject, Unit.MINUTES, computed).isCloseTo(expected, PRINTED_1, DIGITS);
+  }
 
   /** Rod, ground, wire, position, flame, insulator, board: invented priors, costs in minutes. */
   private static final double[] P = {0.45, 0.15, 0.10, 0.08, 0.10, 0.05, 0.07};
@@ -28,8 +50,7 @@ class InformationReferenceTest {
   @Test
   void aHorseRaceHasTwoBits() {
     double[] horses = {1 / 2.0, 1 / 4.0, 1 / 8.0, 1 / 16.0, 1 / 64.0, 1 / 64.0, 1 / 64.0, 1 / 64.0};
-    // only rounding
-    assertThat(Information.entropyBits(horses)).isCloseTo(2, within(1e-12));
+    bits(TEXTBOOK, "eight horses (section 1.1)", Information.entropyBits(horses), 2);
   }
 
   /** Cover and Thomas, example 2.2.1: H(X) = 7/4, H(Y) = 2, H(X|Y) = 11/8, H(Y|X) = 13/8 bits. */
@@ -51,22 +72,27 @@ class InformationReferenceTest {
         turned[c][r] = joint[r][c];
       }
     }
-    assertThat(Information.entropyBits(x)).isCloseTo(7 / 4.0, within(1e-12));
-    assertThat(Information.entropyBits(y)).isCloseTo(2, within(1e-12));
-    assertThat(Information.expectedEntropyBits(joint)).isCloseTo(11 / 8.0, within(1e-12));
-    assertThat(Information.expectedEntropyBits(turned)).isCloseTo(13 / 8.0, within(1e-12));
+    bits(TEXTBOOK, "H(X) (example 2.2.1)", Information.entropyBits(x), 7 / 4.0);
+    bits(TEXTBOOK, "H(Y) (example 2.2.1)", Information.entropyBits(y), 2);
+    bits(
+        TEXTBOOK, "H(X given Y) (example 2.2.1)", Information.expectedEntropyBits(joint), 11 / 8.0);
+    bits(
+        TEXTBOOK,
+        "H(Y given X) (example 2.2.1)",
+        Information.expectedEntropyBits(turned),
+        13 / 8.0);
   }
 
   @Test
   void entropyOfTheWorkedCheck() {
-    assertThat(Information.entropyBits(P)).isCloseTo(2.369, within(PRINTED_3));
+    bits(WORKED, "seven suspects: entropy", Information.entropyBits(P), 2.369);
   }
 
   /** A test that splits .45/.55 gives 0.993 bit, one that splits .07/.93 only 0.366. */
   @Test
   void gainOfASplit() {
-    assertThat(gain(0)).isCloseTo(0.993, within(PRINTED_3));
-    assertThat(gain(6)).isCloseTo(0.366, within(PRINTED_3));
+    bits(WORKED, "seven suspects: gain of a split .45/.55", gain(0), 0.993);
+    bits(WORKED, "seven suspects: gain of a split .07/.93", gain(6), 0.366);
   }
 
   private static double gain(int alone) {
@@ -102,15 +128,17 @@ class InformationReferenceTest {
   @Test
   void bestOrderOfTheWorkedCheck() {
     assertThat(bestOrder()).containsExactly(0, 1, 2, 3, 5, 4, 6);
-    assertThat(expected(bestOrder())).isCloseTo(26.7, within(PRINTED_1));
-    assertThat(suspects().expectedSeconds(P)).isCloseTo(26.7, within(PRINTED_1));
+    minutes("seven suspects: best order", expected(bestOrder()), 26.7);
+    minutes("seven suspects: best order as planned", suspects().expectedSeconds(P), 26.7);
   }
 
   /** By probability alone 30.0 min, of equals the cheaper first; board first 78.9 min. */
   @Test
   void otherOrdersOfTheWorkedCheck() {
-    assertThat(expected(new int[] {0, 1, 2, 4, 3, 6, 5})).isCloseTo(30.0, within(PRINTED_1));
-    assertThat(expected(new int[] {6, 0, 1, 2, 3, 5, 4})).isCloseTo(78.9, within(PRINTED_1));
+    int[] byProbability = {0, 1, 2, 4, 3, 6, 5};
+    int[] boardFirst = {6, 0, 1, 2, 3, 5, 4};
+    minutes("seven suspects: by probability alone", expected(byProbability), 30.0);
+    minutes("seven suspects: board first", expected(boardFirst), 78.9);
   }
 
   /** All orders of the worked check: none is better than falling p/C (Kadane and Simon 1977). */
@@ -118,7 +146,9 @@ class InformationReferenceTest {
   void noOrderIsBetter() {
     double best = expected(bestOrder());
     int[] order = {0, 1, 2, 3, 4, 5, 6};
-    assertThat(least(order, 0)).isCloseTo(best, within(1e-9));
+    ALL_ORDERS
+        .check("seven suspects: the least of all orders", Unit.MINUTES, least(order, 0))
+        .isCloseTo(best, 1e-9, "rounding");
   }
 
   private static double least(int[] order, int from) {

@@ -11,6 +11,10 @@ import halfwave.board.StatusCode;
 import halfwave.fault.Fault;
 import halfwave.fault.FaultKind;
 import halfwave.instrument.MeterReading;
+import halfwave.validation.Area;
+import halfwave.validation.Reference;
+import halfwave.validation.Unit;
+import halfwave.validation.Validated;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -22,8 +26,11 @@ import org.junit.jupiter.params.provider.CsvSource;
  * stand with the tests. Directions and patterns, not sizes. Where the model differs the test says
  * so, and {@code docs/model.md} why.
  */
+@Validated(Area.EVIDENCE)
 class SymptomTableReferenceTest {
 
+  private static final Reference TABLE_OF_SYMPTOMS =
+      Reference.practice("table of symptoms from manuals, trade articles and practice");
   private static final Bench BENCH = ShippedBenches.standard();
   private static final BoardSettings BOARD = ShippedBoards.standard(BENCH.design().ignition());
   private static final SymptomTable ALL =
@@ -53,8 +60,10 @@ class SymptomTableReferenceTest {
   @Test
   void healthyIsHealthy() {
     assertThat(HEALTHY.course()).isEqualTo(Course.RUNS);
-    assertThat(dc(HEALTHY)).isBetween(2e-6, 6e-6);
-    assertThat(volts(HEALTHY.standby())).isBetween(80.0, 110.0);
+    TABLE_OF_SYMPTOMS
+        .check("healthy: DC", Unit.MICROAMPS, dc(HEALTHY))
+        .isBetween(2e-6, 6e-6, "the table's line of reference");
+    sourceVolts("healthy", HEALTHY);
     assertThat(TABLE).hasSameSizeAs(FaultKind.values());
   }
 
@@ -83,7 +92,15 @@ class SymptomTableReferenceTest {
     "19, BOARD_SEES_FLAME, SEES_FALSE_FLAME"
   })
   void callGoesAsTheTradeSays(int row, FaultKind kind, Course course) {
-    assertThat(of(kind).course()).as("row %d", row).isEqualTo(course);
+    TABLE_OF_SYMPTOMS.same(
+        "how a call goes", "row " + row + ", " + kind, course, of(kind).course());
+  }
+
+  private static void sourceVolts(Object at, Symptoms symptoms) {
+    TABLE_OF_SYMPTOMS
+        .check("volts at the terminal, healthy or filmed", Unit.VOLTS, volts(symptoms.standby()))
+        .at(at)
+        .isBetween(80, 110, "the table's line of reference");
   }
 
   /** Rows 1, 3, 4, 9, 15: the DC falls; row 1: the AC falls less than the DC. */
@@ -99,23 +116,33 @@ class SymptomTableReferenceTest {
     "ROD_ABOVE_FLAME"
   })
   void dcFalls(FaultKind kind) {
-    assertThat(dc(of(kind))).isLessThan(0.9 * dc(HEALTHY));
+    TABLE_OF_SYMPTOMS
+        .check("what lowers the DC: over healthy", Unit.RATIO, dc(of(kind)) / dc(HEALTHY))
+        .at(kind)
+        .isBelow(0.9, "it falls, visibly");
   }
 
   @ParameterizedTest
   @CsvSource({"ROD_FOULED", "ROD_SILICA", "BURNER_SCALED"})
   void filmTakesTheDcBeforeTheAc(FaultKind kind) {
     assertThat(ac(of(kind)) / ac(HEALTHY)).isGreaterThan(dc(of(kind)) / dc(HEALTHY));
-    assertThat(volts(of(kind).standby())).isBetween(80.0, 110.0);
+    sourceVolts(kind, of(kind));
   }
 
   /** Rows 5 and 6: AC up, terminal volts sag, and come back with the lead lifted. */
   @ParameterizedTest
   @CsvSource({"CERAMIC_CRACKED", "ROD_TOUCHES_BURNER", "LEAD_CHAFED", "INSULATION_DAMP"})
   void leakPullsTheVoltsDown(FaultKind kind) {
-    assertThat(ac(of(kind))).isGreaterThan(2 * ac(HEALTHY));
-    assertThat(volts(of(kind).standby())).isLessThan(0.5 * volts(HEALTHY.standby()));
-    assertThat(volts(of(kind).leadOff())).isGreaterThan(80);
+    TABLE_OF_SYMPTOMS
+        .check("leaks: AC over healthy", Unit.RATIO, ac(of(kind)) / ac(HEALTHY))
+        .at(kind)
+        .isAbove(2, "up");
+    double sag = volts(of(kind).standby()) / volts(HEALTHY.standby());
+    TABLE_OF_SYMPTOMS
+        .check("leaks: volts over healthy", Unit.RATIO, sag)
+        .at(kind)
+        .isBelow(0.5, "they sag");
+    fullVolts("leaks: volts with the lead lifted", kind, volts(of(kind).leadOff()));
     assertThat(of(kind).code()).isEqualTo(StatusCode.SENSE_SHORTED);
   }
 
@@ -123,29 +150,45 @@ class SymptomTableReferenceTest {
   @ParameterizedTest
   @CsvSource({"LEAD_BROKEN", "CONNECTOR_OFF", "GROUND_LOST"})
   void openPathKeepsTheVolts(FaultKind kind) {
-    // under a nanoamp is nothing to a meter that shows 0.1 uA
-    assertThat(Math.abs(dc(of(kind)))).isLessThan(1e-9);
-    assertThat(volts(of(kind).standby())).isGreaterThan(80);
+    TABLE_OF_SYMPTOMS
+        .check("open path: DC", Unit.MICROAMPS, Math.abs(dc(of(kind))))
+        .at(kind)
+        .isBelow(1e-9, "nothing to a meter that shows 0.1 µA");
+    fullVolts("open path: volts at the board", kind, volts(of(kind).standby()));
+  }
+
+  private static void fullVolts(String subject, FaultKind kind, double volts) {
+    TABLE_OF_SYMPTOMS
+        .check(subject, Unit.VOLTS, volts)
+        .at(kind)
+        .isAbove(80, "the least of a healthy source");
   }
 
   /** Rows 10 and 18, and "igniter glows, no volts at the sense terminal: board or wiring". */
   @ParameterizedTest
   @CsvSource({"LINE_REVERSED", "SENSE_SUPPLY_DEAD"})
   void deadSourceHasNoVoltsWithTheLeadOff(FaultKind kind) {
-    assertThat(volts(of(kind).leadOff())).isLessThan(0.1);
+    TABLE_OF_SYMPTOMS
+        .check("dead source: volts with the lead off", Unit.VOLTS, volts(of(kind).leadOff()))
+        .at(kind)
+        .isBelow(0.1, "none");
     assertThat(of(kind).course()).isEqualTo(Course.GOES_OUT);
   }
 
   /** Row 18: the meter is in range, and yet it does not prove. */
   @Test
   void deafBoardHasAGoodReading() {
-    assertThat(dc(of(FaultKind.BOARD_DEAF))).isGreaterThan(2e-6);
+    TABLE_OF_SYMPTOMS
+        .check("deaf board: DC", Unit.MICROAMPS, dc(of(FaultKind.BOARD_DEAF)))
+        .isAbove(2e-6, "in range");
   }
 
   /** Row 14: a lifting flame takes the signal away; the model even reverses it. */
   @Test
   void liftingFlameLosesTheSignal() {
-    assertThat(dc(of(FaultKind.AIR_EXCESSIVE))).isLessThan(0.5e-6);
+    TABLE_OF_SYMPTOMS
+        .check("too much air: DC", Unit.MICROAMPS, dc(of(FaultKind.AIR_EXCESSIVE)))
+        .isBelow(0.5e-6, "a usual drop-out");
   }
 
   /** Row 16: up, or down where the flame lifts. */
@@ -170,14 +213,21 @@ class SymptomTableReferenceTest {
     "VALVE_STUCK_SHUT, DOES_NOT_LIGHT"
   })
   void innocentSensing(FaultKind kind, Course course) {
-    assertThat(of(kind).course()).isEqualTo(course);
+    TABLE_OF_SYMPTOMS.same("what only looks like lost sensing", kind, course, of(kind).course());
     assertThat(volts(of(kind).standby())).isEqualTo(volts(HEALTHY.standby()));
   }
 
   /** Row 13 says little or none with a yellow flame; the model does not (docs/model.md). */
   @Test
   void yellowFlameDiffersFromPractice() {
-    assertThat(dc(of(FaultKind.AIR_BLOCKED))).isGreaterThan(2e-6);
+    TABLE_OF_SYMPTOMS
+        .check("yellow flame: DC", Unit.MICROAMPS, dc(of(FaultKind.AIR_BLOCKED)))
+        .isKnownToDiffer(
+            0,
+            0.5e-6,
+            2.6e-6,
+            0.2e-6,
+            "no soot, no cold air dragged in and no flicker in the model");
   }
 
   @Test

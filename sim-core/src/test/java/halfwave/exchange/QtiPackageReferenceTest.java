@@ -5,6 +5,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 import halfwave.display.Sentences;
 import halfwave.explain.Caution;
 import halfwave.quiz.InventedClass;
+import halfwave.validation.Area;
+import halfwave.validation.Reference;
+import halfwave.validation.Unit;
+import halfwave.validation.Validated;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
@@ -29,8 +33,11 @@ import org.w3c.dom.Element;
  * references, by {@link QtiModel}. The schemas themselves are not here, and no file was put before
  * a validator with them: see decision 0020.
  */
+@Validated(Area.EXCHANGE)
 class QtiPackageReferenceTest {
 
+  private static final Reference MODEL =
+      Reference.seen("IMS QTI 2.1 and Content Packaging 1.2, final releases, as QtiModel has them");
   private static final Map<String, byte[]> FILES = files(Locale.ENGLISH);
 
   private static byte[] made(Locale reader) {
@@ -84,6 +91,14 @@ class QtiPackageReferenceTest {
             "test.xml");
     for (Map.Entry<String, byte[]> file : FILES.entrySet()) {
       assertThat(QtiModel.faults(file.getValue())).as(file.getKey()).isEmpty();
+      MODEL
+          .check(
+              "faults of a package's file by its model",
+              Unit.COUNT,
+              QtiModel.faults(file.getValue()).size())
+          .at(file.getKey())
+          .isCloseTo(
+              0, 0, "names, order, number, attributes and references; no validator was asked");
     }
   }
 

@@ -7,6 +7,10 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import halfwave.grading.SheetMarks;
 import halfwave.quiz.InventedClass;
+import halfwave.validation.Area;
+import halfwave.validation.Reference;
+import halfwave.validation.Unit;
+import halfwave.validation.Validated;
 import java.io.IOException;
 import java.net.URI;
 import java.time.Duration;
@@ -24,8 +28,11 @@ import org.junit.jupiter.api.Test;
  * Distributed Learning Initiative, 2016; each by the number of its section. There is no schema of
  * the standard itself: its text is the judge.
  */
+@Validated(Area.EXCHANGE)
 class XapiStatementsReferenceTest {
 
+  private static final Reference STANDARD =
+      Reference.seen("Experience API 1.0.3, part two, section 2.4.5.1");
   private static final URI HOME = URI.create("https://school.example/");
   private static final Instant TIME = Instant.parse("2026-01-31T12:00:00Z");
   private static final ObjectMapper MAPPER = new ObjectMapper();
@@ -132,7 +139,10 @@ class XapiStatementsReferenceTest {
     for (JsonNode statement : statements()) {
       JsonNode result = statement.get("result");
       // 2.4.5.1 allows minus one to one; marks are never negative
-      assertThat(result.at("/score/scaled").doubleValue()).as("2.4.5.1").isBetween(0.0, 1.0);
+      STANDARD
+          .check(
+              "scaled score of a statement", Unit.RATIO, result.at("/score/scaled").doubleValue())
+          .isBetween(0, 1, "the standard's minus one to one; marks are never negative");
       assertThat(result.get("success").isBoolean()).as("2.4.5").isTrue();
       assertThat(result.get("completion").isBoolean()).as("2.4.5").isTrue();
       String duration = result.get("duration").textValue();

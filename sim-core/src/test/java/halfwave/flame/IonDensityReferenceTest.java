@@ -2,6 +2,10 @@ package halfwave.flame;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import halfwave.validation.Area;
+import halfwave.validation.Reference;
+import halfwave.validation.Unit;
+import halfwave.validation.Validated;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
@@ -13,7 +17,12 @@ import org.junit.jupiter.api.Test;
  * and chemistry (computed, no measurement). The ranges are the model's own statement of how far the
  * formula is from the full computation.
  */
+@Validated(Area.FLAME)
 class IonDensityReferenceTest {
+
+  private static final Reference FLAMES =
+      Reference.calc("flame-ions.csv: computed flames, Cantera 3.2.0 with GRI-Mech 3.0");
+  private static final String STATED = "what the model says of its own formula, to half a digit";
 
   private static final double[] METERS = {0.5e-3, 1e-3, 2e-3, 5e-3, 10e-3};
   private static final int FIRST_DENSITY = 9;
@@ -24,7 +33,10 @@ class IonDensityReferenceTest {
     assertThat(rows).hasSize(19);
     for (String[] row : rows) {
       for (int k = 0; k < METERS.length; k++) {
-        assertThat(ratio(row, k)).as(String.join(",", row)).isBetween(0.695, 1.855);
+        FLAMES
+            .check("ion density downstream, formula over computed flame", Unit.RATIO, ratio(row, k))
+            .at(point(row, k))
+            .isBetween(0.695, 1.855, STATED);
       }
     }
   }
@@ -38,9 +50,17 @@ class IonDensityReferenceTest {
     assertThat(rows).hasSize(12);
     for (String[] row : rows) {
       for (int k = 0; k < METERS.length; k++) {
-        assertThat(ratio(row, k)).as(String.join(",", row)).isBetween(0.725, 1.685);
+        FLAMES
+            .check(
+                "ion density downstream, equivalence ratios 0.8 to 1.3", Unit.RATIO, ratio(row, k))
+            .at(point(row, k))
+            .isBetween(0.725, 1.685, STATED);
       }
     }
+  }
+
+  private static String point(String[] row, int k) {
+    return row[0] + " " + row[1] + ", " + 1000 * METERS[k] + " mm";
   }
 
   private static double ratio(String[] row, int k) {

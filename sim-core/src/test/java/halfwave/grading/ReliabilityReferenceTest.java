@@ -1,8 +1,11 @@
 package halfwave.grading;
 
-import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import halfwave.validation.Area;
+import halfwave.validation.Reference;
+import halfwave.validation.Unit;
+import halfwave.validation.Validated;
 import org.junit.jupiter.api.Test;
 
 /**
@@ -11,10 +14,14 @@ import org.junit.jupiter.api.Test;
  * against what follows from the definition for items that are copies of each other (Cronbach,
  * Psychometrika 16 (1951) 297).
  */
+@Validated(Area.RELIABILITY)
 class ReliabilityReferenceTest {
 
-  /** Rounding of sums of a few terms. */
   private static final double ROUNDING = 1e-12;
+  private static final Reference KUDER =
+      Reference.calc("KR-20: Kuder and Richardson, Psychometrika 2 (1937) 151");
+  private static final Reference CRONBACH =
+      Reference.calc("the definition: Cronbach, Psychometrika 16 (1951) 297");
 
   private static final double[][] RIGHT_OR_WRONG = {
     {1, 1, 1, 1, 0},
@@ -50,13 +57,17 @@ class ReliabilityReferenceTest {
       square += total * total / n;
     }
     double expected = k / (k - 1.0) * (1 - pq / (square - mean * mean));
-    assertEquals(expected, Reliability.alpha(RIGHT_OR_WRONG), ROUNDING);
+    KUDER
+        .check("alpha of items right or wrong", Unit.RATIO, Reliability.alpha(RIGHT_OR_WRONG))
+        .isCloseTo(expected, ROUNDING, "rounding of sums of a few terms");
   }
 
   @Test
   void isOneForItemsThatAllSayTheSame() {
     double[][] marks = {{0.2, 0.2, 0.2}, {0.5, 0.5, 0.5}, {0.9, 0.9, 0.9}};
-    assertEquals(1, Reliability.alpha(marks), ROUNDING);
+    CRONBACH
+        .check("alpha of items that are copies", Unit.RATIO, Reliability.alpha(marks))
+        .isCloseTo(1, ROUNDING, "rounding of sums of a few terms");
   }
 
   @Test

@@ -1,12 +1,14 @@
 package halfwave.instrument;
 
-import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assertions.within;
-
 import halfwave.circuit.Point;
+import halfwave.validation.Area;
+import halfwave.validation.Reference;
+import halfwave.validation.Unit;
+import halfwave.validation.Validated;
 import org.junit.jupiter.api.Test;
 
 /** Standard deviations against what a meter shows of one voltage again and again. */
+@Validated(Area.METERS)
 class MeterModelReferenceTest {
 
   private static final int LOOKS = 4000;
@@ -36,8 +38,11 @@ class MeterModelReferenceTest {
     double mean = sum / LOOKS;
     double spread = Math.sqrt(squares / LOOKS - mean * mean);
 
-    // the spread of 4000 looks is known to 1.1 %, three deviations 3.4 %
-    assertThat(spread / model.deviationSi(MeterFunction.AC_VOLTS, mean))
-        .isCloseTo(1, within(0.034));
+    Reference.calc("spread of 4000 looks, by its definition")
+        .check(
+            "spread of what a meter shows over what it is said to be",
+            Unit.RATIO,
+            spread / model.deviationSi(MeterFunction.AC_VOLTS, mean))
+        .isCloseTo(1, 0.034, "4000 looks are known to 1.1 %; three deviations");
   }
 }

@@ -1,7 +1,6 @@
 package halfwave.io;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assertions.within;
 import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import halfwave.bench.ShippedBenches;
@@ -14,10 +13,14 @@ import halfwave.circuit.LumpedCircuit.Ground;
 import halfwave.circuit.LumpedCircuit.Lead;
 import halfwave.circuit.LumpedCircuit.Readings;
 import halfwave.circuit.LumpedCircuit.Source;
+import halfwave.circuit.OracleCircuits;
 import halfwave.circuit.Part;
 import halfwave.circuit.Solved;
 import halfwave.circuit.SquareRootLaw;
 import halfwave.circuit.SteadyState;
+import halfwave.validation.Area;
+import halfwave.validation.Reference;
+import halfwave.validation.Validated;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -37,7 +40,11 @@ import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
 
 /** The decks run as they are in ngspice (39 and later), and it agrees with the library. */
+@Validated(Area.CIRCUIT)
 class SpiceDeckReferenceTest {
+
+  private static final Reference NGSPICE =
+      Reference.program("ngspice, general-purpose circuit simulator, run with the deck");
 
   private static final List<String> NAMES =
       List.of(
@@ -131,14 +138,17 @@ class SpiceDeckReferenceTest {
 
     double[] theirs = run(SpiceDeck.of(solved));
 
-    // relative 0.3 %: a trapezoidal run of 2000 steps and a table of 201 points; absolute: the
-    // program's own smallest current and voltage, and what a mean loses to the current's peak
     double ampsFloor = 2e-4 * ours[2] + 2e-11;
     double voltsFloor = 1e-4 * ours[4] + 1e-5;
     for (int k = 0; k < 5; k++) {
-      assertThat(theirs[k])
-          .as("%s %s", name, NAMES.get(k))
-          .isCloseTo(ours[k], within(3e-3 * Math.abs(ours[k]) + (k < 3 ? ampsFloor : voltsFloor)));
+      NGSPICE
+          .check("decks: " + OracleCircuits.WORDS.get(k), OracleCircuits.UNITS.get(k), theirs[k])
+          .at(name)
+          .isCloseTo(
+              ours[k],
+              3e-3 * Math.abs(ours[k]) + (k < 3 ? ampsFloor : voltsFloor),
+              "0.3 %: 2000 steps, a table of 201 points; floor: the program's smallest current and"
+                  + " volts, and what a mean loses to the current's peak");
     }
   }
 

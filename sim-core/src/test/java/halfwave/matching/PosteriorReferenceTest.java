@@ -1,8 +1,11 @@
 package halfwave.matching;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assertions.within;
 
+import halfwave.validation.Area;
+import halfwave.validation.Reference;
+import halfwave.validation.Unit;
+import halfwave.validation.Validated;
 import java.util.List;
 import org.apache.commons.math3.linear.Array2DRowRealMatrix;
 import org.apache.commons.math3.linear.ArrayRealVector;
@@ -15,9 +18,14 @@ import org.junit.jupiter.api.Test;
  * whose covariance is the inverse of the sum of precisions (Gelman et al., Bayesian Data Analysis,
  * 3rd ed. 2013, ch. 14).
  */
+@Validated(Area.EVIDENCE)
 class PosteriorReferenceTest {
 
   private static final double DEVIATE = 1.644854;
+  private static final Reference TABLE =
+      Reference.calc("Abramowitz and Stegun (1964), table 26.1: 90 % within 1.644854 deviations");
+  private static final Reference SQUARES =
+      Reference.calc("least squares with a prior: Gelman et al., 3rd ed. 2013, ch. 14");
 
   private static Posterior posterior(List<Unknown> unknowns, double[] best, double[][] slopes) {
     return new Posterior(
@@ -41,9 +49,13 @@ class PosteriorReferenceTest {
         posterior(List.of(Unknown.SOURCE_VOLTS), new double[] {0}, new double[][] {{100}})
             .interval(0);
 
-    // 2000 even draws: the shortest of their windows is up to 1 % off the true one on each side
-    assertThat(ends[1] - ends[0]).isCloseTo(2 * DEVIATE * deviation, within(0.02 * deviation));
-    assertThat(ends[0]).isCloseTo(-DEVIATE * deviation, within(0.1 * deviation));
+    String window = "2000 even draws: the shortest of their windows is up to 1 % off on each side";
+    TABLE
+        .check("90 % interval far from its ends: width", Unit.RATIO, ends[1] - ends[0])
+        .isCloseTo(2 * DEVIATE * deviation, 0.02 * deviation, window);
+    TABLE
+        .check("90 % interval far from its ends: lower end", Unit.RATIO, ends[0])
+        .isCloseTo(-DEVIATE * deviation, 0.1 * deviation, "near the shortest many are as short");
   }
 
   /** At its end: half of a normal distribution, 90 % of which lie below the deviate of 95 %. */
@@ -56,8 +68,9 @@ class PosteriorReferenceTest {
         posterior(List.of(Unknown.FILM), new double[] {0}, new double[][] {{10}}).interval(0);
 
     assertThat(ends[0]).isZero();
-    // even draws: an end is off by no more than a few of 2000
-    assertThat(ends[1]).isCloseTo(DEVIATE * deviation, within(0.02 * deviation));
+    TABLE
+        .check("90 % interval at an end: upper end", Unit.RATIO, ends[1])
+        .isCloseTo(DEVIATE * deviation, 0.02 * deviation, "even draws: off by a few of 2000");
   }
 
   /** Two readings, one of the sum and one of the first alone. */
@@ -74,11 +87,15 @@ class PosteriorReferenceTest {
             new double[] {0, 0},
             new double[][] {{10, 10}, {5, 0}});
 
-    // rounding
-    assertThat(posterior.covariance().getEntry(0, 0))
-        .isCloseTo((100 + b) / determinant, within(1e-12));
-    assertThat(posterior.covariance().getEntry(0, 1)).isCloseTo(-100 / determinant, within(1e-12));
-    assertThat(posterior.covariance().getEntry(1, 1))
-        .isCloseTo((125 + a) / determinant, within(1e-12));
+    covariance("first", posterior.covariance().getEntry(0, 0), (100 + b) / determinant);
+    covariance("both", posterior.covariance().getEntry(0, 1), -100 / determinant);
+    covariance("second", posterior.covariance().getEntry(1, 1), (125 + a) / determinant);
+  }
+
+  private static void covariance(String at, double computed, double expected) {
+    SQUARES
+        .check("covariance of two unknowns by Cramer's rule", Unit.RATIO, computed)
+        .at(at)
+        .isCloseTo(expected, 1e-12, "rounding");
   }
 }

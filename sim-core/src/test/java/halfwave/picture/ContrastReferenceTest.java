@@ -1,7 +1,9 @@
 package halfwave.picture;
 
-import static org.assertj.core.api.Assertions.assertThat;
-
+import halfwave.validation.Area;
+import halfwave.validation.Reference;
+import halfwave.validation.Unit;
+import halfwave.validation.Validated;
 import java.awt.Color;
 import java.util.List;
 import java.util.Map;
@@ -17,8 +19,11 @@ import org.junit.jupiter.params.provider.MethodSource;
  * ratio as defined there; success criteria 1.4.3 (text, 4.5:1) and 1.4.11 (controls and graphics,
  * 3:1).
  */
+@Validated(Area.DISPLAY)
 class ContrastReferenceTest {
 
+  private static final Reference GUIDE =
+      Reference.seen("Web Content Accessibility Guidelines (WCAG) 2.2, relative luminance");
   private static final double TEXT = 4.5;
   private static final double GRAPHIC = 3;
 
@@ -47,8 +52,12 @@ class ContrastReferenceTest {
   /** Black on white is 21:1 by definition, and a colour on itself 1:1. */
   @Test
   void theFormulaGivesTheEndsOfTheScale() {
-    assertThat(contrast(Color.BLACK, Color.WHITE)).isEqualTo(21);
-    assertThat(contrast(Color.RED, Color.RED)).isEqualTo(1);
+    GUIDE
+        .check("contrast of black on white", Unit.RATIO, contrast(Color.BLACK, Color.WHITE))
+        .isCloseTo(21, 0, "by definition");
+    GUIDE
+        .check("contrast of a colour on itself", Unit.RATIO, contrast(Color.RED, Color.RED))
+        .isCloseTo(1, 0, "by definition");
   }
 
   @ParameterizedTest
@@ -61,12 +70,28 @@ class ContrastReferenceTest {
               "accent", p.accent(),
               "attention", p.attention(),
               "danger", p.danger())
-          .forEach(
-              (name, colour) ->
-                  assertThat(contrast(colour, under)).as(name).isGreaterThanOrEqualTo(TEXT));
+          .forEach((name, colour) -> words(name, p, contrast(colour, under)));
     }
     // what is selected is written in the colour of the sheet
-    assertThat(contrast(p.sheet(), p.accent())).isGreaterThanOrEqualTo(TEXT);
+    words("selected", p, contrast(p.sheet(), p.accent()));
+  }
+
+  private static void words(String name, Palette p, double contrast) {
+    GUIDE
+        .check("contrast of words", Unit.RATIO, contrast)
+        .at(name + on(p))
+        .isAtLeast(TEXT, "criterion 1.4.3");
+  }
+
+  private static void graphics(String name, Palette p, double contrast) {
+    GUIDE
+        .check("contrast of controls and curves", Unit.RATIO, contrast)
+        .at(name + on(p))
+        .isAtLeast(GRAPHIC, "criterion 1.4.11");
+  }
+
+  private static String on(Palette p) {
+    return p.dark() ? ", dark" : ", light";
   }
 
   @ParameterizedTest
@@ -77,9 +102,7 @@ class ContrastReferenceTest {
             "volts", p.volts(),
             "microamps", p.microamps(),
             "accent", p.accent())
-        .forEach(
-            (name, colour) ->
-                assertThat(contrast(colour, p.sheet())).as(name).isGreaterThanOrEqualTo(GRAPHIC));
-    assertThat(contrast(p.redLead(), p.sheet())).as("red lead").isGreaterThanOrEqualTo(GRAPHIC);
+        .forEach((name, colour) -> graphics(name, p, contrast(colour, p.sheet())));
+    graphics("red lead", p, contrast(p.redLead(), p.sheet()));
   }
 }

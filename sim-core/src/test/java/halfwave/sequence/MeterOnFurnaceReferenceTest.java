@@ -24,12 +24,18 @@ import halfwave.instrument.ShippedMeters;
 import halfwave.instrument.Shown;
 import halfwave.instrument.SupplyPoint;
 import halfwave.message.MessageKey;
+import halfwave.validation.Area;
+import halfwave.validation.Reference;
+import halfwave.validation.Unit;
+import halfwave.validation.Validated;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
 /** A meter on a burning furnace. Source of all: common practice, no published source. */
+@Validated(Area.SEQUENCE)
 class MeterOnFurnaceReferenceTest {
 
+  private static final Reference PRACTICE = Reference.practice("common practice");
   private static final Bench BENCH = ShippedBenches.standard();
   private static final long ON = 3 * MINUTE;
 
@@ -64,7 +70,14 @@ class MeterOnFurnaceReferenceTest {
 
     Segment later = with(MeterFunction.DC_MICROAMPS, series, 3 * MINUTE);
     assertThat(later.end().board().stage()).isEqualTo(Stage.RUN);
-    assertThat(shown(later)).isBetween(2e-6, 3.5e-6);
+    goodSignal("opened while it burned", shown(later));
+  }
+
+  private static void goodSignal(String at, double amps) {
+    PRACTICE
+        .check("DC on a meter in a burning furnace", Unit.MICROAMPS, amps)
+        .at(at)
+        .isBetween(2e-6, 3.5e-6, "what the trade calls a good signal");
   }
 
   /** With the power off to connect, nothing is lost. */
@@ -77,7 +90,7 @@ class MeterOnFurnaceReferenceTest {
             4 * MINUTE,
             hook(0, MeterFunction.DC_MICROAMPS, new InSenseLead(LeadEnd.BOARD, true)));
     assertThat(entries(right, Stage.INTER_PURGE)).isEmpty();
-    assertThat(shown(right)).isBetween(2e-6, 3.5e-6);
+    goodSignal("connected without power", shown(right));
   }
 
   /** A 10 Mohm voltmeter lowers the signal, and the board holds. */
@@ -85,8 +98,12 @@ class MeterOnFurnaceReferenceTest {
   void highImpedanceVoltmeterIsBorne() {
     Segment run = with(MeterFunction.AC_VOLTS, new Across(Point.TERMINAL, Point.COMMON), MINUTE);
     assertThat(run.end().board().stage()).isEqualTo(Stage.RUN);
-    assertThat(shown(run)).isBetween(50.0, 85.0);
-    assertThat(run.end().filter().meanAmps()).isBetween(1.5e-6, 2.3e-6);
+    PRACTICE
+        .check("10 MΩ meter on a burning furnace", Unit.VOLTS, shown(run))
+        .isBetween(50, 85, "common range with flame");
+    PRACTICE
+        .check("signal while that meter hangs on", Unit.MICROAMPS, run.end().filter().meanAmps())
+        .isBetween(1.5e-6, 2.3e-6, "it falls, and the board holds");
   }
 
   /** Low impedance, or a microamp range, across the source: the board loses its flame. */
@@ -152,6 +169,8 @@ class MeterOnFurnaceReferenceTest {
             MINUTE,
             new Act(ON + 10 * SECOND, new Deed.TakeOff()));
     assertThat(MeterDisplay.at(run.end())).isEmpty();
-    assertThat(run.end().filter().meanAmps()).isGreaterThan(2.2e-6);
+    PRACTICE
+        .check("signal with the meter taken off", Unit.MICROAMPS, run.end().filter().meanAmps())
+        .isAbove(2.2e-6, "above what it was with the meter on");
   }
 }

@@ -13,7 +13,6 @@ import static halfwave.sequence.Calls.set;
 import static halfwave.sequence.Calls.stages;
 import static halfwave.sequence.Calls.upset;
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assertions.within;
 
 import halfwave.bench.ApplianceCondition;
 import halfwave.bench.Bench;
@@ -31,6 +30,10 @@ import halfwave.board.ShippedBoards;
 import halfwave.board.Stage;
 import halfwave.board.StatusCode;
 import halfwave.board.Times;
+import halfwave.validation.Area;
+import halfwave.validation.Reference;
+import halfwave.validation.Unit;
+import halfwave.validation.Validated;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -41,7 +44,14 @@ import org.junit.jupiter.params.provider.FieldSource;
  * What technicians see a furnace do. Sources: common practice, no published source, unless a test
  * names another; the ranges are those of the trade's own words ("within 2 to 3 seconds").
  */
+@Validated(Area.SEQUENCE)
 class PracticeReferenceTest {
+
+  private static final Reference PRACTICE = Reference.practice("common practice");
+  private static final Reference SYMPTOMS = Reference.seen("symptom tables, number 21");
+  private static final Reference OHM = Reference.calc("Ohm's law");
+  private static final Reference HEATING =
+      Reference.memory("rod heating with textbook coefficients, model's section 3");
 
   static final List<BoardSettings> BOARDS = ShippedBoards.all();
 
@@ -77,13 +87,18 @@ class PracticeReferenceTest {
     long warmUp = settings.ignition().hotSurface() ? times.warmUpMillis() : 0;
     assertThat(trial - purge).isEqualTo(times.prePurgeMillis() + warmUp);
     assertThat(run - proving).isEqualTo(times.provingMillis());
-    // lit within a second, carried along in another, seen by the filter in a third
-    assertThat(proving - trial).isBetween(300L, 3000L);
+    PRACTICE
+        .check("trial to proof, healthy", Unit.SECONDS, (proving - trial) / 1000.0)
+        .at(settings.name())
+        .isBetween(
+            0.3, 3, "lit within a second, carried along in another, seen by the filter in a third");
     assertThat(entries(call, Stage.INTER_PURGE)).isEmpty();
     assertThat(call.end().board().stage()).isEqualTo(Stage.RUN);
     assertThat(call.end().outputs().blower()).isTrue();
-    // 2 to 3.5 uA beside the flicker, which the filter leaves a few per cent of
-    assertThat(call.end().filter().meanAmps()).isBetween(1.9e-6, 3.7e-6);
+    PRACTICE
+        .check("signal of a healthy call", Unit.MICROAMPS, call.end().filter().meanAmps())
+        .at(settings.name())
+        .isBetween(1.9e-6, 3.7e-6, "2 to 3.5 µA and what the filter leaves of flicker");
   }
 
   /** Interrupting the sense lead puts the burners out within 2 to 3 s. */
@@ -109,8 +124,11 @@ class PracticeReferenceTest {
     double filterMillis = 10_000 * settings.sensing().filterSeconds();
     assertThat(off - pulled)
         .isGreaterThan(settings.sensing().responseMillis())
-        .isLessThan((long) (settings.sensing().responseMillis() + filterMillis))
-        .isLessThan(3 * SECOND);
+        .isLessThan((long) (settings.sensing().responseMillis() + filterMillis));
+    PRACTICE
+        .check("sense lead pulled: gas off after", Unit.SECONDS, (off - pulled) / 1000.0)
+        .at(settings.name())
+        .isBelow(3, "within 2 to 3 s");
     assertThat(call.end().outputs().gas()).isFalse();
   }
 
@@ -178,8 +196,10 @@ class PracticeReferenceTest {
     Segment start = play(with(bench, bench.condition().withJumper(0)), settings, 20 * MINUTE);
     assertThat(entries(start, Stage.PROVING)).isEmpty();
     assertThat(entries(start, Stage.SOFT_LOCKOUT)).isNotEmpty();
-    // 0.5 uA is the drop-out of most boards; a good jumper leaves no DC at all
-    assertThat(largestAmps(start, 0, 20 * MINUTE)).isLessThan(0.05e-6);
+    PRACTICE
+        .check("signal with a jumper", Unit.MICROAMPS, largestAmps(start, 0, 20 * MINUTE))
+        .at(settings.name())
+        .isBelow(0.05e-6, "no DC: a tenth of the drop-out of most boards");
     assertThat(start.samples()).anyMatch(s -> s.code() == StatusCode.SENSE_SHORTED);
 
     long joined = STEADY_MILLIS;
@@ -215,8 +235,12 @@ class PracticeReferenceTest {
     long trial = entries(call, Stage.TRIAL).get(0);
     assertThat(entries(call, Stage.INTER_PURGE).get(0) - trial)
         .isEqualTo(settings.times().trialMillis());
-    assertThat(largestAmps(call, trial, trial + settings.times().trialMillis()))
-        .isBetween(0.2e-6, settings.sensing().pickUpAmps());
+    PRACTICE
+        .check(
+            "signal with 25 MΩ in the connector",
+            Unit.MICROAMPS,
+            largestAmps(call, trial, trial + settings.times().trialMillis()))
+        .isBetween(0.2e-6, settings.sensing().pickUpAmps(), "weak, and below pick-up");
     assertThat(call.samples()).anyMatch(s -> s.growthRatio() > 0.9);
   }
 
@@ -231,13 +255,18 @@ class PracticeReferenceTest {
     Segment call = play(filmed, settings, 2 * MINUTE);
     long late = entries(call, Stage.PROVING).get(0);
 
-    // a clean rod is seen within seconds, symptom 21 "good after 10+ s" [seen: symptom tables]
-    assertThat(clean).isLessThan(CALL_MILLIS + 4 * SECOND);
-    assertThat(late).isGreaterThan(CALL_MILLIS + 10 * SECOND);
+    PRACTICE
+        .check("clean cold rod: proof after the call", Unit.SECONDS, (clean - CALL_MILLIS) / 1000.0)
+        .isBelow(4, "a clean rod is seen within seconds");
+    SYMPTOMS
+        .check("filmed cold rod: proof after the call", Unit.SECONDS, (late - CALL_MILLIS) / 1000.0)
+        .isAbove(10, "good after 10 s and more");
     assertThat(call.end().board().stage()).isEqualTo(Stage.RUN);
     Sample cold =
         call.samples().stream().filter(s -> s.rodKelvin() > 400).findFirst().orElseThrow();
-    assertThat(cold.filteredAmps()).isLessThan(0.05e-6);
+    PRACTICE
+        .check("filmed rod at 400 K: signal", Unit.MICROAMPS, cold.filteredAmps())
+        .isBelow(0.05e-6, "no signal: a tenth of the drop-out of most boards");
   }
 
   /** A fouled rod whose film has cracks: weak from a cold start on, and it runs. */
@@ -268,8 +297,16 @@ class PracticeReferenceTest {
     long run = entries(call, Stage.RUN).get(0);
     long blower = run + settings.times().blowerOnMillis();
     long lost = entries(call, Stage.INTER_PURGE).get(0);
-    assertThat(largestAmps(call, run + SECOND, blower)).isGreaterThan(1.5e-6);
-    assertThat(lost - blower).isBetween(settings.sensing().responseMillis(), 5 * SECOND);
+    PRACTICE
+        .check(
+            "signal before the blower starts",
+            Unit.MICROAMPS,
+            largestAmps(call, run + SECOND, blower))
+        .isAbove(1.5e-6, "good: above the board's warning");
+    PRACTICE
+        .check("blower blows the flame off: lost after", Unit.SECONDS, (lost - blower) / 1000.0)
+        .isBetween(
+            settings.sensing().responseMillis() / 1000.0, 5, "from the response time to 5 s");
     assertThat(call.events()).anyMatch(e -> e.subject() == Event.Subject.FAULT);
   }
 
@@ -340,7 +377,9 @@ class PracticeReferenceTest {
             upset(stuck + 2 * MINUTE, Disorder.VALVE_STUCK_OPEN, false));
 
     long seen = entries(call, Stage.FALSE_FLAME).get(0);
-    assertThat(seen).isBetween(stuck + SECOND, stuck + 10 * SECOND);
+    PRACTICE
+        .check("valve leaks on: false flame after", Unit.SECONDS, (seen - stuck) / 1000.0)
+        .isBetween(1, 10, "as soon as there should be none; within seconds");
     assertThat(entries(call, Stage.TRIAL))
         .filteredOn(t -> t > seen)
         .allMatch(t -> t > stuck + 2 * MINUTE);
@@ -358,7 +397,12 @@ class PracticeReferenceTest {
             upset(0, Disorder.BLOWER_DEAD, true));
 
     long run = entries(call, Stage.RUN).get(0);
-    assertThat(entries(call, Stage.LIMIT_OPEN).get(0) - run).isBetween(MINUTE, 5 * MINUTE);
+    PRACTICE
+        .check(
+            "dead blower: limit opens after",
+            Unit.MINUTES,
+            (entries(call, Stage.LIMIT_OPEN).get(0) - run) / (double) MINUTE)
+        .isBetween(1, 5, "minutes");
   }
 
   /** A connector that vibration or a hand opens: the flame is lost now and then. */
@@ -401,9 +445,12 @@ class PracticeReferenceTest {
 
     double wet = call.samples().get(20).sense().alternatingRmsAmps();
     double dry = call.end().filter().alternatingRmsAmps();
-    // 110 V behind 2.2 and 6 Mohm: 13.4 uA by Ohm's law, and the cable; dry the usual 7 to 8
-    assertThat(wet).isCloseTo(110 / 8.2e6, within(0.5e-6));
-    assertThat(dry).isBetween(4e-6, 9e-6);
+    // 110 V behind 2.2 and 6 MΩ
+    OHM.check("damp insulation of 6 MΩ, AC", Unit.MICROAMPS, wet)
+        .isCloseTo(110 / 8.2e6, 0.5e-6, "the cable comes on top");
+    PRACTICE
+        .check("insulation dried by the appliance, AC", Unit.MICROAMPS, dry)
+        .isBetween(4e-6, 9e-6, "the usual 4 to 8, and flicker");
   }
 
   /** The reference rod: 425 K after 3 s, 673 after 10, 919 after 20 from 300 K [calc]. */
@@ -417,10 +464,16 @@ class PracticeReferenceTest {
             .max()
             .orElseThrow();
 
-    assertThat(rodKelvin(call, lit + 3 * SECOND)).isCloseTo(425, within(10.0));
-    assertThat(rodKelvin(call, lit + 10 * SECOND)).isCloseTo(673, within(10.0));
-    // the walls are colder here than the 500 K of the reference, at first
-    assertThat(rodKelvin(call, lit + 20 * SECOND)).isCloseTo(919, within(15.0));
+    warms(call, lit, 3, 425, 10);
+    warms(call, lit, 10, 673, 10);
+    warms(call, lit, 20, 919, 15);
+  }
+
+  private static void warms(Segment call, long lit, int seconds, double kelvin, double room) {
+    HEATING
+        .check("rod of a lit burner", Unit.KELVIN, rodKelvin(call, lit + seconds * SECOND))
+        .at(seconds + " s")
+        .isCloseTo(kelvin, room, "the flame grows first, and the walls are colder than 500 K");
   }
 
   private static double rodKelvin(Segment call, long millis) {

@@ -3,21 +3,34 @@ package halfwave.surface;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import halfwave.validation.Area;
+import halfwave.validation.Reference;
+import halfwave.validation.Unit;
+import halfwave.validation.Validated;
 import org.junit.jupiter.api.Test;
 
 /** Rod heating against the model's section 3 (memory values, integrated there numerically). */
+@Validated(Area.FILMS)
 class RodHeatingReferenceTest {
+
+  private static final Reference QUOTED =
+      Reference.memory("rod heating with textbook coefficients, model's section 3");
+
+  private static void quoted(String at, double computed, double expected) {
+    QUOTED
+        .check("rod in the flame, from 300 K", Unit.KELVIN, computed)
+        .at(at)
+        .isCloseTo(expected, 2, "quoted by Euler's method at 0.25 s, up to 2 K above the exact");
+  }
 
   @Test
   void warmsInTheFlame() {
     RodHeating rod = RodHeating.inFlame(3.2e-3);
-    // from 300 K: 425 after 3 s, 673 after 10, 919 after 20, 1050 after 30, 1146 at the end;
-    // the quoted values are those of Euler's method at 0.25 s, up to 2 K above the exact solution
-    assertThat(rod.kelvinAfter(300, 3)).isCloseTo(425, within(2.0));
-    assertThat(rod.kelvinAfter(300, 10)).isCloseTo(673, within(2.0));
-    assertThat(rod.kelvinAfter(300, 20)).isCloseTo(919, within(2.0));
-    assertThat(rod.kelvinAfter(300, 30)).isCloseTo(1050, within(2.0));
-    assertThat(rod.settledKelvin()).isCloseTo(1146, within(2.0));
+    quoted("3 s", rod.kelvinAfter(300, 3), 425);
+    quoted("10 s", rod.kelvinAfter(300, 10), 673);
+    quoted("20 s", rod.kelvinAfter(300, 20), 919);
+    quoted("30 s", rod.kelvinAfter(300, 30), 1050);
+    quoted("the end", rod.settledKelvin(), 1146);
     assertThat(rod.kelvinAfter(300, 1e9)).isCloseTo(rod.settledKelvin(), within(1e-6));
   }
 
