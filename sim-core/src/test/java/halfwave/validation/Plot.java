@@ -8,15 +8,15 @@ import java.util.Locale;
 /** Pictures of the report. */
 enum Plot {
   TOLERANCES(
-      "tolerances.svg",
+      "tolerances.png",
       "Share of the tolerance used, by area",
       "Each dot is a line of the tables below; those that use less than 1 % are only counted. At 100 % a check would just pass. Hollow: the band is the practice of the trade."),
   CURRENTS(
-      "currents.svg",
+      "currents.png",
       "Computed against expected currents",
       "Every current of the tables below that has one expected value, from a tenth of a nanoamp up. Below some nanoamps a dot may leave the diagonal: there the tolerance is 2 nA and more."),
   BANDS(
-      "bands.svg",
+      "bands.png",
       "Where the model lies in the bands of the trade",
       "From left to right: the band that practice gives. The bar reaches from the smallest to the largest number of the model.");
 
@@ -49,6 +49,6 @@ enum Plot {
           case CURRENTS -> CurrentPlot.picture(checks);
           case BANDS -> BandPlot.picture(checks);
         };
-    return PictureFormat.SVG.bytes(picture, title, Locale.ENGLISH);
+    return PictureFormat.PNG.bytes(picture, title, Locale.ENGLISH);
   }
 }
