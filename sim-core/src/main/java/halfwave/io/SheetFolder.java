@@ -22,8 +22,6 @@ import java.util.stream.Stream;
  */
 public record SheetFolder(List<AnswerSheet> sheets, List<BadInputException> refused) {
 
-  private static final String ENDING = ".json";
-
   /** Takes copies. */
   public SheetFolder {
     sheets = List.copyOf(sheets);
@@ -69,7 +67,7 @@ public record SheetFolder(List<AnswerSheet> sheets, List<BadInputException> refu
         continue;
       }
       try (Stream<Path> inside = Files.list(place)) {
-        inside.filter(p -> p.toString().endsWith(ENDING)).sorted().forEach(files::add);
+        inside.filter(OwnFile::named).sorted().forEach(files::add);
       } catch (IOException e) {
         refused.add(
             BadInputException.ofFile(

@@ -4,6 +4,7 @@ import halfwave.bench.Bench;
 import halfwave.bench.ShippedBenches;
 import halfwave.board.BoardSettings;
 import halfwave.board.ShippedBoards;
+import halfwave.io.OwnFile;
 import java.nio.file.Path;
 import java.util.List;
 import org.jspecify.annotations.Nullable;

@@ -2,7 +2,6 @@ package halfwave.gui.swing;
 
 import halfwave.gui.presentation.EditorModel;
 import halfwave.gui.presentation.EditorWords;
-import halfwave.gui.presentation.OwnFile;
 import halfwave.gui.presentation.RecoveryFolder.Found;
 import halfwave.gui.presentation.RecoveryWords;
 import halfwave.gui.presentation.Wording;
@@ -11,6 +10,7 @@ import halfwave.io.BadInputException;
 import halfwave.io.DemonstrationFile;
 import halfwave.io.DemonstrationText;
 import halfwave.io.DraftRecoveryFile;
+import halfwave.io.OwnFile;
 import halfwave.lesson.Demonstration;
 import java.awt.Component;
 import java.nio.file.Path;

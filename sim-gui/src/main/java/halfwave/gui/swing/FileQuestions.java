@@ -1,7 +1,7 @@
 package halfwave.gui.swing;
 
-import halfwave.gui.presentation.OwnFile;
 import halfwave.gui.presentation.Wording;
+import halfwave.io.OwnFile;
 import java.awt.Component;
 import java.nio.file.Files;
 import java.nio.file.Path;

@@ -1,9 +1,9 @@
 package halfwave.gui.swing;
 
-import halfwave.gui.presentation.OwnFile;
 import halfwave.gui.presentation.QuizModel;
 import halfwave.gui.presentation.QuizStart;
 import halfwave.gui.presentation.Wording;
+import halfwave.io.OwnFile;
 import halfwave.quiz.Quiz;
 import java.nio.file.Path;
 import javax.swing.JButton;

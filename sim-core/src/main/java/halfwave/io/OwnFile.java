@@ -1,9 +1,5 @@
-package halfwave.gui.presentation;
+package halfwave.io;
 
-import halfwave.io.DemonstrationFile;
-import halfwave.io.JsonFile;
-import halfwave.io.JsonValue;
-import halfwave.io.QuizFile;
 import java.nio.file.Path;
 
 /**
@@ -32,6 +28,11 @@ public final class OwnFile {
     return new String[] {ENDING, "json"};
   }
 
+  /** Whether a file is called like one of the program's own. */
+  public static boolean named(Path file) {
+    return !stem(file).equals(String.valueOf(file.getFileName()));
+  }
+
   /** The name of a file without its ending, if that is one of the program's own. */
   public static String stem(Path file) {
     String leaf = String.valueOf(file.getFileName());
@@ -46,7 +47,7 @@ public final class OwnFile {
   /**
    * What a file says that it is.
    *
-   * @throws halfwave.io.BadInputException if it cannot be read
+   * @throws BadInputException if it cannot be read
    */
   public static Kind kind(Path file) {
     JsonValue read = JsonFile.read(file);
