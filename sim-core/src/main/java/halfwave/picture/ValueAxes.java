@@ -96,7 +96,7 @@ final class ValueAxes {
     return name.substring(0, 1).toLowerCase(Locale.ROOT) + name.substring(1);
   }
 
-  private static void dress(ValueAxis axis) {
+  static void dress(ValueAxis axis) {
     axis.setLabelFont(Look.BODY);
     axis.setLabelPaint(Look.INK);
     axis.setTickLabelFont(Look.NOTE);
