@@ -12,7 +12,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import org.jfree.chart.JFreeChart;
-import org.jfree.chart.LegendItem;
 import org.jfree.chart.axis.NumberAxis;
 import org.jfree.chart.axis.ValueAxis;
 import org.jfree.chart.plot.ValueMarker;
@@ -20,7 +19,6 @@ import org.jfree.chart.plot.XYPlot;
 import org.jfree.chart.renderer.xy.XYLineAndShapeRenderer;
 import org.jfree.chart.title.LegendTitle;
 import org.jfree.chart.title.TextTitle;
-import org.jfree.chart.ui.HorizontalAlignment;
 import org.jfree.chart.ui.Layer;
 import org.jfree.chart.ui.RectangleAnchor;
 import org.jfree.chart.ui.RectangleEdge;
@@ -171,7 +169,10 @@ public final class Plot implements Picture {
     upright.setUpperMargin(0.12);
     ValueAxes.loosen(upright);
     XYPlot plot = new XYPlot(data, level(numbers), upright, drawn);
-    dress(plot);
+    ValueAxes.dress(plot);
+    plot.setRangeZeroBaselineVisible(true);
+    plot.setRangeZeroBaselinePaint(Look.SOFT_INK);
+    plot.setRangeZeroBaselineStroke(Look.solid(1.2f));
     levels.forEach(line -> mark(plot, line));
     JFreeChart chart = new JFreeChart(null, Look.TITLE, plot, false);
     chart.setBackgroundPaint(Look.GROUND);
@@ -204,19 +205,6 @@ public final class Plot implements Picture {
         : new BasicStroke(3, BasicStroke.CAP_BUTT, BasicStroke.JOIN_ROUND, 1, dash, 0);
   }
 
-  static void dress(XYPlot plot) {
-    plot.setBackgroundPaint(Look.SHEET);
-    plot.setOutlinePaint(Look.HAIRLINE);
-    plot.setDomainGridlinePaint(Look.HAIRLINE);
-    plot.setRangeGridlinePaint(Look.HAIRLINE);
-    plot.setDomainGridlineStroke(Look.solid(0.7f));
-    plot.setRangeGridlineStroke(Look.solid(0.7f));
-    plot.setAxisOffset(new RectangleInsets(0, 0, 0, 0));
-    plot.setRangeZeroBaselineVisible(true);
-    plot.setRangeZeroBaselinePaint(Look.SOFT_INK);
-    plot.setRangeZeroBaselineStroke(Look.solid(1.2f));
-  }
-
   private static void mark(XYPlot plot, Level line) {
     ValueMarker marker = new ValueMarker(line.value, Look.SOFT_INK, Look.dashed(1.6f, 4));
     marker.setLabel(line.name);
@@ -237,9 +225,7 @@ public final class Plot implements Picture {
   }
 
   private TextTitle heading() {
-    TextTitle heading = new TextTitle(title, Look.TITLE);
-    heading.setPaint(Look.INK);
-    heading.setHorizontalAlignment(HorizontalAlignment.LEFT);
+    TextTitle heading = SweepChart.title(title, true);
     heading.setPadding(new RectangleInsets(0, 4, 8, 4));
     return heading;
   }
@@ -250,8 +236,7 @@ public final class Plot implements Picture {
             () -> {
               var items = plot.getLegendItems();
               for (int k = 0; k < items.getItemCount(); k++) {
-                LegendItem item = items.get(k);
-                item.setLine(new Line2D.Double(-22, 0, 22, 0));
+                items.get(k).setLine(new Line2D.Double(-22, 0, 22, 0));
               }
               return items;
             });

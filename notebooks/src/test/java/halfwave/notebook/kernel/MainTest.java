@@ -4,12 +4,15 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
+import java.io.InputStream;
 import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
+import java.util.Properties;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -58,6 +61,19 @@ class MainTest {
     Path file = Files.writeString(folder.resolve("file"), "");
     assertThat(command("--to", file.toString())).isEqualTo(2);
     assertThat(said(err).lines()).singleElement().asString().contains(file.toString(), "--to DIR");
+  }
+
+  @Test
+  void bothLanguagesSayTheSame() throws IOException {
+    assertThat(keys("kernel_es.properties")).isNotEmpty().isEqualTo(keys("kernel.properties"));
+  }
+
+  private static Set<String> keys(String file) throws IOException {
+    Properties words = new Properties();
+    try (InputStream in = Main.class.getResourceAsStream(file)) {
+      words.load(in);
+    }
+    return words.stringPropertyNames();
   }
 
   @Test
