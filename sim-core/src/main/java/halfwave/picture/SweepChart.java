@@ -61,13 +61,7 @@ public final class SweepChart {
   static JFreeChart chart(Sweep sweep, Sentences sentences) {
     boolean map = sweep.axes().size() == 2;
     XYPlot plot = map ? SweepMap.plot(sweep, sentences) : SweepCurves.plot(sweep, sentences);
-    plot.setBackgroundPaint(Look.SHEET);
-    plot.setOutlinePaint(Look.HAIRLINE);
-    plot.setDomainGridlinePaint(Look.HAIRLINE);
-    plot.setRangeGridlinePaint(Look.HAIRLINE);
-    plot.setDomainGridlineStroke(Look.solid(0.7f));
-    plot.setRangeGridlineStroke(Look.solid(0.7f));
-    plot.setAxisOffset(new RectangleInsets(0, 0, 0, 0));
+    ValueAxes.dress(plot);
     JFreeChart chart = new JFreeChart(null, Look.TITLE, plot, false);
     chart.setBackgroundPaint(Look.GROUND);
     chart.setPadding(new RectangleInsets(14, 16, 14, 20));
@@ -89,7 +83,7 @@ public final class SweepChart {
                 MessageKey.CHART_TITLE_TWO, first, Argument.name(sweep.axes().get(1).parameter())));
   }
 
-  private static TextTitle title(String text, boolean main) {
+  static TextTitle title(String text, boolean main) {
     TextTitle title = new TextTitle(text, main ? Look.TITLE : Look.NOTE);
     title.setPaint(main ? Look.INK : Look.SOFT_INK);
     title.setHorizontalAlignment(HorizontalAlignment.LEFT);

@@ -15,6 +15,7 @@ import java.text.ParsePosition;
 import java.util.Locale;
 import org.jfree.chart.axis.NumberAxis;
 import org.jfree.chart.axis.ValueAxis;
+import org.jfree.chart.plot.XYPlot;
 import org.jfree.chart.ui.RectangleInsets;
 import org.jspecify.annotations.Nullable;
 
@@ -96,7 +97,18 @@ final class ValueAxes {
     return name.substring(0, 1).toLowerCase(Locale.ROOT) + name.substring(1);
   }
 
-  private static void dress(ValueAxis axis) {
+  /** Ground, frame and grid of a plot. */
+  static void dress(XYPlot plot) {
+    plot.setBackgroundPaint(Look.SHEET);
+    plot.setOutlinePaint(Look.HAIRLINE);
+    plot.setDomainGridlinePaint(Look.HAIRLINE);
+    plot.setRangeGridlinePaint(Look.HAIRLINE);
+    plot.setDomainGridlineStroke(Look.solid(0.7f));
+    plot.setRangeGridlineStroke(Look.solid(0.7f));
+    plot.setAxisOffset(new RectangleInsets(0, 0, 0, 0));
+  }
+
+  static void dress(ValueAxis axis) {
     axis.setLabelFont(Look.BODY);
     axis.setLabelPaint(Look.INK);
     axis.setTickLabelFont(Look.NOTE);

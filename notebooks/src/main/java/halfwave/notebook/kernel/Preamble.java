@@ -1,0 +1,46 @@
+package halfwave.notebook.kernel;
+
+import java.util.List;
+import java.util.stream.Stream;
+
+/** What is imported before the first cell. */
+final class Preamble {
+
+  /** The README of the notebooks lists them too. */
+  static final List<String> PACKAGES =
+      List.of(
+          "java.util",
+          "java.util.stream",
+          "halfwave.circuit",
+          "halfwave.flame",
+          "halfwave.surface",
+          "halfwave.board",
+          "halfwave.instrument",
+          "halfwave.bench",
+          "halfwave.fault",
+          "halfwave.work",
+          "halfwave.sequence",
+          "halfwave.explain",
+          "halfwave.evidence",
+          "halfwave.diagnosis",
+          "halfwave.quiz",
+          "halfwave.grading",
+          "halfwave.matching",
+          "halfwave.forecast",
+          "halfwave.display",
+          "halfwave.io",
+          "halfwave.picture",
+          "halfwave.notebook");
+
+  private Preamble() {}
+
+  /** The imports, a statement each. */
+  static List<String> statements() {
+    return Stream.concat(
+            PACKAGES.stream().map(name -> "import " + name + ".*;"),
+            Stream.of(
+                "import static halfwave.notebook.Lab.*;",
+                "import static halfwave.notebook.Casework.*;"))
+        .toList();
+  }
+}
