@@ -47,6 +47,7 @@ import javax.swing.JFrame;
 import javax.swing.JMenu;
 import javax.swing.JMenuBar;
 import javax.swing.JOptionPane;
+import javax.swing.JPanel;
 import javax.swing.SwingUtilities;
 import javax.swing.Timer;
 import javax.swing.WindowConstants;
@@ -443,9 +444,12 @@ public final class Window {
     if (projected) {
       wall.turn();
     }
-    // before the panels are made: theirs are of the new look already, and set as they should be
+    Front front = panels.front();
+    // the old panels need no new look, and the new ones have it already
+    frame.setJMenuBar(null);
+    frame.setContentPane(new JPanel());
     SwingUtilities.updateComponentTreeUI(frame);
-    build(panels.front());
+    build(front);
     if (projected) {
       wall.turn();
     }
