@@ -27,6 +27,7 @@ import halfwave.io.BadInputException;
 import halfwave.io.CacheFolder;
 import halfwave.io.CachedOutlooks;
 import halfwave.io.CaseCache;
+import halfwave.io.ShippedDemonstrations;
 import halfwave.io.ShippedQuizzes;
 import halfwave.paper.PaperSize;
 import halfwave.picture.Palette;
@@ -216,6 +217,8 @@ public final class Window {
     panels.drawing().requestFocusInWindow();
     lastNanos = System.nanoTime();
     ticker.start();
+    // who opens their tab finds them read
+    models.background().execute(ShippedDemonstrations::all);
     SwingUtilities.invokeLater(
         () -> {
           if (!settings.cautionsSeen()) {
