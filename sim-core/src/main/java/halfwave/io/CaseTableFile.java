@@ -16,7 +16,9 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.zip.GZIPInputStream;
 import java.util.zip.GZIPOutputStream;
 
@@ -85,7 +87,9 @@ final class CaseTableFile {
     List<String> names = f.get("causes").list(JsonValue::text);
     List<Cause> causes = wanted.stream().filter(c -> names.contains(c.id())).toList();
     List<String> ids = f.get("checks").list(JsonValue::text);
-    List<List<Outcome>> rows = f.get("cases").list(row -> outcomes(row, checks));
+    // a hundred thousand outcomes are a few thousand different ones
+    Map<Outcome, Outcome> known = new HashMap<>();
+    List<List<Outcome>> rows = f.get("cases").list(row -> outcomes(row, checks, known));
     boolean fits =
         ids.equals(checks.stream().map(Check::id).toList())
             && rows.size() == causes.size() * CaseTable.DRAWS;
@@ -109,13 +113,15 @@ final class CaseTableFile {
     }
   }
 
-  private static List<Outcome> outcomes(JsonValue row, List<Check> checks) {
+  private static List<Outcome> outcomes(
+      JsonValue row, List<Check> checks, Map<Outcome, Outcome> known) {
     List<JsonValue> values = row.list(v -> v);
     List<Outcome> outcomes = new ArrayList<>();
     for (int k = 0; k < Math.min(values.size(), checks.size()); k++) {
       Check check = checks.get(k);
       Outcome read = values.get(k).orNull(v -> outcome(v, check));
-      outcomes.add(read == null ? new Outcome.NotReached() : read);
+      Outcome outcome = read == null ? new Outcome.NotReached() : read;
+      outcomes.add(known.computeIfAbsent(outcome, o -> o));
     }
     return outcomes;
   }

@@ -13,7 +13,11 @@ import java.util.List;
  */
 public record History(List<Entry> done, List<Entry> undone) {
 
-  private static final int MOST = 500;
+  /** So many steps lead back. */
+  static final int MOST = 500;
+
+  /** So many of them lead back to all that was recorded by then; the others to what still is. */
+  static final int WHOLE = 10;
 
   /** Nothing was done. */
   public static final History EMPTY = new History(List.of(), List.of());
@@ -33,6 +37,13 @@ public record History(List<Entry> done, List<Entry> undone) {
       acts = List.copyOf(acts);
     }
 
+    /** The same act, that leads to no more of the past than is recorded now, or to its end. */
+    Entry sharing(Recording newest) {
+      Recording own = standing.recording();
+      Recording shared = own.sharedWith(newest);
+      return shared == own ? this : facing(standing.with(shared));
+    }
+
     /** The same act with what lies at its other end. */
     Entry facing(Standing other) {
       return new Entry(said, other, gesture, acts);
@@ -44,6 +55,10 @@ public record History(List<Entry> done, List<Entry> undone) {
     longer.add(entry);
     if (longer.size() > MOST) {
       longer.remove(0);
+    }
+    Recording newest = entry.standing().recording();
+    for (int k = 0; k < longer.size() - 1 - WHOLE; k++) {
+      longer.set(k, longer.get(k).sharing(newest));
     }
     return new History(List.copyOf(longer), List.of());
   }

@@ -10,7 +10,7 @@ import net.miginfocom.swing.MigLayout;
 import org.jspecify.annotations.Nullable;
 
 /** One chart: a line that says what it shows, its controls, and the picture. */
-abstract class ChartPanel extends JPanel {
+abstract class ChartPanel extends TabSheet {
 
   private static final long serialVersionUID = 1L;
 
@@ -29,7 +29,6 @@ abstract class ChartPanel extends JPanel {
   ChartPanel(Theme theme, String name) {
     super(new BorderLayout(0, theme.px(2)));
     this.theme = theme;
-    setOpaque(false);
     getAccessibleContext().setAccessibleName(name);
     said = Lettering.paragraph(" ", theme.body(), theme.palette().ink());
     head = new JPanel(new MigLayout("insets 4 0 0 0, gap 8, hidemode 3"));

@@ -7,17 +7,14 @@ import javax.swing.JPanel;
 import javax.swing.JTextArea;
 
 /** A panel under a sheet of paper while nobody may see it. */
-final class Covered extends JPanel {
+final class Covered extends TabSheet {
 
   private static final long serialVersionUID = 1L;
   private static final String PANEL = "panel";
   private static final String COVER = "cover";
 
-  private final CardLayout cards = new CardLayout();
-
   Covered(Theme theme, JComponent panel, String why) {
-    setLayout(cards);
-    setOpaque(false);
+    super(new CardLayout());
     add(panel, PANEL);
     JPanel sheet = new JPanel(new GridBagLayout());
     sheet.setOpaque(false);
@@ -30,6 +27,6 @@ final class Covered extends JPanel {
 
   /** Covers it, or takes the cover away. */
   void cover(boolean covered) {
-    cards.show(this, covered ? COVER : PANEL);
+    ((CardLayout) getLayout()).show(this, covered ? COVER : PANEL);
   }
 }

@@ -44,13 +44,13 @@ final class Editing implements LessonDesk {
   /** Whether the draft is being shown in the player: the editor comes back after it. */
   private boolean trying;
 
+  /** What is seen of it, made when it is opened. */
+  private @Nullable Sheet sheet;
+
   /**
    * How it looks in one language and look.
    *
    * @param theme colours and type
-   * @param panel the panel
-   * @param recorder what is seen of it while it records
-   * @param bar the menus of its window
    * @param menus the menus
    * @param files the file dialogs
    * @param words the words
@@ -60,15 +60,21 @@ final class Editing implements LessonDesk {
    */
   private record Face(
       Theme theme,
-      EditorPanel panel,
-      RecorderPanel recorder,
-      JMenuBar bar,
       EditorMenus menus,
       EditorFiles files,
       Wording words,
       LessonPanel player,
       Runnable toPlayer,
       BooleanSupplier mayBegin) {}
+
+  /**
+   * What is in its window.
+   *
+   * @param panel the panel
+   * @param recorder what is seen of it while it records
+   * @param bar the menus of its window
+   */
+  private record Sheet(EditorPanel panel, RecorderPanel recorder, JMenuBar bar) {}
 
   /**
    * No editor is open yet.
@@ -102,17 +108,28 @@ final class Editing implements LessonDesk {
     lesson.subscribe(this::played);
   }
 
-  /** Makes its panels anew, in another language or look. */
+  /** Another language or look: what is open is made anew, the rest when it is opened. */
   void dress(
       Theme theme, Wording words, LessonPanel player, Runnable toPlayer, BooleanSupplier mayBegin) {
     EditorFiles files = new EditorFiles(words, model, this::used);
-    EditorPanel panel = new EditorPanel(theme, words, model, this::save, this::tryIt);
     EditorMenus menus = new EditorMenus(words, model, this);
-    RecorderPanel recorder = new RecorderPanel(theme, words, model);
-    JMenuBar bar = menus.bar(panel);
-    face = new Face(theme, panel, recorder, bar, menus, files, words, player, toPlayer, mayBegin);
-    dialog.dress(theme, bar, panel, settings.get().lessons().frame());
+    face = new Face(theme, menus, files, words, player, toPlayer, mayBegin);
+    if (sheet != null) {
+      sheet = null;
+      dialog.undress();
+    }
     refresh();
+  }
+
+  private Sheet sheet(Face now) {
+    if (sheet == null) {
+      EditorPanel panel = new EditorPanel(now.theme(), now.words(), model, this::save, this::tryIt);
+      RecorderPanel recorder = new RecorderPanel(now.theme(), now.words(), model);
+      sheet = new Sheet(panel, recorder, now.menus().bar(panel));
+      dialog.dress(now.theme(), sheet.bar(), panel, settings.get().lessons().frame());
+      now.menus().sealed(model.sealed());
+    }
+    return sheet;
   }
 
   private Face face() {
@@ -132,10 +149,11 @@ final class Editing implements LessonDesk {
       face.menus().sealed(model.sealed());
     }
     if (face != null && model.open()) {
-      make(face, model.bench().recording());
+      Sheet open = sheet(face);
+      make(face, open, model.bench().recording());
       face.menus().recording(model.bench().recording());
-      face.panel().refresh();
-      face.recorder().refresh();
+      open.panel().refresh();
+      open.recorder().refresh();
       String title =
           model.draft().title().words().map(w -> w.in(face().words().locale())).orElse("");
       dialog.setTitle(
@@ -143,12 +161,12 @@ final class Editing implements LessonDesk {
     }
   }
 
-  private void make(Face now, boolean room) {
+  private void make(Face now, Sheet open, boolean room) {
     if (room && !dialog.little()) {
-      dialog.makeRoom(now.theme(), now.recorder());
+      dialog.makeRoom(now.theme(), open.recorder());
       over.requestFocus();
     } else if (!room && dialog.little()) {
-      dialog.whole(now.bar(), now.panel());
+      dialog.whole(open.bar(), open.panel());
       dialog.toFront();
     }
   }
@@ -229,7 +247,7 @@ final class Editing implements LessonDesk {
     refresh();
     dialog.setVisible(true);
     dialog.toFront();
-    face().panel().steps().focus();
+    sheet(face()).panel().steps().focus();
   }
 
   void save() {

@@ -38,13 +38,22 @@ final class EditorDialog extends JDialog {
         });
   }
 
-  /** In another language or look; where it is remembered to be, unless it is open. */
+  /**
+   * Without what was in it in an earlier language or look. Keys of a menu that lies in a window
+   * which was never shown are registered with the toolkit for ever, so nothing is in it before it
+   * is opened.
+   */
+  void undress() {
+    whole(null, new JPanel());
+    SwingUtilities.updateComponentTreeUI(this);
+  }
+
+  /** In a language and look; where it is remembered to be, unless it is open. */
   void dress(Theme theme, JMenuBar menus, JPanel content, @Nullable List<Integer> remembered) {
     whole(menus, content);
     if (!isVisible()) {
       setBounds(RememberedBounds.of(remembered, theme.px(1000), theme.px(720)));
     }
-    SwingUtilities.updateComponentTreeUI(this);
   }
 
   /** Shows little, in a corner, and leaves the bench free. */
@@ -64,7 +73,7 @@ final class EditorDialog extends JDialog {
   }
 
   /** Shows all of it again, where it was. */
-  void whole(JMenuBar menus, JPanel content) {
+  void whole(@Nullable JMenuBar menus, JPanel content) {
     setJMenuBar(menus);
     setContentPane(content);
     setMinimumSize(new Dimension(760, 480));

@@ -64,9 +64,16 @@ final class EditorMenus {
     menu.add(recent("lesson.edit-recent", editing::edit));
   }
 
-  /** A menu of all that come with the program. */
+  /** A menu of all that come with the program; they are read when someone wants to see it. */
   private JMenu shipped(String key, Consumer<Demonstration> action) {
     JMenu menu = new JMenu(words.text(key));
+    menu.setName(key);
+    menu.addMenuListener(new Opened(() -> fill(menu, key, action)));
+    return menu;
+  }
+
+  private void fill(JMenu menu, String key, Consumer<Demonstration> action) {
+    menu.removeAll();
     for (Demonstration d : ShippedDemonstrations.all()) {
       JMenuItem item = new JMenuItem(d.title().in(words.locale()));
       item.setName(key + "." + d.name());
@@ -74,7 +81,6 @@ final class EditorMenus {
       item.addActionListener(e -> action.accept(d));
       menu.add(item);
     }
-    return menu;
   }
 
   /** In the editor's own window. */

@@ -17,7 +17,7 @@ import net.miginfocom.swing.MigLayout;
 import org.jspecify.annotations.Nullable;
 
 /** What was found on a call, what is probable after it, and what to do next. */
-final class EvidencePanel extends JPanel {
+final class EvidencePanel extends TabSheet {
 
   private static final long serialVersionUID = 1L;
 
@@ -38,7 +38,6 @@ final class EvidencePanel extends JPanel {
     this.theme = theme;
     this.words = words;
     this.model = model;
-    setOpaque(false);
     form = new EvidenceForm(theme, words, model);
     results = panel();
     noted = panel();

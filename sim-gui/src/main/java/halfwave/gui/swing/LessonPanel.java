@@ -13,6 +13,7 @@ import java.awt.BorderLayout;
 import java.awt.Font;
 import java.awt.Point;
 import java.awt.Rectangle;
+import java.awt.event.HierarchyEvent;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Set;
@@ -65,6 +66,12 @@ final class LessonPanel extends JPanel {
     foot = new JPanel(new MigLayout("insets 8 4 2 4, gap 6, fillx, hidemode 3", "[][][grow]"));
     foot.setOpaque(false);
     add(foot, BorderLayout.SOUTH);
+    addHierarchyListener(
+        e -> {
+          if ((e.getChangeFlags() & HierarchyEvent.SHOWING_CHANGED) != 0 && isShowing()) {
+            refresh();
+          }
+        });
   }
 
   /** Shows where the demonstration stands. */
@@ -73,7 +80,7 @@ final class LessonPanel extends JPanel {
     if (at == null) {
       if (model.preparing()) {
         waiting();
-      } else if (!listed || !listedFiles.equals(desk.recent())) {
+      } else if (mayOffer() && (!listed || !listedFiles.equals(desk.recent()))) {
         offer();
       }
       return;
@@ -86,6 +93,11 @@ final class LessonPanel extends JPanel {
       fill(view, before != null && view.sameSheet(before));
       light.accept(view.lit());
     }
+  }
+
+  /** At first there is nothing to put away, and nothing is read until somebody looks. */
+  private boolean mayOffer() {
+    return isShowing() || column.getComponentCount() > 0;
   }
 
   /** What only the instructor should see, while the class looks at the wall. */

@@ -8,13 +8,12 @@ import javax.swing.BorderFactory;
 import javax.swing.JPanel;
 
 /** What an instructor teaches with: demonstrations, or a bench whose fault a class has to find. */
-final class LessonTab extends JPanel {
+final class LessonTab extends TabSheet {
 
   private static final long serialVersionUID = 1L;
   private static final String LESSON = "lesson";
   private static final String SEAL = "seal";
 
-  private final CardLayout cards = new CardLayout();
   private final SealPanel offer;
   private final SealPanel seal;
   private final transient BooleanSupplier showing;
@@ -28,11 +27,10 @@ final class LessonTab extends JPanel {
    */
   LessonTab(
       Theme theme, LessonPanel player, SealPanel offer, SealPanel seal, BooleanSupplier showing) {
+    super(new CardLayout());
     this.offer = offer;
     this.seal = seal;
     this.showing = showing;
-    setLayout(cards);
-    setOpaque(false);
     JPanel lesson = new JPanel(new BorderLayout());
     lesson.setOpaque(false);
     lesson.add(player, BorderLayout.CENTER);
@@ -52,6 +50,6 @@ final class LessonTab extends JPanel {
       offer.show(state);
     }
     seal.show(state);
-    cards.show(this, sealed ? SEAL : LESSON);
+    ((CardLayout) getLayout()).show(this, sealed ? SEAL : LESSON);
   }
 }

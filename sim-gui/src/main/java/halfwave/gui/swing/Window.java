@@ -27,6 +27,7 @@ import halfwave.io.CacheFolder;
 import halfwave.io.CachedOutlooks;
 import halfwave.io.CaseCache;
 import halfwave.io.OwnFile;
+import halfwave.io.ShippedDemonstrations;
 import halfwave.io.ShippedQuizzes;
 import halfwave.paper.PaperSize;
 import halfwave.picture.Palette;
@@ -47,6 +48,7 @@ import javax.swing.JFrame;
 import javax.swing.JMenu;
 import javax.swing.JMenuBar;
 import javax.swing.JOptionPane;
+import javax.swing.JPanel;
 import javax.swing.SwingUtilities;
 import javax.swing.Timer;
 import javax.swing.WindowConstants;
@@ -215,6 +217,8 @@ public final class Window {
     panels.drawing().requestFocusInWindow();
     lastNanos = System.nanoTime();
     ticker.start();
+    // who opens their tab finds them read
+    models.background().execute(ShippedDemonstrations::all);
     SwingUtilities.invokeLater(
         () -> {
           if (!settings.cautionsSeen()) {
@@ -443,9 +447,12 @@ public final class Window {
     if (projected) {
       wall.turn();
     }
-    // before the panels are made: theirs are of the new look already, and set as they should be
+    Front front = panels.front();
+    // the old panels need no new look, and the new ones have it already
+    frame.setJMenuBar(null);
+    frame.setContentPane(new JPanel());
     SwingUtilities.updateComponentTreeUI(frame);
-    build(panels.front());
+    build(front);
     if (projected) {
       wall.turn();
     }

@@ -16,7 +16,7 @@ import net.miginfocom.swing.MigLayout;
 import org.jspecify.annotations.Nullable;
 
 /** Looks, repairs and mishaps, and what came of those that were done. */
-final class WorkPanel extends JPanel {
+final class WorkPanel extends TabSheet {
 
   private static final long serialVersionUID = 1L;
 
@@ -38,7 +38,6 @@ final class WorkPanel extends JPanel {
     this.theme = theme;
     this.words = words;
     this.workbench = workbench;
-    setOpaque(false);
     JPanel head =
         new JPanel(new MigLayout("insets 8 4 6 4, gap 4, fillx, novisualpadding", "[grow,fill]"));
     head.setOpaque(false);

@@ -201,6 +201,52 @@ class WindowTimes {
     }
   }
 
+  /** How long the event thread makes another look or language, and what is opened first. */
+  @Test
+  void changes() throws Exception {
+    try (OpenWindow open = OpenWindow.plain(folder)) {
+      for (String menu :
+          List.of("menu.keys", "menu.forecast", "menu.take", "menu.practise", "menu.desk")) {
+        print(menu + ", first time, ms", List.of(chosen(open, menu)));
+        OpenWindow.onScreen(
+            () -> {
+              for (java.awt.Window window : java.awt.Window.getWindows()) {
+                window.setVisible(window == open.frame());
+              }
+              return null;
+            });
+        print(menu + ", again, ms", List.of(chosen(open, menu)));
+      }
+      List<Double> looks = new ArrayList<>();
+      List<Double> languages = new ArrayList<>();
+      for (int k = 0; k < STARTS; k++) {
+        looks.add(chosen(open, k % 2 == 0 ? "menu.dark" : "menu.light"));
+        languages.add(chosen(open, k % 2 == 0 ? "language.es" : "language.en"));
+      }
+      print("another look with all side windows, ms", looks);
+      print("another language with all side windows, ms", languages);
+    }
+  }
+
+  private static double chosen(OpenWindow open, String name) {
+    open.settle();
+    double millis =
+        OpenWindow.onScreen(
+            () -> {
+              long began = System.nanoTime();
+              Hand.items(open.frame().getJMenuBar())
+                  .filter(i -> name.equals(i.getName()))
+                  .findFirst()
+                  .orElseThrow()
+                  .doClick(0);
+              RepaintManager.currentManager(open.frame()).validateInvalidComponents();
+              RepaintManager.currentManager(open.frame()).paintDirtyRegions();
+              return (System.nanoTime() - began) / 1e6;
+            });
+    open.settle();
+    return millis;
+  }
+
   private static void print(String what, List<Double> values) {
     List<Double> sorted = values.stream().sorted().toList();
     int n = sorted.size();
@@ -214,24 +260,35 @@ class WindowTimes {
         sorted.get(n - 1));
   }
 
-  /** Times every event of the event thread. */
+  /**
+   * Times how long the event thread does not listen: from one event taken out of the queue to the
+   * next that is asked for. While a dialog is open its own events are asked for within another.
+   */
   private static final class Waits extends EventQueue {
     private static final int LONGEST = 12;
 
     private final List<Double> millis = new ArrayList<>();
     private final List<Wait> all = new ArrayList<>();
+    private long began;
+    private String event = "";
 
     private record Wait(double millis, String event) {}
 
     @Override
-    protected void dispatchEvent(AWTEvent event) {
-      String what = event.toString();
-      long before = System.nanoTime();
-      super.dispatchEvent(event);
-      double took = (System.nanoTime() - before) / 1e6;
+    public AWTEvent getNextEvent() throws InterruptedException {
+      if (began != 0) {
+        ended((System.nanoTime() - began) / 1e6);
+      }
+      AWTEvent next = super.getNextEvent();
+      began = System.nanoTime();
+      event = next.toString();
+      return next;
+    }
+
+    private void ended(double took) {
       synchronized (millis) {
         millis.add(took);
-        all.add(new Wait(took, what));
+        all.add(new Wait(took, event));
         if (all.size() > 2 * LONGEST) {
           all.sort(Comparator.comparingDouble(Wait::millis).reversed());
           all.subList(LONGEST, all.size()).clear();
@@ -254,7 +311,11 @@ class WindowTimes {
 
     List<String> longest() {
       synchronized (millis) {
-        return all.stream().map(w -> "%.0f ms: %s".formatted(w.millis, w.event)).toList();
+        all.sort(Comparator.comparingDouble(Wait::millis).reversed());
+        return all.stream()
+            .limit(LONGEST)
+            .map(w -> "%.0f ms: %s".formatted(w.millis, w.event))
+            .toList();
       }
     }
   }

@@ -1,0 +1,90 @@
+package halfwave.gui.swing;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.awt.Component;
+import java.awt.Container;
+import java.awt.Toolkit;
+import java.awt.datatransfer.Clipboard;
+import java.awt.datatransfer.StringSelection;
+import java.lang.ref.WeakReference;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Objects;
+import org.junit.jupiter.api.Test;
+
+/** Panels that were made anew for another language or look leave no old ones behind. */
+class PanelsReleasedRobotTest extends WithWindow {
+
+  /** The toolkit holds what had the keyboard or the mouse last; older panels nobody may hold. */
+  private static final int LOOKS = 5;
+
+  @Test
+  void nobodyHoldsThePanelsOfAnEarlierLook() {
+    for (String menu :
+        List.of("menu.match", "menu.forecast", "menu.take", "menu.practise", "menu.desk")) {
+      hand.menu(menu);
+    }
+    hand.menu("menu.keys");
+    open.settle();
+    List<WeakReference<Component>> old = OpenWindow.onScreen(PanelsReleasedRobotTest::all);
+    assertThat(old).as("panels and windows of the program").hasSizeGreaterThan(50);
+    for (int k = 0; k < LOOKS; k++) {
+      hand.menu(k % 2 == 0 ? "menu.dark" : "menu.light");
+      hand.menu(k % 2 == 0 ? "language.es" : "language.en");
+      open.settle();
+    }
+    // who selects a text owns the selection of the whole desktop, until somebody else does
+    Clipboard selection = Toolkit.getDefaultToolkit().getSystemSelection();
+    if (selection != null) {
+      selection.setContents(new StringSelection(""), null);
+    }
+    assertThat(left(old)).as("what is still held").isEmpty();
+  }
+
+  /** Panels of the program, shown or not, but not the frames that stay. */
+  private static List<WeakReference<Component>> all() {
+    List<WeakReference<Component>> found = new ArrayList<>();
+    for (java.awt.Window window : java.awt.Window.getWindows()) {
+      collect(window, found);
+    }
+    return found;
+  }
+
+  private static void collect(Component from, List<WeakReference<Component>> into) {
+    boolean ours = from.getClass().getName().startsWith("halfwave.");
+    if (ours && !(from instanceof EditorDialog)) {
+      into.add(new WeakReference<>(from));
+    }
+    if (from instanceof Container container) {
+      for (Component child : container.getComponents()) {
+        collect(child, into);
+      }
+    }
+    if (from instanceof java.awt.Window window) {
+      for (java.awt.Window owned : window.getOwnedWindows()) {
+        collect(owned, into);
+      }
+    }
+  }
+
+  /** A collection may need several rounds: what waits for one is held until it is done. */
+  private List<String> left(List<WeakReference<Component>> old) {
+    List<String> left = List.of();
+    for (int k = 0; k < 20; k++) {
+      open.settle();
+      System.gc();
+      left =
+          old.stream()
+              .map(WeakReference::get)
+              .filter(Objects::nonNull)
+              .map(c -> c.getClass().getSimpleName() + " " + c.getName())
+              .distinct()
+              .toList();
+      if (left.isEmpty()) {
+        break;
+      }
+    }
+    return left;
+  }
+}
