@@ -1,6 +1,7 @@
 #!/usr/bin/env bash
 # What a newcomer and a classroom do, from nothing: a clean clone, the two commands of the readme, the notebook command, and the
-# package made, installed, started on a virtual display and removed. Needs a JDK, Maven, and for the last part Debian and root.
+# package made, installed, started on a virtual display and removed. Needs a JDK, Maven, the packages that .ci/run
+# installs, and for the package Debian, root and xwininfo (x11-utils).
 set -euo pipefail
 cd "$(dirname "$0")/../../../.."
 
@@ -32,11 +33,13 @@ apt-get install -y -qq --no-install-recommends "$package" >"$work/install.log" 2
 [ -s /opt/halfwave/lib/app/halfwave.jsa ] || die "no archive of classes was made"
 [ "$(halfwave benches | wc -l)" -ge 8 ] || die "the installed command does not list the benches"
 halfwave benches hot-surface-propane --write "$work/propane.halfwave"
-# under a window's own name and file, for as long as a start takes
+# for as long as a start takes; the cautions of a first start, which wait for a person, are seen
+mkdir -p "$work/config/halfwave"
+echo '{"cautionsSeen": true}' >"$work/config/halfwave/settings.json"
 export work
 XDG_CONFIG_HOME="$work/config" "${display[@]}" bash -c '
   halfwave "$work/propane.halfwave" & program=$!
-  for second in $(seq 60); do
+  for second in $(seq 90); do
     sleep 1
     if xwininfo -root -tree | grep -q "propane"; then kill $program; exit 0; fi
   done
