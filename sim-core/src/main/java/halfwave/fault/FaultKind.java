@@ -19,7 +19,8 @@ import org.jspecify.annotations.Nullable;
 
 /**
  * The kinds of faults. Ranges of severity and what is typical: common practice, no source. A kind
- * without a severity is there or it is not.
+ * without a severity is there or it is not. A new kind goes to the end: severities are drawn by the
+ * place in this list, and a quiz that is out already must not find other furnaces.
  */
 public enum FaultKind {
   /** A glassy film on the rod (m of dense silica, porous). */

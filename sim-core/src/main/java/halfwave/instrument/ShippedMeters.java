@@ -8,7 +8,7 @@ import java.util.List;
 import java.util.Map;
 
 /**
- * The meters that come with the program. Both are invented; the burden of 1.5 kΩ is seen in a
+ * The meters that come with the program. All are invented; the burden of 1.5 kΩ is seen in a
  * meter's manual, all else is common practice, no source.
  */
 public final class ShippedMeters {
@@ -80,7 +80,7 @@ public final class ShippedMeters {
         scales);
   }
 
-  /** Both. */
+  /** All of them, the one for service first. */
   public static List<MeterModel> all() {
     return List.of(service(), plain());
   }

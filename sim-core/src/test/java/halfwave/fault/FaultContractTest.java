@@ -33,7 +33,8 @@ class FaultContractTest {
 
   @Test
   void thereAreManyOverAllGroups() {
-    assertThat(FaultKind.values()).hasSizeGreaterThanOrEqualTo(30);
+    // at most as many as a long has bits: in one a belief remembers what a repair cures
+    assertThat(FaultKind.values()).hasSizeBetween(30, Long.SIZE);
     assertThat(Stream.of(FaultKind.values()).map(FaultKind::group)).contains(FaultGroup.values());
     assertThat(Stream.of(FaultKind.values()).map(FaultKind::id)).doesNotHaveDuplicates();
     for (FaultKind kind : FaultKind.values()) {

@@ -3,12 +3,14 @@ package halfwave.io;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
 
+import com.fasterxml.jackson.databind.JsonNode;
 import halfwave.diagnosis.Cause;
 import halfwave.diagnosis.Priors;
 import halfwave.fault.FaultKind;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -34,6 +36,19 @@ class PriorsFileContractTest {
         .startsWith(Cause.HEALTHY)
         .hasSize(1 + FaultKind.values().length + priors.pairs().size())
         .allSatisfy(c -> assertThat(priors.weight(c)).isPositive());
+  }
+
+  @Test
+  void schemaNamesEveryKind() throws IOException {
+    JsonNode schema = SCHEMA.root();
+    assertThat(schema.at("/$defs/kind/enum"))
+        .extracting(JsonNode::textValue)
+        .as("$defs.kind.enum in docs/schemas/priors.schema.json")
+        .containsExactlyInAnyOrderElementsOf(
+            Stream.of(FaultKind.values()).map(FaultKind::id).toList());
+    assertThat(schema.at("/properties/kinds/minProperties").intValue())
+        .as("properties.kinds.minProperties in docs/schemas/priors.schema.json")
+        .isEqualTo(FaultKind.values().length);
   }
 
   @ParameterizedTest

@@ -20,6 +20,7 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.EnumSource;
 
 /** The published schema of a quiz accepts and refuses what the reader does. */
 class QuizSchemaContractTest {
@@ -129,6 +130,20 @@ class QuizSchemaContractTest {
     Stream.of(FaultKind.values()).forEach(k -> spelt.add(k.id()));
     Stream.of(Look.values()).forEach(l -> spelt.add(l.id()));
     Stream.of(MeterTest.values()).forEach(t -> spelt.add(t.id()));
-    assertThat(words).isEqualTo(spelt);
+    assertThat(words)
+        .as("enums in docs/schemas/quiz.schema.json")
+        .containsExactlyInAnyOrderElementsOf(spelt);
+  }
+
+  @ParameterizedTest
+  @EnumSource(FaultKind.class)
+  void onlyKindsThatHaveASeverityTakeOne(FaultKind kind) throws IOException {
+    String hidden = "[{\"faults\":[{\"kind\":\"%s\",\"severity\":%s}]}]";
+    String severe =
+        SchemaFile.spoiled(TEXT, "/calls/0/hidden", hidden.formatted(kind.id(), kind.least()));
+
+    assertThat(SCHEMA.errors(severe).isEmpty())
+        .as("in the kinds without severity of docs/schemas/quiz.schema.json")
+        .isEqualTo(kind.dimension().isPresent());
   }
 }

@@ -33,10 +33,15 @@ final class SchemaFile {
     return schema.validate(MAPPER.readTree(text));
   }
 
+  /** The schema itself. */
+  JsonNode root() throws IOException {
+    return MAPPER.readTree(Files.readString(file));
+  }
+
   /** Every field that the schema describes anywhere. */
   List<JsonNode> fields() throws IOException {
     List<JsonNode> fields = new ArrayList<>();
-    JsonNode schema = MAPPER.readTree(Files.readString(file));
+    JsonNode schema = root();
     collect(schema, schema, fields);
     return fields;
   }

@@ -12,6 +12,7 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Objects;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
@@ -54,7 +55,10 @@ class ShippedDemonstrationsContractTest {
   void wrongAnswersAreProvedWrong(Demonstration demonstration) {
     assertThat(questions(demonstration)).isNotEmpty();
     for (Question question : questions(demonstration)) {
-      assertThat(question.answers()).extracting(Answer::claims).doesNotContain(List.of());
+      assertThat(question.answers())
+          .as("claims of every answer to: %s", question.ask().in(Locale.ENGLISH))
+          .extracting(Answer::claims)
+          .doesNotContain(List.of());
     }
   }
 
@@ -63,6 +67,7 @@ class ShippedDemonstrationsContractTest {
   @MethodSource("shipped")
   void theRightAnswerStandsInDifferentPlaces(Demonstration demonstration) {
     assertThat(questions(demonstration).stream().map(Question::right).distinct().count())
+        .as("different values of \"right\" among the questions of %s", demonstration.name())
         .isGreaterThan(2);
   }
 
@@ -79,7 +84,9 @@ class ShippedDemonstrationsContractTest {
   @ParameterizedTest
   @MethodSource("shipped")
   void cautionIsGiven(Demonstration demonstration) {
-    assertThat(texts(demonstration)).anyMatch(w -> CAUTION.matcher(w.texts().get("en")).find());
+    assertThat(texts(demonstration))
+        .as("%s says somewhere: %s", demonstration.name(), CAUTION)
+        .anyMatch(w -> CAUTION.matcher(w.texts().get("en")).find());
   }
 
   @ParameterizedTest

@@ -12,6 +12,7 @@ import java.util.Locale;
 import java.util.ResourceBundle;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -96,11 +97,18 @@ class HalfwaveCommandTest {
         "circuit --js a|halfwave circuit: argument --js is not known: allowed is what"
             + " halfwave circuit --help shows",
         "nonsense|halfwave: argument nonsense is not known: allowed is what halfwave --help shows",
-        "circuit --language fr a|halfwave circuit: --language = fr: allowed is one of en, es",
         "spice a -o|halfwave spice: --output is missing: allowed is what halfwave spice --help shows"
       })
   void badUsageIsOneLine(String args, String line) {
     CircuitCommandTest.refused(CommandRun.of(args.split(" ")), line);
+  }
+
+  @Test
+  void anUnknownLanguageIsRefusedWithThoseThereAre() {
+    String codes = Language.all().stream().map(Language::code).collect(Collectors.joining(", "));
+    CircuitCommandTest.refused(
+        CommandRun.of("circuit", "--language", "xx", "a"),
+        "halfwave circuit: --language = xx: allowed is one of " + codes);
   }
 
   @Test

@@ -2,11 +2,14 @@ package halfwave.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import halfwave.io.ShippedDemonstrations;
+import halfwave.lesson.Demonstration;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Locale;
 import org.junit.jupiter.api.Test;
 
@@ -41,6 +44,19 @@ class ReadmeTest {
       indented.append(line.isEmpty() ? "" : "    " + line).append('\n');
     }
     assertThat(README).contains(indented);
+  }
+
+  @Test
+  void theDemonstrationsStandInTheirOrder() {
+    List<String> rows =
+        README
+            .lines()
+            .filter(l -> l.matches("\\| `[a-z-]+` \\|.*"))
+            .map(l -> l.split("`")[1])
+            .toList();
+    assertThat(rows)
+        .as("rows of the demonstrations in README.md")
+        .isEqualTo(ShippedDemonstrations.all().stream().map(Demonstration::name).toList());
   }
 
   @Test

@@ -173,7 +173,7 @@ class WorkbenchPropertyTest {
     return new Intent.HandOver(
         random.nextBoolean()
             ? now.standing().meter().withNewFuse()
-            : Meter.fresh(ShippedMeters.all().get(random.nextInt(2))));
+            : Meter.fresh(ShippedMeters.all().get(random.nextInt(ShippedMeters.all().size()))));
   }
 
   /** What a click on a part's card wants. */
