@@ -29,8 +29,12 @@ class DocumentsTest {
       Pattern.compile(
           "(sheets|slides|records)(/.*)?|[a-z0-9-]+\\.(json|svg|png|pdf|csv|cir|md|zip|jsonl)");
 
-  /** Half a minute each, and tested elsewhere: in the deep run only. */
-  private static final Set<String> SLOW = Set.of("quiz check quiz.json");
+  /** Slow, and tested elsewhere: in the deep run only. */
+  private static final Set<String> SLOW =
+      Set.of(
+          "quiz check quiz.json",
+          "symptoms my-bench.json --markdown symptoms.md",
+          "demonstrations a-dirty-rod --handout handout.pdf --key --pictures slides");
 
   static List<Path> documents() throws IOException {
     List<Path> found = new ArrayList<>();

@@ -44,7 +44,7 @@ class EditorRobotTest extends WithWindow {
     hand.find(AbstractButton.class, name);
     OpenWindow.onScreen(
         () -> {
-          hand.now(AbstractButton.class, name).doClick();
+          hand.now(AbstractButton.class, name).doClick(0);
           return null;
         });
     open.settle();
@@ -53,7 +53,7 @@ class EditorRobotTest extends WithWindow {
   /** What opens a box that waits for an answer must not be waited for. */
   private void pressAndLeave(String name) {
     AbstractButton button = hand.find(AbstractButton.class, name);
-    EventQueue.invokeLater(button::doClick);
+    EventQueue.invokeLater(() -> button.doClick(0));
   }
 
   /** Chooses from the editor's own menus; what opens a box must not be waited for. */
@@ -66,7 +66,7 @@ class EditorRobotTest extends WithWindow {
                     .filter(i -> name.equals(i.getName()))
                     .findFirst()
                     .orElseThrow());
-    EventQueue.invokeLater(item::doClick);
+    EventQueue.invokeLater(() -> item.doClick(0));
   }
 
   private static JDialog editor() {

@@ -225,7 +225,7 @@ final class Hand {
                     .filter(i -> name.equals(i.getName()))
                     .findFirst()
                     .orElseThrow(() -> new AssertionError("no menu item " + name)));
-    EventQueue.invokeLater(item::doClick);
+    EventQueue.invokeLater(() -> item.doClick(0));
     OpenWindow.onScreen(() -> null);
     open.settle();
   }
@@ -247,7 +247,7 @@ final class Hand {
               .filter(i -> words.equals(i.getText()))
               .findFirst()
               .orElseThrow()
-              .doClick();
+              .doClick(0);
           menu.setSelected(false);
         });
     OpenWindow.onScreen(() -> null);
@@ -355,7 +355,7 @@ final class Hand {
     AbstractButton button =
         look(AbstractButton.class, b -> words.equals(b.getText()) && within(b, asked))
             .orElseThrow(() -> new AssertionError("no button " + words));
-    EventQueue.invokeLater(button::doClick);
+    EventQueue.invokeLater(() -> button.doClick(0));
     open.await("the dialog's end", () -> !asked.isShowing());
     open.settle();
   }

@@ -110,7 +110,7 @@ record QuizHands(OpenWindow open, Hand hand, Path folder) {
   /** A press that may open a dialog. */
   void press(String name) {
     AbstractButton found = hand.find(AbstractButton.class, name);
-    java.awt.EventQueue.invokeLater(found::doClick);
+    java.awt.EventQueue.invokeLater(() -> found.doClick(0));
     open.settle();
   }
 

@@ -321,7 +321,7 @@ class TextFitsTest {
   private static void press(Hand hand, String name) {
     OpenWindow.onScreen(
         () -> {
-          hand.now(AbstractButton.class, name).doClick();
+          hand.now(AbstractButton.class, name).doClick(0);
           return null;
         });
   }

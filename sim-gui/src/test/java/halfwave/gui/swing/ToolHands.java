@@ -70,7 +70,7 @@ record ToolHands(Hand hand) {
     JButton found = hand.find(JButton.class, name);
     OpenWindow.onScreen(
         () -> {
-          found.doClick();
+          found.doClick(0);
           return null;
         });
   }
