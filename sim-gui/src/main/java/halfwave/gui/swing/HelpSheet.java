@@ -22,11 +22,14 @@ import javax.swing.text.DefaultCaret;
 import javax.swing.text.DefaultHighlighter;
 import javax.swing.text.Document;
 import javax.swing.text.Element;
+import javax.swing.text.StyleConstants;
 import javax.swing.text.View;
 import javax.swing.text.ViewFactory;
+import javax.swing.text.html.HTML;
 import javax.swing.text.html.HTMLDocument;
 import javax.swing.text.html.HTMLEditorKit;
 import javax.swing.text.html.ImageView;
+import javax.swing.text.html.ParagraphView;
 import javax.swing.text.html.StyleSheet;
 import org.jspecify.annotations.Nullable;
 
@@ -91,6 +94,11 @@ final class HelpSheet extends JEditorPane {
       return new HTMLFactory() {
         @Override
         public View create(Element element) {
+          // lines of code are broken too: one that is not would make the whole page too wide
+          if (element.getAttributes().getAttribute(StyleConstants.NameAttribute)
+              == HTML.Tag.IMPLIED) {
+            return new ParagraphView(element);
+          }
           View usual = super.create(element);
           return usual instanceof ImageView ? new Smooth(element) : usual;
         }

@@ -88,7 +88,10 @@ final class HelpWindow extends JDialog {
                 "[][grow,fill][]"));
     all.setBackground(theme.palette().ground());
     all.add(search);
-    all.add(scrolled(sheet), "spany 3, grow, wmin 0, hmin 0, wrap");
+    JScrollPane page = scrolled(sheet);
+    // a table of a document may be wider than the window in large type
+    page.setHorizontalScrollBarPolicy(ScrollPaneConstants.HORIZONTAL_SCROLLBAR_AS_NEEDED);
+    all.add(page, "spany 3, grow, wmin 0, hmin 0, wrap");
     all.add(topics, "wmin 0, hmin 0, wrap");
     all.add(count, "wmin 0");
     return all;
