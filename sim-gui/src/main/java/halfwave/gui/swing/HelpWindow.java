@@ -72,6 +72,8 @@ final class HelpWindow extends JDialog {
     list.getAccessibleContext().setAccessibleName(words.text("help.topics"));
     list.setSelectionMode(ListSelectionModel.SINGLE_SELECTION);
     list.setCellRenderer(new HelpTopicCell(theme));
+    // as wide as the room there is, so that a long title ends in dots and is not cut
+    list.setFixedCellWidth(1);
     list.addListSelectionListener(
         e -> {
           if (!filling) {
