@@ -36,6 +36,12 @@ public final class Installers {
 
   private static final String NAME = "halfwave";
 
+  /** The same program in a terminal: started for its long computations, not for its window. */
+  private static final String COMMAND = "halfwave-command";
+
+  /** The first compiler alone and the simplest collector: half the work until the window is there. */
+  private static final String WINDOW_OPTIONS = "-XX:+UseSerialGC -XX:TieredStopAtLevel=1";
+
   /** What {@code jdeps} finds, and what it cannot see: accessibility, numbers and dates of all languages. */
   private static final String MODULES =
       "java.desktop,java.logging,java.management,java.naming,java.prefs,java.sql,java.xml,"
@@ -229,12 +235,12 @@ public final class Installers {
                 "--main-jar", "halfwave.jar",
                 "--runtime-image", runtime.toString(),
                 "--icon", icon().toString(),
+                "--java-options", WINDOW_OPTIONS,
                 "--dest", out.toString()));
-    if (WINDOWS) {
-      Path second = out.resolve("command.properties");
-      Files.writeString(second, "win-console=true\n");
-      arguments.addAll(List.of("--add-launcher", "halfwave-command=" + second));
-    }
+    Path command = out.resolve("command.properties");
+    Files.writeString(
+        command, "java-options=-XX:+TieredCompilation\n" + (WINDOWS ? "win-console=true\n" : ""));
+    arguments.addAll(List.of("--add-launcher", COMMAND + "=" + command));
     run("jpackage", arguments.toArray(String[]::new));
     return out.resolve(MAC ? NAME + ".app" : NAME);
   }
@@ -251,11 +257,13 @@ public final class Installers {
       // a package knows where it will be, so the program's own classes can be archived as well
       application = pack.resolve(NAME);
       copy(image, application);
-      Path settings = application.resolve("lib/app/" + NAME + ".cfg");
-      Files.writeString(
-          settings,
-          Files.readString(settings)
-              .replace("[JavaOptions]\n", "[JavaOptions]\njava-options=-XX:SharedArchiveFile=$APPDIR/halfwave.jsa\n"));
+      for (String launcher : List.of(NAME, COMMAND)) {
+        Path settings = application.resolve("lib/app/" + launcher + ".cfg");
+        Files.writeString(
+            settings,
+            Files.readString(settings)
+                .replace("[JavaOptions]\n", "[JavaOptions]\njava-options=-XX:SharedArchiveFile=$APPDIR/halfwave.jsa\n"));
+      }
     }
     List<String> arguments =
         new ArrayList<>(

@@ -1,6 +1,7 @@
 package halfwave.app;
 
 import halfwave.cli.HalfwaveCommand;
+import halfwave.display.Sentences;
 import halfwave.gui.presentation.SettingsFile;
 import halfwave.gui.swing.Window;
 import java.awt.AWTError;
@@ -63,6 +64,8 @@ public final class Main {
 
   /** The window. It ends the program when it is closed: no thread that is left keeps it going. */
   private static void window(@Nullable Path given) {
+    // the event thread reads letters and look, this one what reads settings and sentences
+    SwingUtilities.invokeLater(Window::load);
     SettingsFile settings =
         new SettingsFile(
             SettingsFile.usual(
@@ -71,6 +74,7 @@ public final class Main {
     ExecutorService engine = worker("engine", Thread.NORM_PRIORITY);
     // what may take its time: charts, explanations, files
     ExecutorService background = worker("background", Thread.MIN_PRIORITY);
+    Sentences.in(Locale.getDefault());
     SwingUtilities.invokeLater(() -> new Window(settings, engine, background).open(given));
   }
 

@@ -24,6 +24,17 @@ class DocumentsTest {
   private static final Pattern LINK = Pattern.compile("\\]\\((?<to>[^)\\s]+)\\)");
   private static final String COMMAND = "    java -jar sim-gui/target/halfwave.jar ";
 
+  private static final List<String> MODULES = List.of("sim-core", "sim-gui", "notebooks");
+
+  /** A command to Maven, in a text or a block; an ellipsis ends what is only hinted at. */
+  private static final Pattern BUILD = Pattern.compile("\\bmvn( [-A-Za-z0-9_.:=#,/]+)+");
+
+  /** Goals, phases and switches that name nothing of ours. */
+  private static final String MAVEN_WORD =
+      "clean|test|test-compile|package|install|verify|spotless:apply|exec:(exec|java)"
+          + "|-(q|B|o|ntp|am|pl|T2)|-DskipTests|-Dexec.classpathScope=test"
+          + "|-Dsurefire.failIfNoSpecifiedTests=false";
+
   /** What a document writes, and so has to lie in the test's folder. */
   private static final Pattern OWN_FILE =
       Pattern.compile(
@@ -103,6 +114,75 @@ class DocumentsTest {
       CommandRun run = CommandRun.of(arguments(command, folder));
       assertThat(run.status()).as("%s: %s%n%s", document, command, run.err()).isZero();
     }
+  }
+
+  static List<String> builds() throws IOException {
+    List<String> found = new ArrayList<>();
+    for (Path document : documents()) {
+      Matcher command = BUILD.matcher(Files.readString(document));
+      while (command.find()) {
+        found.add(command.group());
+      }
+    }
+    return found;
+  }
+
+  /** Maven inside of Maven would take an hour: what such a command names has to be there. */
+  @ParameterizedTest
+  @MethodSource("builds")
+  void buildsNameWhatIsThere(String command) throws IOException {
+    List<Path> sources = sources();
+    String poms = poms();
+    for (String word : command.substring("mvn ".length()).split(" ")) {
+      if (word.startsWith("-Dtest=") || word.startsWith("-Dexec.mainClass=")) {
+        for (String name : word.replaceFirst(".*=", "").split(",")) {
+          String file = "/" + name.replaceFirst("#.*", "").replace('.', '/') + ".java";
+          assertThat(sources).as("%s: %s", command, name).anyMatch(f -> ends(f, file));
+        }
+      } else if (word.startsWith("-Dhalfwave.")) {
+        String property = word.substring(2).replaceFirst("=.*", "");
+        assertThat(poms.contains(property) || mentions(sources, property))
+            .as("%s: %s", command, property)
+            .isTrue();
+      } else if (word.startsWith("-P")) {
+        assertThat(poms).as(command).contains("<id>" + word.substring(2) + "</id>");
+      } else if (word.startsWith("sim-") || word.equals("notebooks")) {
+        assertThat(word.split(",")).as(command).allMatch(m -> Files.isDirectory(ROOT.resolve(m)));
+      } else {
+        assertThat(word).as(command).matches(MAVEN_WORD);
+      }
+    }
+  }
+
+  private static boolean ends(Path file, String with) {
+    return file.toString().replace('\\', '/').endsWith(with);
+  }
+
+  private static boolean mentions(List<Path> sources, String text) throws IOException {
+    for (Path source : sources) {
+      if (Files.readString(source).contains('"' + text + '"')) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  private static List<Path> sources() throws IOException {
+    List<Path> found = new ArrayList<>();
+    for (String module : MODULES) {
+      try (Stream<Path> files = Files.walk(ROOT.resolve(module).resolve("src"))) {
+        files.filter(f -> f.toString().endsWith(".java")).forEach(found::add);
+      }
+    }
+    return found;
+  }
+
+  private static String poms() throws IOException {
+    StringBuilder all = new StringBuilder(Files.readString(ROOT.resolve("pom.xml")));
+    for (String module : MODULES) {
+      all.append(Files.readString(ROOT.resolve(module).resolve("pom.xml")));
+    }
+    return all.toString();
   }
 
   /** As a shell takes them, with the folders put where the test runs. */

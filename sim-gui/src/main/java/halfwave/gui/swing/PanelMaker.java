@@ -43,18 +43,18 @@ final class PanelMaker {
     // the window gives it its room; a pane that is asked lays out all that lies under its tabs
     tabs.setMinimumSize(new Dimension(0, 0));
     tabs.setPreferredSize(new Dimension(theme.px(400), theme.px(300)));
-    PartPanel part = new PartPanel(theme, words, workbench);
+    Late<PartPanel> part = new Late<>(() -> new PartPanel(theme, words, workbench));
     if (front.part() != null) {
-      part.open(front.part());
+      part.get().open(front.part());
     }
     Covered parts = covered(part);
     DrawingPanel drawing =
         new DrawingPanel(theme, words, workbench, p -> openPart(part, tabs, parts, p));
     drawing.view(front.view());
     ConditionPanel condition = new ConditionPanel(theme, words, workbench);
-    WhyPanel why = new WhyPanel(theme, words, models.why(), drawing::light);
-    FaultPanel faults = new FaultPanel(theme, words, workbench);
-    WorkPanel work = new WorkPanel(theme, words, workbench);
+    Late<WhyPanel> why = new Late<>(() -> why(drawing));
+    Late<FaultPanel> faults = new Late<>(() -> new FaultPanel(theme, words, workbench));
+    Late<WorkPanel> work = new Late<>(() -> new WorkPanel(theme, words, workbench));
     List<Covered> covered = List.of(covered(condition), covered(why), covered(faults), parts);
     tabs.addTab(words.text("tab.condition"), covered.get(0));
     tabs.addTab(words.text("tab.why"), covered.get(1));
@@ -67,7 +67,7 @@ final class PanelMaker {
         new LessonTab(theme, player, seal(), seal(), () -> models.lesson().at() != null);
     editing.dress(theme, words, player, () -> tabs.setSelectedComponent(desk), files::mayLeave);
     tabs.addTab(words.text("tab.lesson"), desk);
-    EvidencePanel evidence = new EvidencePanel(theme, words, models.evidence());
+    Late<EvidencePanel> evidence = new Late<>(this::evidence);
     tabs.addTab(words.text("tab.evidence"), evidence);
     tabs.setSelectedIndex(Math.max(0, Math.min(tabs.getTabCount() - 1, front.tab())));
     ChartsPanel charts =
@@ -94,6 +94,18 @@ final class PanelMaker {
             tabs,
             notice);
     tabs.addChangeListener(e -> turned(made));
+    return made;
+  }
+
+  private WhyPanel why(DrawingPanel drawing) {
+    WhyPanel made = new WhyPanel(theme, words, models.why(), drawing::light);
+    made.refresh();
+    return made;
+  }
+
+  private EvidencePanel evidence() {
+    EvidencePanel made = new EvidencePanel(theme, words, models.evidence());
+    made.refresh();
     return made;
   }
 
@@ -128,8 +140,9 @@ final class PanelMaker {
     return new SealPanel(theme, words, workbench, System::nanoTime);
   }
 
-  private static void openPart(PartPanel part, JTabbedPane tabs, Covered around, DrawnPart opened) {
+  private static void openPart(
+      Late<PartPanel> part, JTabbedPane tabs, Covered around, DrawnPart opened) {
     tabs.setSelectedComponent(around);
-    part.open(opened);
+    part.get().open(opened);
   }
 }

@@ -14,11 +14,11 @@ record Panels(
     ChartsPanel charts,
     Divided divided,
     ConditionPanel condition,
-    WhyPanel why,
-    FaultPanel faults,
-    WorkPanel work,
-    EvidencePanel evidence,
-    PartPanel part,
+    Late<WhyPanel> why,
+    Late<FaultPanel> faults,
+    Late<WorkPanel> work,
+    Late<EvidencePanel> evidence,
+    Late<PartPanel> part,
     LessonPanel lesson,
     LessonTab desk,
     List<Covered> covered,
@@ -40,20 +40,27 @@ record Panels(
   void tab(State state) {
     if (condition.isShowing()) {
       condition.show(state);
+    } else if (why.isShowing()) {
+      why.get();
     } else if (faults.isShowing()) {
-      faults.show(state);
+      faults.get().show(state);
     } else if (work.isShowing()) {
-      work.show(state);
+      work.get().show(state);
     } else if (evidence.isShowing()) {
-      evidence.show(state);
+      evidence.get().show(state);
     } else if (part.isShowing()) {
-      part.show(state);
+      part.get().show(state);
     }
+  }
+
+  /** What nobody has to wait for. */
+  List<Late<?>> late() {
+    return List.of(why, faults, work, part, evidence);
   }
 
   /** What is in front. */
   Front front() {
     return new Front(
-        drawing.view(), tabs.getSelectedIndex(), charts.chart(), divided.lower(), part.opened());
+        drawing.view(), tabs.getSelectedIndex(), charts.chart(), divided.lower(), part.get().opened());
   }
 }

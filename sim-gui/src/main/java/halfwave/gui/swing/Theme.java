@@ -32,8 +32,7 @@ final class Theme {
    * @param ratio size of type over the usual (1)
    */
   static Theme install(Palette palette, double ratio) {
-    FlatInterFont.installLazy();
-    FlatLaf.setPreferredFontFamily(FlatInterFont.FAMILY);
+    letters();
     FlatLaf.setGlobalExtraDefaults(defaults(palette, ratio));
     if (palette.dark()) {
       FlatDarkLaf.setup();
@@ -44,6 +43,17 @@ final class Theme {
         "defaultFont",
         new Font(FlatInterFont.FAMILY, Font.PLAIN, Math.round(BODY * (float) ratio)));
     return new Theme(palette, ratio);
+  }
+
+  private static void letters() {
+    FlatInterFont.installLazy();
+    FlatLaf.setPreferredFontFamily(FlatInterFont.FAMILY);
+  }
+
+  /** Reads letters and look once, which takes a while the first time. Only on the event thread. */
+  static void load() {
+    letters();
+    new FlatLightLaf().getDefaults();
   }
 
   private static Map<String, String> defaults(Palette p, double ratio) {

@@ -103,6 +103,9 @@ public final class Window {
     Locale locale = tag == null ? Locale.getDefault() : Locale.forLanguageTag(tag);
     words = Wording.of(locale, settings.units());
     workbench = new Workbench(engine, SwingUtilities::invokeLater, this::trouble);
+    // reckoned while the panels are made
+    var bench = ShippedBenches.standard();
+    workbench.want(new Intent.Open(bench, ShippedBoards.standard(bench.design().ignition()), null));
     lesson = new LessonModel(workbench, engine, SwingUtilities::invokeLater);
     models =
         new Models(
@@ -149,6 +152,14 @@ public final class Window {
             quit();
           }
         });
+  }
+
+  /**
+   * Reads letters and look, which takes a while the first time and needs no settings. Only on the
+   * event thread.
+   */
+  public static void load() {
+    Theme.load();
   }
 
   private QuizWindows quizzes() {
@@ -208,8 +219,6 @@ public final class Window {
    */
   public void open(@Nullable Path given) {
     frame.setIconImages(AppIcon.images());
-    var bench = ShippedBenches.standard();
-    workbench.want(new Intent.Open(bench, ShippedBoards.standard(bench.design().ignition()), null));
     frame.setMinimumSize(new Dimension(1000, 680));
     // larger type needs more room, where there is any
     frame.setBounds(RememberedBounds.of(settings.place().frame(), theme.px(1440), theme.px(900)));
@@ -228,6 +237,7 @@ public final class Window {
           // one question after the other
           autosave.look(left -> files.askBack(left, autosave), editing::look);
           waiting = given;
+          Late.make(panels.late());
         });
   }
 
@@ -364,8 +374,8 @@ public final class Window {
                 made.desk().show(workbench.shown());
               }
             });
-    Runnable answers = models.why().subscribe(made.why()::refresh);
-    Runnable evidence = models.evidence().subscribe(made.evidence()::refresh);
+    Runnable answers = models.why().subscribe(() -> made.why().ifMade(WhyPanel::refresh));
+    Runnable evidence = models.evidence().subscribe(() -> made.evidence().ifMade(EvidencePanel::refresh));
     unsubscribe =
         () -> {
           states.run();
@@ -452,7 +462,7 @@ public final class Window {
     frame.setJMenuBar(null);
     frame.setContentPane(new JPanel());
     SwingUtilities.updateComponentTreeUI(frame);
-    build(front);
+    Late.make(build(front).late());
     if (projected) {
       wall.turn();
     }
