@@ -24,7 +24,7 @@ public final class Grader {
   private final String quizHash;
   private final String engine;
   private final Outlooks outlooks;
-  private final Appearances appearances = new Appearances();
+  private final Appearances appearances;
   private final Map<String, Assessor> assessors = new ConcurrentHashMap<>();
 
   /**
@@ -36,10 +36,16 @@ public final class Grader {
    * @param outlooks where the judgement comes from
    */
   public Grader(Quiz quiz, String quizHash, String engine, Outlooks outlooks) {
+    this(quiz, quizHash, engine, outlooks, new Appearances());
+  }
+
+  /** The same where furnaces are known already. */
+  Grader(Quiz quiz, String quizHash, String engine, Outlooks outlooks, Appearances appearances) {
     this.quiz = quiz;
     this.quizHash = quizHash;
     this.engine = engine;
     this.outlooks = outlooks;
+    this.appearances = appearances;
   }
 
   /** The quiz. */
@@ -59,7 +65,8 @@ public final class Grader {
     return new SheetMarks(sheet, calls, total, total >= quiz.passRatio(), remarks(sheet));
   }
 
-  private CallMarks grade(ServiceCall call, AnswerSheet sheet) {
+  /** The marks of one of its calls. */
+  CallMarks grade(ServiceCall call, AnswerSheet sheet) {
     Variant variant = Variant.of(call, quiz.seed(), sheet.learner());
     CallSheet handed = sheet.call(call.name()).orElse(null);
     if (handed == null) {

@@ -34,7 +34,7 @@ final class QuizStudyReport {
     line(
         "Written by `mvn -q test -pl sim-core -Dtest=QuizStudy -Dsurefire.failIfNoSpecifiedTests=false`; the"
             + " same seeds give the same numbers. All learners here are simulated and share the engine's view of"
-            + " causes; they show whether the marks order ways of working, not how people fare.");
+            + " causes; they show whether the marks order ways of working, not how people fare. What follows from the last run is in [quiz-guide.md](quiz-guide.md#how-far-the-marks-can-be-trusted).");
     line("");
     line("## Who took it");
     line("");

@@ -40,6 +40,10 @@ final class Late<P extends JComponent> extends TabSheet {
     return known;
   }
 
+  boolean made() {
+    return panel != null;
+  }
+
   /** Does something with the panel if it is there: one that is made later looks for itself. */
   void ifMade(Consumer<P> use) {
     P known = panel;

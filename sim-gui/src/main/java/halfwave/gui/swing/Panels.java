@@ -61,6 +61,10 @@ record Panels(
   /** What is in front. */
   Front front() {
     return new Front(
-        drawing.view(), tabs.getSelectedIndex(), charts.chart(), divided.lower(), part.get().opened());
+        drawing.view(),
+        tabs.getSelectedIndex(),
+        charts.chart(),
+        divided.lower(),
+        part.get().opened());
   }
 }

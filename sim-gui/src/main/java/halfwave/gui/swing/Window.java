@@ -271,6 +271,11 @@ public final class Window {
     return lesson;
   }
 
+  /** Whether all panels are made, for tests. */
+  boolean whole() {
+    return panels.late().stream().allMatch(Late::made);
+  }
+
   /** Whether something of the menu Quiz is played or written, for tests. */
   boolean quizBusy() {
     return quizzes.busy();
@@ -375,7 +380,8 @@ public final class Window {
               }
             });
     Runnable answers = models.why().subscribe(() -> made.why().ifMade(WhyPanel::refresh));
-    Runnable evidence = models.evidence().subscribe(() -> made.evidence().ifMade(EvidencePanel::refresh));
+    Runnable evidence =
+        models.evidence().subscribe(() -> made.evidence().ifMade(EvidencePanel::refresh));
     unsubscribe =
         () -> {
           states.run();

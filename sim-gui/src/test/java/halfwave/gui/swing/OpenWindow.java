@@ -84,6 +84,7 @@ final class OpenWindow implements AutoCloseable {
           return null;
         });
     made.await("the first bench", made.window.workbench()::ready);
+    made.await("all panels", () -> onScreen(made.window::whole));
     made.want(new Intent.Play(false));
     return made;
   }
