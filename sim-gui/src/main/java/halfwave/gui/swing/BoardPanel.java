@@ -14,6 +14,9 @@ final class BoardPanel extends Plate {
 
   private static final long serialVersionUID = 1L;
 
+  /** One line more than the sentences have mostly (px). */
+  private static final double WORDS_HEIGHT = 74;
+
   private final transient Wording words;
   private final JLabel headline;
   private final JLabel clock;
@@ -39,8 +42,6 @@ final class BoardPanel extends Plate {
     counts = Lettering.label(" ", theme.note(), p.softInk());
     gauge = new SignalGauge(theme);
     next = Lettering.paragraph(" ", theme.body(), p.ink());
-    // room for two lines, so that nothing below moves when there are
-    next.setRows(2);
     cause = Lettering.paragraph(" ", theme.note(), p.softInk());
     light = Lettering.paragraph(" ", theme.note(), p.softInk());
     JLabel title = Lettering.label(words.text("board.title"), theme.heading(), p.ink());
@@ -49,9 +50,7 @@ final class BoardPanel extends Plate {
     face.add(headline, "wmin 0, wrap");
     face.add(ends(new JComponent[] {signalName, signal}, counts), "wmin 0, wrap");
     face.add(gauge, "wrap");
-    face.add(next, "wmin 0, wrap");
-    face.add(cause, "wmin 0, wrap");
-    face.add(light, "wmin 0");
+    face.add(new Reserved(theme, WORDS_HEIGHT, next, cause, light), "wmin 0");
     add(face);
   }
 

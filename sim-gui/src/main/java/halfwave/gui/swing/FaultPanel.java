@@ -78,7 +78,7 @@ final class FaultPanel extends JPanel {
     add(kinds(), "grow, push, hmin " + theme.px(LEAST_KINDS * ROW_PX + 4) + "px, wrap");
     Column below = new Column(theme);
     below.add(foot(), "growx, wmin 0, wrap");
-    add(below.scrolled(), "grow, hmin " + theme.px(90));
+    add(below.scrolled(), "grow, hmin " + theme.px(90) + "px");
   }
 
   private JPanel head() {
