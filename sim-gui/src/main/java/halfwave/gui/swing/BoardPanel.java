@@ -17,6 +17,9 @@ final class BoardPanel extends Plate {
   /** One line more than the sentences have mostly (px). */
   private static final double WORDS_HEIGHT = 74;
 
+  /** One line (px). */
+  private static final double BRIEF_HEIGHT = 20;
+
   private final transient Wording words;
   private final JLabel headline;
   private final JLabel clock;
@@ -26,6 +29,7 @@ final class BoardPanel extends Plate {
   private final JLabel counts;
   private final JTextArea next;
   private final JTextArea cause;
+  private final Reserved said;
 
   BoardPanel(Theme theme, Wording words) {
     super(theme, words.text("board.title"));
@@ -50,7 +54,8 @@ final class BoardPanel extends Plate {
     face.add(headline, "wmin 0, wrap");
     face.add(ends(new JComponent[] {signalName, signal}, counts), "wmin 0, wrap");
     face.add(gauge, "wrap");
-    face.add(new Reserved(theme, WORDS_HEIGHT, next, cause, light), "wmin 0");
+    said = new Reserved(theme, WORDS_HEIGHT, next, cause, light);
+    face.add(said, "wmin 0");
     add(face);
   }
 
@@ -63,6 +68,13 @@ final class BoardPanel extends Plate {
     }
     row.add(right, "pushx, alignx right, wmin 0");
     return row;
+  }
+
+  /** Only what the board does, and its light: a demonstration on a small window needs the room. */
+  void brief(boolean on) {
+    next.setVisible(!on);
+    cause.setVisible(!on);
+    said.lower(on ? BRIEF_HEIGHT : WORDS_HEIGHT);
   }
 
   void show(State state) {

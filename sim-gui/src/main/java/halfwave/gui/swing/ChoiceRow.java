@@ -34,7 +34,7 @@ final class ChoiceRow extends JPanel {
     vote.addActionListener(e -> chosen.run());
     add(vote, "top");
     String text = choice.right() ? "✓ " + choice.text() : choice.text();
-    add(Lettering.paragraph(text, theme.lesson(), p.ink()), "growx, wmin 0");
+    add(Lettering.paragraph(text, theme.body(), p.ink()), "growx, wmin 0");
     add(
         Lettering.label(
             choice.votes() == 0 ? "" : Integer.toString(choice.votes()), theme.heading(), p.ink()));

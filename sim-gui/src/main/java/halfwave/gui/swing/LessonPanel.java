@@ -37,6 +37,7 @@ final class LessonPanel extends JPanel {
   private final transient LessonDesk desk;
   private final LessonSheet sheet;
   private final Column column;
+  private final JPanel head;
   private final JPanel foot;
   private @Nullable transient LessonView shown;
   private boolean listed;
@@ -61,10 +62,14 @@ final class LessonPanel extends JPanel {
     sheet = new LessonSheet(theme);
     column = sheet.said();
     add(sheet, BorderLayout.CENTER);
+    head = new JPanel(new BorderLayout(theme.px(6), 0));
+    head.setOpaque(false);
+    add(head, BorderLayout.NORTH);
     foot = new JPanel(new Rows(theme.px(6), theme.px(6), 0));
     foot.setOpaque(false);
     int side = theme.px(4);
     foot.setBorder(BorderFactory.createEmptyBorder(side, side, 0, side));
+    head.setBorder(BorderFactory.createEmptyBorder(side, side, 0, side));
     add(foot, BorderLayout.SOUTH);
     addHierarchyListener(
         e -> {
@@ -115,8 +120,7 @@ final class LessonPanel extends JPanel {
   }
 
   private void waiting() {
-    sheet.clear();
-    foot.removeAll();
+    clear();
     listed = false;
     column.add(
         Lettering.paragraph(words.text("lesson.preparing"), theme.body(), theme.palette().ink()),
@@ -129,8 +133,7 @@ final class LessonPanel extends JPanel {
     listedFiles = desk.recent();
     shown = null;
     light.accept(Set.of());
-    sheet.clear();
-    foot.removeAll();
+    clear();
     var p = theme.palette();
     column.add(
         Lettering.paragraph(words.text("lesson.choose"), theme.body(), p.softInk()),
@@ -160,11 +163,12 @@ final class LessonPanel extends JPanel {
    */
   private void fill(LessonView view, boolean stays) {
     Point place = sheet.place();
-    sheet.clear();
+    clear();
     var p = theme.palette();
-    column.add(
-        Lettering.label(view.title() + " · " + view.position(), theme.note(), p.softInk()),
-        "gaptop 6, wrap");
+    head.add(
+        Lettering.paragraph(view.title() + " · " + view.position(), theme.note(), p.softInk()),
+        BorderLayout.CENTER);
+    head.add(button("lesson.stop", model::end, true), BorderLayout.EAST);
     column.add(Lettering.paragraph(view.heading(), theme.second(), p.ink()), "growx, wmin 0, wrap");
     column.add(Lettering.paragraph(view.say(), theme.lesson(), p.ink()), "growx, wmin 0, wrap");
     if (!view.ask().isEmpty()) {
@@ -181,10 +185,8 @@ final class LessonPanel extends JPanel {
       plate.show(LessonNotes.of(model.at(), words));
       column.add(plate, "gaptop 8, growx, wmin 0, wrap");
     }
-    foot.removeAll();
     foot.add(button("lesson.back", model::back, view.hasBack()));
     foot.add(button("lesson.come-back", model::comeBack, true));
-    foot.add(button("lesson.stop", model::end, true));
     JButton forward =
         new JButton(model.preparing() ? words.text("lesson.preparing") : view.forward());
     forward.setName("lesson.forward");
@@ -199,7 +201,7 @@ final class LessonPanel extends JPanel {
             model.forward();
           }
         });
-    foot.add(forward, Rows.GROUP);
+    foot.add(forward);
     redraw();
     if (stays) {
       sheet.place(place);
@@ -209,6 +211,12 @@ final class LessonPanel extends JPanel {
       SwingUtilities.invokeLater(
           () -> scrollRectToVisible(new Rectangle(0, 0, getWidth(), getHeight())));
     }
+  }
+
+  private void clear() {
+    head.removeAll();
+    sheet.clear();
+    foot.removeAll();
   }
 
   private void ask(LessonView view, Column into) {

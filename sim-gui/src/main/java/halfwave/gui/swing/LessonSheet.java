@@ -4,6 +4,7 @@ import java.awt.Component;
 import java.awt.Dimension;
 import java.awt.Point;
 import java.awt.Rectangle;
+import javax.swing.BorderFactory;
 import javax.swing.JPanel;
 import javax.swing.JScrollPane;
 import javax.swing.SwingUtilities;
@@ -18,7 +19,7 @@ final class LessonSheet extends JPanel {
   private static final long serialVersionUID = 1L;
 
   /** The saying keeps a heading and two lines of text (px). */
-  private static final double LEAST_SAID = 68;
+  private static final double LEAST_SAID = 54;
 
   private final Column said;
   private final Column asked;
@@ -32,6 +33,10 @@ final class LessonSheet extends JPanel {
     leastSaid = theme.px(LEAST_SAID);
     said = new Column(theme);
     asked = new Column(theme);
+    // one lies close to the other, and to the buttons
+    int side = theme.px(4);
+    said.setBorder(BorderFactory.createEmptyBorder(0, side, 0, theme.px(10)));
+    asked.setBorder(BorderFactory.createEmptyBorder(0, side, 0, theme.px(10)));
     saidPane = said.scrolled();
     askedPane = asked.scrolled();
     add(saidPane);

@@ -1,6 +1,7 @@
 package halfwave.gui.swing;
 
 import halfwave.gui.presentation.State;
+import java.awt.Dimension;
 import java.util.List;
 import javax.swing.JLabel;
 import javax.swing.JTabbedPane;
@@ -25,6 +26,14 @@ record Panels(
     JTabbedPane tabs,
     JLabel notice) {
 
+  /** So high a window has room for all panels and a demonstration (px at 100 %). */
+  private static final double ROOMY = 1040;
+
+  /** Least height of what lies under the tabs, and while a demonstration needs room (px). */
+  private static final double TABS = 246;
+
+  private static final double TIGHT_TABS = 326;
+
   void show(State state) {
     bar.show(state);
     drawing.show(state);
@@ -48,6 +57,23 @@ record Panels(
       evidence.show(state);
     } else if (part.isShowing()) {
       part.show(state);
+    }
+  }
+
+  /**
+   * Makes room for a demonstration where the window is not high enough for everything.
+   *
+   * @param under whether one is under way
+   * @param height of the window over the size of type (px)
+   */
+  void teach(boolean under, double height) {
+    boolean tight = under && height < ROOMY;
+    board.brief(tight);
+    int least = desk.theme().px(tight ? TIGHT_TABS : TABS);
+    if (tabs.getMinimumSize().height != least) {
+      tabs.setMinimumSize(new Dimension(0, least));
+      tabs.setPreferredSize(new Dimension(tabs.getPreferredSize().width, least));
+      tabs.revalidate();
     }
   }
 

@@ -17,8 +17,9 @@ final class Reserved extends JPanel {
 
   private static final long serialVersionUID = 1L;
 
-  private final int height;
+  private final transient Theme theme;
   private final JScrollPane pane;
+  private int height;
 
   /**
    * Room.
@@ -28,6 +29,7 @@ final class Reserved extends JPanel {
    */
   Reserved(Theme theme, double height, JComponent... words) {
     super(new MigLayout("insets 0, gap 0, fill, novisualpadding", "[grow,fill]", "[grow,fill]"));
+    this.theme = theme;
     this.height = theme.px(height);
     setOpaque(false);
     Column column = new Column(theme);
@@ -44,9 +46,12 @@ final class Reserved extends JPanel {
     SwingUtilities.invokeLater(() -> pane.getViewport().setViewPosition(new Point(0, 0)));
   }
 
-  /** Whether the words need more than the room. */
-  boolean overflows() {
-    return pane.getViewport().getView().getPreferredSize().height > height;
+  /** Keeps another height, at 100 % (px). */
+  void lower(double other) {
+    if (height != theme.px(other)) {
+      height = theme.px(other);
+      revalidate();
+    }
   }
 
   @Override

@@ -21,8 +21,7 @@ final class WindowSheet {
     right.add(p.meter(), "wmin 0, wrap");
     right.add(p.board(), "wmin 0, wrap");
     Plate tabs = Plate.around(theme, words.text("tab.condition"), p.tabs());
-    String tall = theme.px(270) + "px:" + theme.px(300) + "px:";
-    right.add(tabs, "wmin 0, grow, pushy, h " + tall);
+    right.add(tabs, "wmin 0, grow, pushy");
     SwingUtilities.invokeLater(() -> right.scrollRectToVisible(new Rectangle(0, 0, 1, 1)));
     JPanel body = new Sides(theme, p.divided(), right);
     all.add(body, BorderLayout.CENTER);
