@@ -1,7 +1,7 @@
 package halfwave.gui.presentation;
 
-import halfwave.bench.BenchFlame;
 import halfwave.bench.Bench;
+import halfwave.bench.BenchFlame;
 import halfwave.bench.ProbeWire;
 import halfwave.bench.Stages;
 import halfwave.board.Ignition;

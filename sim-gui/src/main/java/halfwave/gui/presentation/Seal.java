@@ -17,11 +17,7 @@ import org.jspecify.annotations.Nullable;
  * @param opening what the class found out and did, once it is revealed; null while it is hidden
  */
 public record Seal(
-    @Nullable Fault drawn,
-    Bench known,
-    BenchFlame flame,
-    State before,
-    @Nullable Opening opening) {
+    @Nullable Fault drawn, Bench known, BenchFlame flame, State before, @Nullable Opening opening) {
 
   /**
    * What is known once the condition is revealed.

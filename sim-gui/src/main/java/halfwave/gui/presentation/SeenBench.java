@@ -38,9 +38,7 @@ public final class SeenBench {
     return new DrawnBench(
         held == null
             ? state.moment()
-            : state
-                .moment()
-                .seenWith(state.moment().bench().condition().withRodPosition(held)),
+            : state.moment().seenWith(state.moment().bench().condition().withRodPosition(held)),
         readout.flame(),
         readout.code(),
         positive + negative > 0 ? new Arrows(positive, negative) : null,
