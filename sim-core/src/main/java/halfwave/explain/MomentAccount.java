@@ -67,7 +67,7 @@ public record MomentAccount(
     return new MomentAccount(
         verdict(answer, burns, dc),
         cycles && positive != null && negative != null
-            ? HalfCycles.of(positive, negative, signal)
+            ? halfCycles(answer, positive, negative, signal)
             : List.of(),
         Findings.all(answer.bench(), answer.flame()),
         burns && signal
@@ -75,6 +75,33 @@ public record MomentAccount(
             : List.of(),
         meter(answer),
         board(answer, causes));
+  }
+
+  private static List<Message> halfCycles(
+      MomentAnswer answer, VoltageLadder positive, VoltageLadder negative, boolean signal) {
+    List<Message> said = new ArrayList<>(HalfCycles.of(positive, negative, signal));
+    FittedRod fitted = answer.fitted();
+    if (fitted != null && signal) {
+      said.add(
+          Message.of(
+              MessageKey.ACCOUNT_ROD_IN_FLAME,
+              length(FittedRod.lengthMeters(answer.bench(), answer.flame())),
+              length(fitted.lengthMeters())));
+      said.add(
+          Message.of(
+              MessageKey.ACCOUNT_ROD_MOVED,
+              amps(Math.abs(positive.flameAmps())),
+              amps(fitted.positiveAmps()),
+              amps(Math.abs(negative.flameAmps())),
+              amps(fitted.negativeAmps()),
+              amps(MomentAnswer.senseAmps(answer.loaded())),
+              amps(fitted.dcAmps())));
+    }
+    return said;
+  }
+
+  private static Argument length(double si) {
+    return Argument.quantity(si, Dimension.LENGTH);
   }
 
   private static List<Message> verdict(MomentAnswer answer, boolean burns, double dc) {

@@ -37,6 +37,8 @@ import org.jspecify.annotations.Nullable;
  * @param rodPositive where the volts go, meter included, while the rod is positive; null where
  *     nothing was solved
  * @param rodNegative where they go while it is negative; null where nothing was solved
+ * @param fitted the same with the rod where it was fitted; null where it stands there, or nothing
+ *     burns
  * @param elasticities what the DC depends on, the strongest first; empty where nothing burns
  */
 public record MomentAnswer(
@@ -50,6 +52,7 @@ public record MomentAnswer(
     SteadyState loaded,
     @Nullable VoltageLadder rodPositive,
     @Nullable VoltageLadder rodNegative,
+    @Nullable FittedRod fitted,
     List<Elasticity> elasticities) {
 
   /** Takes a copy. */
@@ -80,10 +83,11 @@ public record MomentAnswer(
         loaded,
         solved == null ? null : VoltageLadder.rodPositive(solved, flame.path()),
         solved == null ? null : VoltageLadder.rodNegative(solved, flame.path()),
+        lit && powered && solved != null ? FittedRod.of(stages, moment) : null,
         lit && powered ? Elasticity.all(stages, bench) : List.of());
   }
 
-  private static Circuit loaded(Moment moment, Circuit circuit) {
+  static Circuit loaded(Moment moment, Circuit circuit) {
     Hooked hooked = moment.hooked();
     if (hooked == null) {
       return circuit;

@@ -160,6 +160,10 @@ public enum MessageKey {
   ACCOUNT_RECTIFIES,
   /** Crest current with the rod negative over the other: the ratio. */
   ACCOUNT_RECTIFIES_BACKWARDS,
+  /** A rod that was moved: how much of it is in the flame, and how much would be where it was. */
+  ACCOUNT_ROD_IN_FLAME,
+  /** Crests with the rod positive and negative, and the DC: each here and where it was fitted. */
+  ACCOUNT_ROD_MOVED,
   /** The voltmeter: volts with flame, volts with the lead off, DC without it, DC beside it. */
   ACCOUNT_METER,
   /** What the DC depends on: parameter, change of DC per 1 % of it. */

@@ -221,6 +221,13 @@ public final class EditorBench {
       then.run();
       return;
     }
+    Seal seal = workbench.shown().seal();
+    if (seal != null) {
+      // a class is looking for what was hidden meanwhile: that goes on
+      afterwards(seal.before().paper(), was);
+      then.run();
+      return;
+    }
     List<Runnable> ends = new ArrayList<>();
     ends.add(
         workbench.subscribe(
@@ -231,6 +238,22 @@ public final class EditorBench {
               }
             }));
     workbench.want(new Intent.Restore(was));
+  }
+
+  /** When the seal has ended, the bench of the editor goes and the one before it comes back. */
+  @SuppressWarnings("ReferenceEquality") // the same bench opened once more is another one
+  private void afterwards(State.Paper paper, State was) {
+    List<Runnable> ends = new ArrayList<>();
+    ends.add(
+        workbench.subscribe(
+            state -> {
+              if (state.seal() == null && !ends.isEmpty()) {
+                ends.remove(0).run();
+                if (state.paper() == paper) {
+                  workbench.want(new Intent.Restore(was));
+                }
+              }
+            }));
   }
 
   /** Time may have passed on it already. */

@@ -5,6 +5,7 @@ import halfwave.lesson.Claim;
 import halfwave.lesson.Draft;
 import halfwave.lesson.DraftActs;
 import halfwave.lesson.DraftPlace;
+import halfwave.lesson.Play;
 import halfwave.lesson.Reading;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -63,7 +64,8 @@ public final class EditorModel {
 
   /**
    * Whether the condition of the bench is hidden from a class. Until it is revealed no
-   * demonstration begins with that bench: the editor and the file would tell.
+   * demonstration begins with that bench, for the editor and the file would tell, and no step is
+   * recorded or tried, for that would end what the class looks for.
    */
   public boolean sealed() {
     return sealed;
@@ -196,7 +198,7 @@ public final class EditorModel {
 
   /** Puts the bench where the chosen step begins and records from there. */
   public void record() {
-    if (step() >= 0 && mayPlay()) {
+    if (step() >= 0 && !sealed && mayPlay()) {
       lesson.end();
       recordedStep = step();
       bench.record(draft().demonstration(), step());
@@ -223,14 +225,14 @@ public final class EditorModel {
 
   /** Puts the bench where the chosen step begins. */
   public void toBegin() {
-    if (step() >= 0 && mayPlay()) {
+    if (step() >= 0 && !sealed && mayPlay()) {
       bench.toBegin(draft().demonstration(), step());
     }
   }
 
   /** Puts the bench where the chosen step ends. */
   public void toEnd() {
-    if (step() >= 0 && mayPlay()) {
+    if (step() >= 0 && !sealed && mayPlay()) {
       bench.toEnd(draft().demonstration(), step());
     }
   }
@@ -260,7 +262,7 @@ public final class EditorModel {
 
   /** Shows it in the player, from the chosen step on; tells whether it can. */
   public boolean tryIt() {
-    if (!mayPlay()) {
+    if (sealed || !mayPlay()) {
       return false;
     }
     lesson.begin(draft().demonstration(), Math.max(0, step()));
@@ -273,6 +275,16 @@ public final class EditorModel {
       check.ask(draft());
       tell();
     }
+  }
+
+  /**
+   * The chosen step, or the start where none is, waits less or more: what is claimed is checked.
+   */
+  public void changeWaits(Play play) {
+    int at = step();
+    Draft now = draft();
+    change(at < 0 ? now.withStart(play) : now.with(at, now.steps().get(at).with(play)), at, null);
+    check();
   }
 
   /** Gives the check up. */

@@ -1,5 +1,7 @@
 package halfwave.gui.presentation;
 
+import halfwave.bench.Bench;
+import halfwave.bench.BenchFlame;
 import halfwave.bench.ProbeWire;
 import halfwave.bench.Stages;
 import halfwave.board.Ignition;
@@ -174,6 +176,11 @@ final class Effects {
   /** What a demonstration does to its own bench is nobody's unsaved work. */
   static State.Paper own(Moment moment) {
     return new State.Paper(null, moment.bench());
+  }
+
+  /** The flame that a bench has when it burns. */
+  BenchFlame flame(Bench bench) {
+    return stages.flame(bench);
   }
 
   private State shown(State state, Stretch stretch) {

@@ -1,6 +1,7 @@
 package halfwave.gui.presentation;
 
 import halfwave.bench.Bench;
+import halfwave.bench.BenchFlame;
 import halfwave.fault.Fault;
 import halfwave.fault.FaultKind;
 import java.util.List;
@@ -11,10 +12,12 @@ import org.jspecify.annotations.Nullable;
  *
  * @param drawn the fault that was drawn, or null: the bench was hidden as it stood
  * @param known the bench as it is in good order: what is drawn while it is hidden
+ * @param flame the flame of that bench: of the real one only is drawn whether it burns
  * @param before what was there before; it comes back at the end
  * @param opening what the class found out and did, once it is revealed; null while it is hidden
  */
-public record Seal(@Nullable Fault drawn, Bench known, State before, @Nullable Opening opening) {
+public record Seal(
+    @Nullable Fault drawn, Bench known, BenchFlame flame, State before, @Nullable Opening opening) {
 
   /**
    * What is known once the condition is revealed.

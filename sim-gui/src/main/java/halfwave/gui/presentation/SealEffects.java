@@ -44,8 +44,9 @@ final class SealEffects {
     return seal.before();
   }
 
-  private static State hidden(State state) {
-    Seal seal = new Seal(null, state.paper().bench(), state, null);
+  private State hidden(State state) {
+    Bench known = state.paper().bench();
+    Seal seal = new Seal(null, known, effects.flame(known), state, null);
     return fresh(state, state.standing().with(Recording.EMPTY), seal);
   }
 
@@ -67,7 +68,7 @@ final class SealEffects {
       Fault fault = Fault.typical(kind);
       Optional<State> found = onBench(fault, seal.known()).flatMap(b -> running(state, b));
       if (found.isPresent() && noticed(healthy, found.get())) {
-        Seal drawn = new Seal(fault, seal.known(), seal.before(), null);
+        Seal drawn = new Seal(fault, seal.known(), seal.flame(), seal.before(), null);
         State there = found.get().with(state.clock());
         return fresh(there, there.standing(), drawn);
       }
@@ -106,7 +107,7 @@ final class SealEffects {
     var opening = new Seal.Opening(answer, hidden, path, path.size());
     return state
         .with(new State.Clock(false, 1))
-        .with(new Seal(seal.drawn(), seal.known(), seal.before(), opening));
+        .with(new Seal(seal.drawn(), seal.known(), seal.flame(), seal.before(), opening));
   }
 
   /** The bench before anything was done to it. */
@@ -131,6 +132,6 @@ final class SealEffects {
     return effects
         .at(state, there)
         .with(new State.Clock(false, 1))
-        .with(new Seal(seal.drawn(), seal.known(), seal.before(), moved));
+        .with(new Seal(seal.drawn(), seal.known(), seal.flame(), seal.before(), moved));
   }
 }

@@ -14,6 +14,12 @@ final class BoardPanel extends Plate {
 
   private static final long serialVersionUID = 1L;
 
+  /** One line more than the sentences have mostly (px). */
+  private static final double WORDS_HEIGHT = 74;
+
+  /** One line (px). */
+  private static final double BRIEF_HEIGHT = 20;
+
   private final transient Wording words;
   private final JLabel headline;
   private final JLabel clock;
@@ -23,6 +29,7 @@ final class BoardPanel extends Plate {
   private final JLabel counts;
   private final JTextArea next;
   private final JTextArea cause;
+  private final Reserved said;
 
   BoardPanel(Theme theme, Wording words) {
     super(theme, words.text("board.title"));
@@ -39,8 +46,6 @@ final class BoardPanel extends Plate {
     counts = Lettering.label(" ", theme.note(), p.softInk());
     gauge = new SignalGauge(theme);
     next = Lettering.paragraph(" ", theme.body(), p.ink());
-    // room for two lines, so that nothing below moves when there are
-    next.setRows(2);
     cause = Lettering.paragraph(" ", theme.note(), p.softInk());
     light = Lettering.paragraph(" ", theme.note(), p.softInk());
     JLabel title = Lettering.label(words.text("board.title"), theme.heading(), p.ink());
@@ -49,9 +54,8 @@ final class BoardPanel extends Plate {
     face.add(headline, "wmin 0, wrap");
     face.add(ends(new JComponent[] {signalName, signal}, counts), "wmin 0, wrap");
     face.add(gauge, "wrap");
-    face.add(next, "wmin 0, wrap");
-    face.add(cause, "wmin 0, wrap");
-    face.add(light, "wmin 0");
+    said = new Reserved(theme, WORDS_HEIGHT, next, cause, light);
+    face.add(said, "wmin 0");
     add(face);
   }
 
@@ -64,6 +68,13 @@ final class BoardPanel extends Plate {
     }
     row.add(right, "pushx, alignx right, wmin 0");
     return row;
+  }
+
+  /** Only what the board does, and its light: a demonstration on a small window needs the room. */
+  void brief(boolean on) {
+    next.setVisible(!on);
+    cause.setVisible(!on);
+    said.lower(on ? BRIEF_HEIGHT : WORDS_HEIGHT);
   }
 
   void show(State state) {

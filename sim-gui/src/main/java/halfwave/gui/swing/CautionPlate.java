@@ -19,7 +19,7 @@ final class CautionPlate extends JPanel {
   private List<String> shown = List.of();
 
   CautionPlate(Theme theme, String heading) {
-    super(new MigLayout("insets 6 8 6 8, gap 8, fillx", "[][grow]"));
+    super(new MigLayout("insets 3 6 3 6, gap 6, novisualpadding, fillx", "[][grow]"));
     this.theme = theme;
     setOpaque(false);
     add(Lettering.label("⚠", theme.second(), theme.palette().danger()), "top");
@@ -29,14 +29,17 @@ final class CautionPlate extends JPanel {
     setVisible(false);
   }
 
-  void show(List<String> cautions) {
-    if (!cautions.equals(shown)) {
+  /** Shows them; whether they are other ones than before. */
+  boolean show(List<String> cautions) {
+    boolean other = !cautions.equals(shown);
+    if (other) {
       shown = List.copyOf(cautions);
       text.setText(String.join("\n", cautions));
       text.getAccessibleContext().setAccessibleName(text.getText());
       setVisible(!cautions.isEmpty());
       revalidate();
     }
+    return other;
   }
 
   @Override

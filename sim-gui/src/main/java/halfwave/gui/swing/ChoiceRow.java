@@ -20,7 +20,7 @@ final class ChoiceRow extends JPanel {
   private final JButton vote;
 
   ChoiceRow(Theme theme, Wording words, Choice choice, Runnable chosen) {
-    super(new MigLayout("insets 5 6 5 8, gap 8, fillx", "[][grow][]"));
+    super(new MigLayout("insets 2 4 2 6, gap 8, fillx, novisualpadding", "[][grow][]"));
     this.theme = theme;
     this.choice = choice;
     setOpaque(false);
@@ -34,7 +34,7 @@ final class ChoiceRow extends JPanel {
     vote.addActionListener(e -> chosen.run());
     add(vote, "top");
     String text = choice.right() ? "✓ " + choice.text() : choice.text();
-    add(Lettering.paragraph(text, theme.lesson(), p.ink()), "growx, wmin 0");
+    add(Lettering.paragraph(text, theme.body(), p.ink()), "growx, wmin 0");
     add(
         Lettering.label(
             choice.votes() == 0 ? "" : Integer.toString(choice.votes()), theme.heading(), p.ink()));

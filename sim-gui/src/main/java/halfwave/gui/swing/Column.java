@@ -21,6 +21,7 @@ final class Column extends JPanel implements Scrollable {
 
   private final int step;
   private final boolean fills;
+  private boolean sideways;
   private boolean breaking;
   private int brokenWidth;
 
@@ -36,12 +37,17 @@ final class Column extends JPanel implements Scrollable {
     setOpaque(false);
   }
 
-  /** One of plates, the last of which fills the height. */
+  /** One of plates, of which one is to be pushed to fill the height. */
   static Column filling(Theme theme) {
     return new Column(
-        theme,
-        true,
-        new MigLayout("insets 0, gap 10, fill, novisualpadding", "[grow,fill]", "[][][grow,fill]"));
+        theme, true, new MigLayout("insets 0, gap 10, fill, novisualpadding", "[grow,fill]"));
+  }
+
+  /** One for a form, whose names and fields can be wider than there is room in large type. */
+  static Column sideways(Theme theme) {
+    Column column = new Column(theme);
+    column.sideways = true;
+    return column;
   }
 
   @Override
@@ -68,7 +74,7 @@ final class Column extends JPanel implements Scrollable {
    * heights first would need as many passes as there are rows, and leave the list scrolled.
    */
   private void breakLines() {
-    int outer = getParent() instanceof JViewport viewport ? viewport.getWidth() : getWidth();
+    int outer = getParent() instanceof JViewport ? seenWidth() : getWidth();
     int width = outer - getInsets().left - getInsets().right;
     if (fills || breaking || width <= 0) {
       return;
@@ -90,6 +96,12 @@ final class Column extends JPanel implements Scrollable {
     }
   }
 
+  /** As wide as it is seen, or as wide as it has to be: then it is scrolled sideways as well. */
+  private int seenWidth() {
+    int seen = getParent() instanceof JViewport viewport ? viewport.getWidth() : getWidth();
+    return sideways ? Math.max(seen, getMinimumSize().width) : seen;
+  }
+
   /** Gives all that is inside its width; the heights that follow are asked for afterwards. */
   private static void lay(Component row) {
     if (row instanceof JPanel box) {
@@ -106,7 +118,9 @@ final class Column extends JPanel implements Scrollable {
         new JScrollPane(
             this,
             ScrollPaneConstants.VERTICAL_SCROLLBAR_AS_NEEDED,
-            ScrollPaneConstants.HORIZONTAL_SCROLLBAR_NEVER);
+            sideways
+                ? ScrollPaneConstants.HORIZONTAL_SCROLLBAR_AS_NEEDED
+                : ScrollPaneConstants.HORIZONTAL_SCROLLBAR_NEVER);
     pane.setBorder(BorderFactory.createEmptyBorder());
     pane.setOpaque(false);
     pane.getViewport().setOpaque(false);
@@ -130,7 +144,7 @@ final class Column extends JPanel implements Scrollable {
 
   @Override
   public boolean getScrollableTracksViewportWidth() {
-    return true;
+    return !(getParent() instanceof JViewport viewport) || seenWidth() <= viewport.getWidth();
   }
 
   @Override

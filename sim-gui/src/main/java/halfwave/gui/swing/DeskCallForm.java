@@ -72,7 +72,7 @@ final class DeskCallForm extends JPanel {
             new MigLayout(
                 "insets 0, gap 8 6, fillx, hidemode 3, novisualpadding", "[][grow,fill]"));
     fields.setOpaque(false);
-    add(fields, "wmin 0");
+    add(fields);
     row("desk.call-title-english", titleEnglish);
     area("desk.complaint-english", english);
     row("desk.call-title-spanish", titleSpanish);
@@ -217,7 +217,7 @@ final class DeskCallForm extends JPanel {
       box.setOpaque(false);
       box.setSelected(call.closed().contains(work));
       closed.put(work, box);
-      fields.add(box, "span 2, growx, wmin 0, wrap, hmin " + theme.px(24) + "px");
+      fields.add(box, "span 2, growx, wrap, hmin " + theme.px(24) + "px");
     }
   }
 }

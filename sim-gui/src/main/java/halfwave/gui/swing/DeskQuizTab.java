@@ -48,7 +48,7 @@ final class DeskQuizTab extends JPanel {
     super(
         new MigLayout(
             "insets 10, gap 10, fill, novisualpadding",
-            "[0:0,grow 58,fill][0:0,grow 42,fill]",
+            "[0:0,grow 55,fill][0:0,grow 45,fill]",
             "[][grow,fill][]"));
     this.theme = theme;
     this.words = words;
@@ -110,8 +110,8 @@ final class DeskQuizTab extends JPanel {
   }
 
   private JComponent column(JPanel form) {
-    Column column = new Column(theme);
-    column.add(form, "growx, wmin 0, gaptop 8, wrap");
+    Column column = Column.sideways(theme);
+    column.add(form, "growx, gaptop 8, wrap");
     return column.scrolled();
   }
 

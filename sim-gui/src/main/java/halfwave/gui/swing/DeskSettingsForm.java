@@ -62,7 +62,8 @@ final class DeskSettingsForm extends JPanel {
     hints.setName("desk.hints");
     hints.addActionListener(
         e -> keep(d -> d.withRules(new Rules(d.rules().wallMinutes(), hints.isSelected()))));
-    add(hints, "skip, growx 0, wrap, hmin " + theme.px(24) + "px");
+    // beside the longest name it has no room in large type
+    add(hints, "span 2, growx 0, wrap, hmin " + theme.px(24) + "px");
     add(
         Lettering.label(words.text("desk.weights"), theme.heading(), theme.palette().ink()),
         "span 2, gaptop 8, wrap");

@@ -3,11 +3,10 @@ package halfwave.gui.swing;
 import halfwave.bench.RodPosition;
 import halfwave.circuit.Point;
 import halfwave.gui.presentation.Intent;
-import halfwave.gui.presentation.MeterView;
 import halfwave.gui.presentation.PartCard;
 import halfwave.gui.presentation.Placing;
 import halfwave.gui.presentation.RodGesture;
-import halfwave.gui.presentation.Seal;
+import halfwave.gui.presentation.SeenBench;
 import halfwave.gui.presentation.State;
 import halfwave.gui.presentation.Wording;
 import halfwave.gui.presentation.Workbench;
@@ -15,7 +14,6 @@ import halfwave.instrument.HookUp;
 import halfwave.instrument.HookUp.Across;
 import halfwave.instrument.HookUp.WireInFlame;
 import halfwave.instrument.MeterFunction;
-import halfwave.picture.Arrows;
 import halfwave.picture.BenchDrawing;
 import halfwave.picture.DrawingStyle;
 import halfwave.picture.DrawnBench;
@@ -162,24 +160,7 @@ final class DrawingPanel extends Painted {
   }
 
   private BenchDrawing made(State s) {
-    var moment = s.moment();
-    Seal seal = s.seal();
-    if (seal != null && seal.closed()) {
-      moment = moment.seenWith(seal.known().condition());
-    } else if (held != null) {
-      moment = moment.seenWith(moment.bench().condition().withRodPosition(held));
-    }
-    double positive = s.readout().rodPositivePeakAmps();
-    double negative = s.readout().rodNegativePeakAmps();
-    MeterView meter = MeterView.of(s, words);
-    String reading = meter.on() ? (meter.number() + '\u2009' + meter.unit()).strip() : "";
-    DrawnBench drawn =
-        new DrawnBench(
-            moment,
-            s.readout().flame(),
-            s.readout().code(),
-            positive + negative > 0 ? new Arrows(positive, negative) : null,
-            reading);
+    DrawnBench drawn = SeenBench.of(s, held, words);
     DrawingStyle style =
         new DrawingStyle(
             theme.palette(),

@@ -3,6 +3,7 @@ package halfwave.gui.swing;
 import halfwave.gui.presentation.DraftAutosave;
 import halfwave.gui.presentation.EditorModel;
 import halfwave.gui.presentation.LessonModel;
+import halfwave.gui.presentation.LessonSource;
 import halfwave.gui.presentation.NewDraft;
 import halfwave.gui.presentation.RecoveryFolder;
 import halfwave.gui.presentation.Settings;
@@ -14,6 +15,7 @@ import halfwave.lesson.Draft;
 import java.awt.Component;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.Executor;
 import java.util.function.BooleanSupplier;
 import java.util.function.Consumer;
@@ -194,6 +196,22 @@ final class Editing implements LessonDesk {
   @Override
   public List<Path> recent() {
     return settings.get().lessons().recent();
+  }
+
+  /** The demonstrations that can go on paper. */
+  List<LessonSource> sources() {
+    Draft edited = model.open() ? model.draft() : null;
+    return LessonSource.all(edited, model.file(), recent(), face().words());
+  }
+
+  /** The demonstration of a source; nothing where it cannot be read, or nobody chose a file. */
+  Optional<Demonstration> read(LessonSource source) {
+    if (source.demonstration() != null) {
+      return Optional.of(source.demonstration());
+    }
+    return Optional.ofNullable(source.file())
+        .or(() -> face().files().askOpen(over))
+        .flatMap(file -> face().files().read(over, file));
   }
 
   @Override

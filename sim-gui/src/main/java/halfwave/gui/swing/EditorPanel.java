@@ -157,7 +157,7 @@ final class EditorPanel extends JPanel {
     boolean free = !model.bench().recording();
     undo.setEnabled(free && model.edits().mayUndo());
     redo.setEnabled(free && model.edits().mayRedo());
-    tryIt.setEnabled(free);
+    tryIt.setEnabled(free && !model.sealed());
     boolean busy = model.checked().busy();
     check.setEnabled(!busy);
     cancel.setVisible(busy);

@@ -37,7 +37,7 @@ final class FaultPanel extends JPanel {
   private static final int ROW_PX = 25;
 
   /** So many kinds are in sight wherever the panel is not squeezed more than that. */
-  private static final int LEAST_KINDS = 6;
+  private static final int LEAST_KINDS = 3;
 
   private final transient Theme theme;
   private final transient Wording words;
@@ -78,7 +78,7 @@ final class FaultPanel extends JPanel {
     add(kinds(), "grow, push, hmin " + theme.px(LEAST_KINDS * ROW_PX + 4) + "px, wrap");
     Column below = new Column(theme);
     below.add(foot(), "growx, wmin 0, wrap");
-    add(below.scrolled(), "grow, hmin " + theme.px(90));
+    add(below.scrolled(), "grow, hmin " + theme.px(96) + "px");
   }
 
   private JPanel head() {
@@ -148,13 +148,13 @@ final class FaultPanel extends JPanel {
     trigger.setName("fault.trigger");
     foot.add(when);
     foot.add(trigger, "span, growx, wmin 0, wrap");
-    foot.add(repairs, "span, growx, wmin 0, wrap");
     add.setName("fault.add");
     add.addActionListener(e -> add());
     again.setName("fault.again");
     again.setVisible(false);
     foot.add(again, "span, growx, wmin 0, wrap");
     foot.add(add, "span, growx, wrap");
+    foot.add(repairs, "span, growx, wmin 0, wrap");
     present.setOpaque(false);
     foot.add(summary, "span, growx, wmin 0, wrap");
     foot.add(present, "span, growx, wmin 0");

@@ -5,6 +5,8 @@ import halfwave.gui.presentation.ForecastModel;
 import halfwave.gui.presentation.ForecastView;
 import halfwave.gui.presentation.Wording;
 import halfwave.gui.presentation.Workbench;
+import java.awt.Color;
+import java.awt.Font;
 import java.util.List;
 import java.util.function.Consumer;
 import javax.swing.JButton;
@@ -24,6 +26,10 @@ final class ForecastPanel extends JPanel {
           "forecast.minutes",
           "forecast.cost",
           "forecast.service");
+
+  /** Shares of the width, whatever stands in them. */
+  private static final String COLUMNS =
+      "[0:0,grow 30,fill][0:0,grow 16,fill][0:0,grow 14,fill][0:0,grow 14,fill][0:0,grow 26,fill]";
 
   private final transient Theme theme;
   private final transient Wording words;
@@ -152,24 +158,21 @@ final class ForecastPanel extends JPanel {
 
   private JPanel table(List<List<String>> rows) {
     JPanel table =
-        new JPanel(
-            new MigLayout(
-                "insets 0, gap 12 3, fillx, novisualpadding",
-                "[grow,fill][right][right][right][right]"));
+        new JPanel(new MigLayout("insets 0, gap 12 3, fillx, novisualpadding, wrap 5", COLUMNS));
     table.setOpaque(false);
     table.setName("forecast.table");
     var p = theme.palette();
-    for (int k = 0; k < HEADINGS.size(); k++) {
-      var label = Lettering.label(words.text(HEADINGS.get(k)), theme.note(), p.softInk());
-      table.add(label, k == HEADINGS.size() - 1 ? "wrap" : "");
+    for (String heading : HEADINGS) {
+      cell(table, words.text(heading), theme.note(), p.softInk());
     }
     for (List<String> row : rows) {
-      table.add(Lettering.paragraph(row.get(0), theme.body(), p.ink()), "growx, wmin 0");
-      for (int k = 1; k < row.size(); k++) {
-        table.add(
-            Lettering.label(row.get(k), theme.body(), p.ink()), k == row.size() - 1 ? "wrap" : "");
-      }
+      row.forEach(text -> cell(table, text, theme.body(), p.ink()));
     }
     return table;
+  }
+
+  /** Its lines break where its column ends: in large type dates and headings are long. */
+  private static void cell(JPanel table, String text, Font font, Color ink) {
+    table.add(Lettering.paragraph(text, font, ink), "growx, wmin 0, top");
   }
 }

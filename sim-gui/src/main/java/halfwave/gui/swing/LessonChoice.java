@@ -1,8 +1,8 @@
 package halfwave.gui.swing;
 
 import halfwave.gui.presentation.LessonModel;
+import halfwave.gui.presentation.LessonSource;
 import halfwave.gui.presentation.Wording;
-import halfwave.io.ShippedDemonstrations;
 import halfwave.lesson.Demonstration;
 import halfwave.lesson.Playthrough;
 import java.util.List;
@@ -17,11 +17,13 @@ final class LessonChoice {
   private final JFrame over;
   private final Wording words;
   private final LessonModel model;
+  private final Editing editing;
 
-  LessonChoice(JFrame over, Wording words, LessonModel model) {
+  LessonChoice(JFrame over, Wording words, LessonModel model, Editing editing) {
     this.over = over;
     this.words = words;
     this.model = model;
+    this.editing = editing;
   }
 
   /** The demonstration; nothing where somebody thinks better of it. */
@@ -30,9 +32,9 @@ final class LessonChoice {
     if (shown != null) {
       return Optional.of(shown.demonstration());
     }
-    List<Demonstration> all = ShippedDemonstrations.all();
+    List<LessonSource> all = editing.sources();
     JComboBox<String> list =
-        new JComboBox<>(all.stream().map(d -> d.title().in(words.locale())).toArray(String[]::new));
+        new JComboBox<>(all.stream().map(LessonSource::name).toArray(String[]::new));
     list.setName("paper.demonstrations");
     int answer =
         JOptionPane.showConfirmDialog(
@@ -42,7 +44,7 @@ final class LessonChoice {
             JOptionPane.OK_CANCEL_OPTION,
             JOptionPane.PLAIN_MESSAGE);
     return answer == JOptionPane.OK_OPTION
-        ? Optional.of(all.get(list.getSelectedIndex()))
+        ? editing.read(all.get(list.getSelectedIndex()))
         : Optional.empty();
   }
 }

@@ -3,7 +3,6 @@ package halfwave.gui.swing;
 import halfwave.gui.presentation.LessonModel;
 import halfwave.gui.presentation.LessonNotes;
 import halfwave.gui.presentation.LessonView;
-import halfwave.gui.presentation.LessonView.Choice;
 import halfwave.gui.presentation.Wording;
 import halfwave.io.ShippedDemonstrations;
 import halfwave.lesson.Demonstration;
@@ -19,11 +18,10 @@ import java.util.List;
 import java.util.Set;
 import java.util.function.BooleanSupplier;
 import java.util.function.Consumer;
+import javax.swing.BorderFactory;
 import javax.swing.JButton;
 import javax.swing.JPanel;
-import javax.swing.JScrollPane;
 import javax.swing.SwingUtilities;
-import net.miginfocom.swing.MigLayout;
 import org.jspecify.annotations.Nullable;
 
 /** The player of demonstrations: says, asks, counts votes, shows. */
@@ -37,8 +35,9 @@ final class LessonPanel extends JPanel {
   private final transient Consumer<Set<DrawnPart>> light;
   private final transient BooleanSupplier mayBegin;
   private final transient LessonDesk desk;
+  private final LessonSheet sheet;
   private final Column column;
-  private final JScrollPane pane;
+  private final JPanel head;
   private final JPanel foot;
   private @Nullable transient LessonView shown;
   private boolean listed;
@@ -60,11 +59,17 @@ final class LessonPanel extends JPanel {
     this.mayBegin = mayBegin;
     this.desk = desk;
     setOpaque(false);
-    column = new Column(theme);
-    pane = column.scrolled();
-    add(pane, BorderLayout.CENTER);
-    foot = new JPanel(new MigLayout("insets 8 4 2 4, gap 6, fillx, hidemode 3", "[][][grow]"));
+    sheet = new LessonSheet(theme);
+    column = sheet.said();
+    add(sheet, BorderLayout.CENTER);
+    head = new JPanel(new BorderLayout(theme.px(6), 0));
+    head.setOpaque(false);
+    add(head, BorderLayout.NORTH);
+    foot = new JPanel(new Rows(theme.px(6), theme.px(6), 0));
     foot.setOpaque(false);
+    int side = theme.px(4);
+    foot.setBorder(BorderFactory.createEmptyBorder(side, side, 0, side));
+    head.setBorder(BorderFactory.createEmptyBorder(side, side, 0, side));
     add(foot, BorderLayout.SOUTH);
     addHierarchyListener(
         e -> {
@@ -115,8 +120,7 @@ final class LessonPanel extends JPanel {
   }
 
   private void waiting() {
-    column.removeAll();
-    foot.removeAll();
+    clear();
     listed = false;
     column.add(
         Lettering.paragraph(words.text("lesson.preparing"), theme.body(), theme.palette().ink()),
@@ -129,8 +133,7 @@ final class LessonPanel extends JPanel {
     listedFiles = desk.recent();
     shown = null;
     light.accept(Set.of());
-    column.removeAll();
-    foot.removeAll();
+    clear();
     var p = theme.palette();
     column.add(
         Lettering.paragraph(words.text("lesson.choose"), theme.body(), p.softInk()),
@@ -159,25 +162,17 @@ final class LessonPanel extends JPanel {
    * @param stays whether only votes have changed: then nothing moves
    */
   private void fill(LessonView view, boolean stays) {
-    Point place = pane.getViewport().getViewPosition();
-    column.removeAll();
+    Point place = sheet.place();
+    clear();
     var p = theme.palette();
-    column.add(
-        Lettering.label(view.title() + " · " + view.position(), theme.note(), p.softInk()),
-        "gaptop 6, wrap");
+    head.add(
+        Lettering.paragraph(view.title() + " · " + view.position(), theme.note(), p.softInk()),
+        BorderLayout.CENTER);
+    head.add(button("lesson.stop", model::end, true), BorderLayout.EAST);
     column.add(Lettering.paragraph(view.heading(), theme.second(), p.ink()), "growx, wmin 0, wrap");
     column.add(Lettering.paragraph(view.say(), theme.lesson(), p.ink()), "growx, wmin 0, wrap");
     if (!view.ask().isEmpty()) {
-      column.add(
-          Lettering.paragraph(view.ask(), theme.lesson().deriveFont(Font.BOLD), p.ink()),
-          "gaptop 8, growx, wmin 0, wrap");
-      for (int k = 0; k < view.choices().size(); k++) {
-        int index = k;
-        Choice choice = view.choices().get(k);
-        ChoiceRow row = new ChoiceRow(theme, words, choice, () -> model.vote(index));
-        row.setEnabled(view.takesVotes());
-        column.add(row, "growx, wmin 0, wrap");
-      }
+      ask(view, view.revealed() ? column : sheet.asked());
     }
     if (!view.explanation().isEmpty()) {
       column.add(
@@ -190,10 +185,8 @@ final class LessonPanel extends JPanel {
       plate.show(LessonNotes.of(model.at(), words));
       column.add(plate, "gaptop 8, growx, wmin 0, wrap");
     }
-    foot.removeAll();
     foot.add(button("lesson.back", model::back, view.hasBack()));
     foot.add(button("lesson.come-back", model::comeBack, true));
-    foot.add(button("lesson.stop", model::end, true), "alignx right, wrap");
     JButton forward =
         new JButton(model.preparing() ? words.text("lesson.preparing") : view.forward());
     forward.setName("lesson.forward");
@@ -208,17 +201,35 @@ final class LessonPanel extends JPanel {
             model.forward();
           }
         });
-    foot.add(forward, "span, growx");
+    foot.add(forward);
     redraw();
-    int end = view.revealed() ? Integer.MAX_VALUE / 2 : 0;
-    SwingUtilities.invokeLater(
-        () -> {
-          if (stays) {
-            pane.getViewport().setViewPosition(place);
-          } else {
-            column.scrollRectToVisible(new Rectangle(0, end, 1, 1));
-          }
-        });
+    if (stays) {
+      sheet.place(place);
+    } else {
+      sheet.place(view.revealed());
+      // where the panels scroll as well, a step is brought into sight
+      SwingUtilities.invokeLater(
+          () -> scrollRectToVisible(new Rectangle(0, 0, getWidth(), getHeight())));
+    }
+  }
+
+  private void clear() {
+    head.removeAll();
+    sheet.clear();
+    foot.removeAll();
+  }
+
+  private void ask(LessonView view, Column into) {
+    into.add(
+        Lettering.paragraph(
+            view.ask(), theme.lesson().deriveFont(Font.BOLD), theme.palette().ink()),
+        "gaptop 4, growx, wmin 0, wrap");
+    for (int k = 0; k < view.choices().size(); k++) {
+      int index = k;
+      ChoiceRow row = new ChoiceRow(theme, words, view.choices().get(k), () -> model.vote(index));
+      row.setEnabled(view.takesVotes());
+      into.add(row, "growx, wmin 0, wrap");
+    }
   }
 
   private JButton button(String key, Runnable action, boolean can) {

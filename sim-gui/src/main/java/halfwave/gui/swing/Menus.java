@@ -69,6 +69,8 @@ final class Menus {
 
   JMenuBar bar() {
     JMenuBar bar = new JMenuBar();
+    // in large type a small window has no room for all of them in one row
+    bar.setLayout(new Rows(0, 0, 0));
     bar.add(bench());
     bar.add(edit());
     bar.add(look());

@@ -36,6 +36,9 @@ final class MeterPanel extends Plate {
 
   private static final long serialVersionUID = 1L;
 
+  /** Any one caution; where the leads are and what meter it is need less (px). */
+  private static final double WORDS_HEIGHT = 80;
+
   private final transient Wording words;
   private final transient Workbench workbench;
   private final JLabel number;
@@ -47,6 +50,7 @@ final class MeterPanel extends Plate {
   private final JButton leads;
   private final JButton fuse;
   private final CautionPlate caution;
+  private final Reserved said;
   private final Map<MeterFunction, JToggleButton> dial = new EnumMap<>(MeterFunction.class);
   private @Nullable transient State state;
 
@@ -71,7 +75,14 @@ final class MeterPanel extends Plate {
     alarm.setName("meter.alarm");
     alarm.setVisible(false);
     place.setName("meter.place");
-    face.add(Lettering.label(words.text("meter.title"), theme.heading(), p.ink()), "top");
+    // beside the reading there is room for it: nothing moves when it comes
+    JPanel corner = new JPanel(new MigLayout("insets 0, gap 4, hidemode 3, novisualpadding"));
+    corner.setOpaque(false);
+    corner.add(Lettering.label(words.text("meter.title"), theme.heading(), p.ink()), "wrap");
+    fuse = button("meter.new-fuse", this::renew);
+    fuse.setVisible(false);
+    corner.add(fuse);
+    face.add(corner, "top");
     JPanel shown = new JPanel(new MigLayout("insets 0, gap 6 0, novisualpadding", "[][]"));
     shown.setOpaque(false);
     shown.add(beside, "aligny baseline, gapright 8");
@@ -79,30 +90,23 @@ final class MeterPanel extends Plate {
     shown.add(unit, "aligny baseline");
     shown.setToolTipText(words.text("meter.healthy"));
     number.setToolTipText(words.text("meter.healthy"));
-    face.add(shown, "alignx right, top, hmin " + theme.px(62) + "px, wrap");
-    face.add(alarm, "span, growx, wmin 0, wrap");
-    face.add(place, "span, growx, wmin 0, wrap");
-    face.add(details, "span, growx, wmin 0, wrap");
+    face.add(shown, "alignx right, top, h " + theme.px(62) + "px!, wrap");
+    caution = new CautionPlate(theme, words.text("meter.caution"));
+    caution.setName("meter.caution");
+    said = new Reserved(theme, WORDS_HEIGHT, alarm, caution, place, details);
+    face.add(said, "span, growx, wmin 0, wrap");
     face.add(dial(), "span, growx, wmin 0, gaptop 4, wrap");
     leads = new JButton(words.text("meter.choose-place") + "…");
     leads.setName("meter.leads");
     leads.addActionListener(e -> spots().show(leads, 0, leads.getHeight()));
     JButton swap = button("meter.swap", this::swap);
     JButton off = button("meter.take-off", () -> act(new Deed.TakeOff()));
-    fuse = button("meter.new-fuse", this::renew);
-    fuse.setVisible(false);
-    // a row of its own: a hidden button at its end must not take the end of the row with it
-    JPanel hands =
-        new JPanel(new MigLayout("insets 0, gap 6, hidemode 3, novisualpadding, wrap 3"));
+    JPanel hands = new JPanel(new MigLayout("insets 0, gap 6, hidemode 3, novisualpadding"));
     hands.setOpaque(false);
     hands.add(leads);
     hands.add(swap);
     hands.add(off);
-    hands.add(fuse);
-    face.add(hands, "span, wmin 0, wrap");
-    caution = new CautionPlate(theme, words.text("meter.caution"));
-    caution.setName("meter.caution");
-    face.add(caution, "span, growx, wmin 0");
+    face.add(hands, "span, wmin 0");
     add(face);
   }
 
@@ -127,7 +131,7 @@ final class MeterPanel extends Plate {
       button.setMargin(new Insets(2, 2, 2, 2));
       button.addActionListener(e -> turn(function));
       dial.put(function, button);
-      row.add(button, "wmin 0, hmin " + theme().px(26));
+      row.add(button, "wmin 0, hmin " + theme().px(26) + "px");
     }
     return row;
   }
@@ -233,8 +237,12 @@ final class MeterPanel extends Plate {
     number.getAccessibleContext().setAccessibleName(view.spoken());
     // in no button group: the Tab key would pass over all but the chosen one
     dial.forEach((function, button) -> button.setSelected(function == view.function()));
+    // who is warned need not be told as well which meter it is
+    details.setVisible(view.cautions().isEmpty() && view.alarm().isEmpty());
     fuse.setVisible(!view.fuseIntact() || !view.alive());
     fuse.setText(words.text(view.alive() ? "meter.new-fuse" : "meter.new-meter"));
-    caution.show(view.cautions());
+    if (caution.show(view.cautions())) {
+      said.toTop();
+    }
   }
 }

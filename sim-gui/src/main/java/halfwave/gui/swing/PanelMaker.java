@@ -40,8 +40,7 @@ final class PanelMaker {
     JTabbedPane tabs = new JTabbedPane();
     tabs.setFont(theme.tab());
     tabs.setName("tabs");
-    // the window gives it its room; a pane that is asked lays out all that lies under its tabs
-    tabs.setMinimumSize(new Dimension(0, 0));
+    // the window gives it its least height; a pane that is asked lays out all under its tabs
     tabs.setPreferredSize(new Dimension(theme.px(400), theme.px(300)));
     Late<PartPanel> part = new Late<>(() -> new PartPanel(theme, words, workbench));
     if (front.part() != null) {

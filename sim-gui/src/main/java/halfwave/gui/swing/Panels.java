@@ -1,6 +1,7 @@
 package halfwave.gui.swing;
 
 import halfwave.gui.presentation.State;
+import java.awt.Dimension;
 import java.util.List;
 import javax.swing.JLabel;
 import javax.swing.JTabbedPane;
@@ -24,6 +25,14 @@ record Panels(
     List<Covered> covered,
     JTabbedPane tabs,
     JLabel notice) {
+
+  /** So high a window has room for all panels and a demonstration (px at 100 %). */
+  private static final double ROOMY = 1040;
+
+  /** Least height of what lies under the tabs, and while a demonstration needs room (px). */
+  private static final double TABS = 246;
+
+  private static final double TIGHT_TABS = 326;
 
   void show(State state) {
     bar.show(state);
@@ -56,6 +65,23 @@ record Panels(
   /** What nobody has to wait for. */
   List<Late<?>> late() {
     return List.of(why, faults, work, part, evidence);
+  }
+
+  /**
+   * Makes room for a demonstration where the window is not high enough for everything.
+   *
+   * @param under whether one is under way
+   * @param height of the window over the size of type (px)
+   */
+  void teach(boolean under, double height) {
+    boolean tight = under && height < ROOMY;
+    board.brief(tight);
+    int least = desk.theme().px(tight ? TIGHT_TABS : TABS);
+    if (tabs.getMinimumSize().height != least) {
+      tabs.setMinimumSize(new Dimension(0, least));
+      tabs.setPreferredSize(new Dimension(tabs.getPreferredSize().width, least));
+      tabs.revalidate();
+    }
   }
 
   /** What is in front. */

@@ -3,6 +3,7 @@ package halfwave.gui.swing;
 import halfwave.gui.presentation.EditorModel;
 import halfwave.gui.presentation.EditorWords;
 import halfwave.gui.presentation.PlayNumbers;
+import halfwave.gui.presentation.PlayWaits;
 import halfwave.gui.presentation.Wording;
 import halfwave.lesson.Play;
 import java.awt.event.FocusAdapter;
@@ -30,9 +31,16 @@ final class PlayForm extends JPanel {
    * @param play what is played now
    * @param withSpeed whether its speed can be chosen
    * @param changed takes what comes of it
+   * @param waited takes what comes of other waiting
    */
-  PlayForm(Theme theme, Wording words, Play play, boolean withSpeed, Consumer<Play> changed) {
-    super(new MigLayout("insets 0, gap 6 3, fillx, novisualpadding", "[grow,fill][]"));
+  PlayForm(
+      Theme theme,
+      Wording words,
+      Play play,
+      boolean withSpeed,
+      Consumer<Play> changed,
+      Consumer<Play> waited) {
+    super(new MigLayout("insets 0, gap 6 3, fillx, novisualpadding", "[grow,fill][][]"));
     this.theme = theme;
     this.words = words;
     setOpaque(false);
@@ -45,10 +53,15 @@ final class PlayForm extends JPanel {
               theme.palette().softInk()),
           "span, wmin 0, growx, wrap");
     }
+    if (!lines.isEmpty()) {
+      add(note("editor.acts"), "wmin 0, growx");
+      add(note("editor.waits"), "span 2, wrap");
+    }
     for (int k = 0; k < lines.size(); k++) {
       int act = k;
       String line = lines.get(k);
       add(Lettering.paragraph(line, theme.body(), theme.palette().ink()), "wmin 0, growx");
+      wait(play, k, words.text("editor.wait-before", line), waited);
       var remove =
           Forms.remove(
               theme,
@@ -56,6 +69,20 @@ final class PlayForm extends JPanel {
               () -> changed.accept(PlayNumbers.without(play, act)));
       remove.setName("act.remove." + k);
       add(remove, "wrap");
+    }
+    if (!lines.isEmpty()) {
+      add(note("editor.then-waits"), "wmin 0, growx");
+      wait(play, lines.size(), words.text("editor.then-waits"), waited);
+      add(new JLabel(), "wrap");
+    }
+    if (PlayWaits.canShorten(play)) {
+      add(
+          Forms.button(
+              words,
+              "editor.shorten",
+              "editor.shorten-hint",
+              () -> waited.accept(PlayWaits.shortened(play))),
+          "span, growx 0, wrap");
     }
     JPanel numbers = new JPanel(new MigLayout("insets 4 0 0 0, gap 6, novisualpadding"));
     numbers.setOpaque(false);
@@ -85,11 +112,43 @@ final class PlayForm extends JPanel {
       String range,
       Function<String, Optional<Play>> read,
       Consumer<Play> changed) {
-    JTextField field = new JTextField(value, 7);
-    field.setName(key);
-    field.setToolTipText(words.text("editor.number", words.text(key), range));
+    JTextField field = field(key, words.text(key), 7, value, range, read, changed);
     JLabel label = Lettering.label(words.text(key), theme.body(), theme.palette().ink());
     label.setLabelFor(field);
+    into.add(label);
+    into.add(field, "gapright 14");
+  }
+
+  private JLabel note(String key) {
+    return Lettering.label(words.text(key), theme.note(), theme.palette().softInk());
+  }
+
+  private void wait(Play play, int act, String name, Consumer<Play> waited) {
+    add(
+        field(
+            "act.wait." + act,
+            name,
+            5,
+            PlayWaits.typed(play, act, words),
+            PlayWaits.range(play, act, words),
+            text -> PlayWaits.with(play, act, text, words),
+            waited),
+        "growx 0");
+  }
+
+  /** A field that keeps what is typed when it is left, or says what may be typed. */
+  private JTextField field(
+      String key,
+      String name,
+      int columns,
+      String value,
+      String range,
+      Function<String, Optional<Play>> read,
+      Consumer<Play> changed) {
+    JTextField field = new JTextField(value, columns);
+    field.setName(key);
+    field.setToolTipText(words.text("editor.number", name, range));
+    field.getAccessibleContext().setAccessibleName(name);
     Runnable take =
         () -> {
           if (field.getText().equals(value)) {
@@ -100,7 +159,7 @@ final class PlayForm extends JPanel {
           if (other.isPresent()) {
             changed.accept(other.get());
           } else {
-            Says.beside(field, theme, words.text("knob.refused", words.text(key), range));
+            Says.beside(field, theme, words.text("knob.refused", name, range));
           }
         };
     field.addActionListener(e -> take.run());
@@ -111,8 +170,7 @@ final class PlayForm extends JPanel {
             take.run();
           }
         });
-    into.add(label);
-    into.add(field, "gapright 14");
+    return field;
   }
 
   /** What a step shows. */
@@ -126,7 +184,8 @@ final class PlayForm extends JPanel {
         play -> {
           var changed = model.draft().steps().get(step).with(play);
           model.change(model.draft().with(step, changed), step, null);
-        });
+        },
+        model::changeWaits);
   }
 
   /** What is played before the first step. */
@@ -136,6 +195,7 @@ final class PlayForm extends JPanel {
         words,
         model.draft().start(),
         false,
-        play -> model.change(model.draft().withStart(play), model.step(), null));
+        play -> model.change(model.draft().withStart(play), model.step(), null),
+        model::changeWaits);
   }
 }

@@ -3,6 +3,7 @@ package halfwave.gui.swing;
 import halfwave.gui.presentation.EditorModel;
 import halfwave.gui.presentation.Wording;
 import halfwave.lesson.Play;
+import java.util.List;
 import javax.swing.JButton;
 import javax.swing.JPanel;
 import javax.swing.JTextArea;
@@ -47,8 +48,13 @@ final class RecordForm extends JPanel {
     begin.setVisible(!going);
     end.setVisible(!going);
     stay.setVisible(going);
+    for (JButton each : List.of(record, begin, end)) {
+      each.setEnabled(!model.sealed());
+    }
     String text = "";
-    if (going) {
+    if (model.sealed()) {
+      text = words.text("editor.sealed");
+    } else if (going) {
       text = words.text("lesson.preparing");
     } else if (model.bench().lost()) {
       text = words.text("editor.lost");

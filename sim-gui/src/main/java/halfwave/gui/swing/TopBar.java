@@ -7,15 +7,17 @@ import halfwave.gui.presentation.Wording;
 import halfwave.gui.presentation.Workbench;
 import halfwave.sequence.Deed;
 import java.awt.Component;
+import java.awt.Dimension;
 import java.util.List;
+import javax.swing.BorderFactory;
 import javax.swing.DefaultListCellRenderer;
 import javax.swing.JButton;
 import javax.swing.JComboBox;
+import javax.swing.JComponent;
 import javax.swing.JLabel;
 import javax.swing.JList;
 import javax.swing.JPanel;
 import javax.swing.JTextArea;
-import net.miginfocom.swing.MigLayout;
 import org.jspecify.annotations.Nullable;
 
 /** Bench, call, power, clock, undo: what stands above all panels. */
@@ -36,13 +38,12 @@ final class TopBar extends JPanel {
   private boolean showing;
 
   TopBar(Theme theme, Wording words, Workbench workbench) {
-    super(
-        new MigLayout(
-            "insets 8 12 8 12, gap 6, fillx, novisualpadding",
-            "[grow,fill][][]12[][][][][]12[][]"));
+    super(new Rows(theme.px(8), theme.px(16), theme.px(130)));
     this.words = words;
     this.workbench = workbench;
     setOpaque(false);
+    int side = theme.px(14);
+    setBorder(BorderFactory.createEmptyBorder(theme.px(8), side, theme.px(8), side));
     bench = Lettering.paragraph(" ", theme.heading(), theme.palette().ink());
     call = new Switch(theme, words.text("bar.call"));
     call.setName("bar.call");
@@ -66,16 +67,19 @@ final class TopBar extends JPanel {
     speed.addActionListener(e -> chooseSpeed());
     undo = button("bar.undo", () -> workbench.want(new Intent.Undo()));
     redo = button("bar.redo", () -> workbench.want(new Intent.Redo()));
-    // a long name takes a second line before anything else loses its place
-    add(bench, "wmin " + theme.px(80));
+    // neither a later time nor the other word moves what stands behind it
+    roomFor(clock, "888:88.8");
+    roomFor(play, words.text("bar.pause"));
+    // a long name takes a second line before the rest takes a second row
+    add(bench);
     add(call);
     add(power);
-    add(play);
+    add(play, Rows.GROUP);
     add(step);
     add(next);
     add(speed);
-    add(clock, "wmin " + theme.px(58));
-    add(undo);
+    add(clock);
+    add(undo, Rows.GROUP);
     add(redo);
   }
 
@@ -84,6 +88,21 @@ final class TopBar extends JPanel {
     button.setName(key);
     button.addActionListener(e -> action.run());
     return button;
+  }
+
+  private static void roomFor(JLabel label, String text) {
+    label.setMinimumSize(wide(new JLabel(text), label));
+  }
+
+  private static void roomFor(JButton button, String text) {
+    Dimension now = button.getPreferredSize();
+    Dimension other = wide(new JButton(text), button);
+    button.setMinimumSize(new Dimension(Math.max(now.width, other.width), now.height));
+  }
+
+  private static Dimension wide(JComponent sample, JComponent like) {
+    sample.setFont(like.getFont());
+    return sample.getPreferredSize();
   }
 
   private void act(Deed deed) {

@@ -370,10 +370,12 @@ public final class Window {
     Shortcuts.leaveFocus(made.bar());
     Shortcuts.leaveFocus(made.meter());
     Shortcuts.leaveFocus(made.lesson());
+    teach(made);
     Runnable states = workbench.subscribe(this::show);
     Runnable steps =
         lesson.subscribe(
             () -> {
+              teach(made);
               made.lesson().refresh();
               if (workbench.ready()) {
                 made.desk().show(workbench.shown());
@@ -391,6 +393,10 @@ public final class Window {
           made.charts().close();
         };
     return made;
+  }
+
+  private void teach(Panels p) {
+    p.teach(lesson.at() != null, frame.getHeight() / theme.ratio());
   }
 
   private JMenuBar menus(Panels p, Help opens) {
@@ -427,7 +433,7 @@ public final class Window {
             new TargetChooser(frame, words),
             work,
             new Printing(frame, words, work),
-            new LessonChoice(frame, words, lesson),
+            new LessonChoice(frame, words, lesson, editing),
             this::sheet);
     return new PaperMenu(
             words, paper, workbench::ready, sheet(), size -> remember(settings.withSheet(size)))

@@ -90,6 +90,46 @@ class EditorModelTest {
   }
 
   @Test
+  void aFaultThatIsSealedMeanwhileGoesOnWhenTheEditorCloses() {
+    bench.want(DirectBench.act(DirectBench.turn(Parameter.ROD_FILM, 1e-5)));
+    State before = bench.shown();
+    editor.create();
+    editor.choose(0);
+    editor.toBegin();
+    bench.want(DirectBench.act(DirectBench.turn(Parameter.GROUND, 1e6)), new Intent.Hide());
+    State sealed = bench.shown();
+    editor.record();
+    editor.toEnd();
+    assertThat(editor.tryIt()).isFalse();
+    assertThat(bench.shown()).as("nothing ends what the class looks for").isEqualTo(sealed);
+
+    List<String> left = new ArrayList<>();
+    editor.leave(() -> left.add("left"));
+    assertThat(left).containsExactly("left");
+    assertThat(bench.shown()).isEqualTo(sealed);
+    bench.want(new Intent.Reveal(null));
+    assertThat(Objects.requireNonNull(bench.shown().seal()).closed()).isFalse();
+
+    bench.want(new Intent.Unseal());
+    assertThat(bench.shown()).as("then the bench before the editor is back").isEqualTo(before);
+    assertThat(bench.mistakes).isEmpty();
+  }
+
+  @Test
+  void afterTheSealABenchThatWasOpenedSinceStays() {
+    editor.create();
+    editor.choose(0);
+    editor.toBegin();
+    bench.want(new Intent.Hide());
+    editor.leave(() -> {});
+    bench.want(DirectBench.opens(bench.moment().bench()));
+    State opened = bench.shown();
+    bench.want(new Intent.StepOn(1000L));
+    assertThat(bench.shown().paper()).isSameAs(opened.paper());
+    assertThat(bench.moment().timeMillis()).isEqualTo(opened.moment().timeMillis() + 1000);
+  }
+
+  @Test
   void whatIsDoneWhileItRecordsBecomesThePlayAndTheBenchComesBack() {
     bench.want(DirectBench.act(DirectBench.turn(Parameter.ROD_FILM, 1e-5)));
     State before = bench.shown();

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import halfwave.bench.Parameter;
 import halfwave.fault.Fault;
 import halfwave.fault.FaultKind;
+import halfwave.picture.DrawnBench;
 import halfwave.sequence.Deed;
 import halfwave.work.Look;
 import halfwave.work.Repair;
@@ -46,6 +47,44 @@ class SealTest {
     assertThat(BarView.of(bench.shown(), DirectBench.ENGLISH).title()).contains("changed");
     bench.want(new Intent.Undo());
     assertThat(bench.moment()).isEqualTo(before.moment());
+  }
+
+  @Test
+  void ofTheFlameOnlyIsSeenWhetherItBurnsAndTheTimelineSaysTheSame() {
+    DrawnBench healthy = SeenBench.of(bench.shown(), null, DirectBench.ENGLISH);
+    fault(FaultKind.GAS_PRESSURE_LOW);
+    bench.want(new Intent.StepOn(20_000L));
+    DrawnBench before = SeenBench.of(bench.shown(), null, DirectBench.ENGLISH);
+    bench.want(new Intent.Hide(), new Intent.StepOn(2000L));
+    DrawnBench hidden = SeenBench.of(bench.shown(), null, DirectBench.ENGLISH);
+
+    assertThat(before.flame().field().sheets()).isNotEqualTo(healthy.flame().field().sheets());
+    assertThat(hidden.flame().field().sheets()).isEqualTo(healthy.flame().field().sheets());
+    assertThat(before.arrows()).isNotNull();
+    assertThat(hidden.arrows()).as("no current is seen without a meter").isNull();
+    assertThat(lit(hidden)).isPositive();
+    assertThat(flameUntilNow()).isTrue();
+
+    bench.want(DirectBench.act(new Deed.Supply(false)), new Intent.StepOn(2000L));
+    assertThat(lit(SeenBench.of(bench.shown(), null, DirectBench.ENGLISH))).isZero();
+    assertThat(flameUntilNow()).isFalse();
+
+    bench.want(new Intent.Reveal(null));
+    assertThat(SeenBench.of(bench.shown(), null, DirectBench.ENGLISH).flame().field().sheets())
+        .isEqualTo(before.flame().field().sheets());
+  }
+
+  private static int lit(DrawnBench drawn) {
+    return drawn.moment().furnace().litCount();
+  }
+
+  private boolean flameUntilNow() {
+    StripView strip = StripView.of(bench.shown(), DirectBench.ENGLISH, 180_000, 400);
+    return strip.lanes().stream()
+        .filter(StripView.Lane::flame)
+        .flatMap(lane -> lane.bars().stream())
+        // less than the two seconds since the power went: 1/90 of three minutes
+        .anyMatch(bar -> bar.level() > 0 && bar.until() > strip.now() - 0.005);
   }
 
   @Test

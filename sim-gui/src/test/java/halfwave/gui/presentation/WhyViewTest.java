@@ -1,13 +1,19 @@
 package halfwave.gui.presentation;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.withinPercentage;
 
 import halfwave.bench.Coat;
 import halfwave.bench.Condition;
 import halfwave.bench.Parameter;
+import halfwave.circuit.Part;
+import halfwave.circuit.Solved;
 import halfwave.display.Sentences;
 import halfwave.display.UnitSystem;
+import halfwave.explain.FittedRod;
 import halfwave.explain.MomentAccount;
+import halfwave.explain.MomentAnswer;
+import halfwave.explain.VoltageLadder;
 import halfwave.instrument.HookUp;
 import halfwave.instrument.LeadEnd;
 import halfwave.instrument.Meter;
@@ -19,7 +25,9 @@ import halfwave.picture.DrawnPart;
 import halfwave.sequence.Deed;
 import java.util.List;
 import java.util.Locale;
+import java.util.Objects;
 import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 
 /** The bench is explained as it is now, in every language. */
@@ -61,6 +69,34 @@ class WhyViewTest {
     assertThat(keys(account.board()))
         .containsExactly(MessageKey.ACCOUNT_BOARD, MessageKey.BOARD_PROVED);
     assertThat(view(HEALTHY, Locale.ENGLISH).title()).startsWith("Why 2.").endsWith("DC?");
+  }
+
+  @Test
+  void aRodDrawnOutSidewaysIsComparedWithWhereItWasFitted() {
+    State drawnOut =
+        Benches.later(Benches.with(HEALTHY, Parameter.ROD_ACROSS, -1e-2), A_WHILE_MILLIS);
+    MomentAnswer answer = MomentAnswer.of(drawnOut.moment());
+    FittedRod fitted = Objects.requireNonNull(answer.fitted());
+    MomentAnswer healthy = MomentAnswer.of(Benches.later(HEALTHY, A_WHILE_MILLIS).moment());
+
+    assertThat(healthy.fitted()).isNull();
+    // the rod in its new place has another temperature than the fitted one had: a per cent of DC
+    assertThat(fitted.positiveAmps()).isCloseTo(crest(healthy.rodPositive()), withinPercentage(2));
+    assertThat(fitted.negativeAmps()).isCloseTo(crest(healthy.rodNegative()), withinPercentage(2));
+    assertThat(keys(account(drawnOut).halfCycles()))
+        .endsWith(MessageKey.ACCOUNT_ROD_IN_FLAME, MessageKey.ACCOUNT_ROD_MOVED);
+    assertThat(fitted.negativeAmps())
+        .as("the rod collects fewer ions: what is taken from the DC shrinks, and the DC grows")
+        .isGreaterThan(crest(answer.rodNegative()));
+    assertThat(fitted.dcAmps())
+        .isLessThan(((Solved) answer.loaded()).currentMeanAmps(Part.CONNECTOR));
+    for (Locale locale : List.of(Locale.ENGLISH, Locale.forLanguageTag("es"))) {
+      assertThat(view(drawnOut, locale).toString()).contains("µA").doesNotContain("{");
+    }
+  }
+
+  private static double crest(@Nullable VoltageLadder ladder) {
+    return Math.abs(Objects.requireNonNull(ladder).flameAmps());
   }
 
   @Test

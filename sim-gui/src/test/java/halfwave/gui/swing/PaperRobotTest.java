@@ -2,6 +2,8 @@ package halfwave.gui.swing;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import halfwave.io.DemonstrationText;
+import halfwave.io.ShippedDemonstrations;
 import java.awt.Image;
 import java.awt.Toolkit;
 import java.awt.datatransfer.DataFlavor;
@@ -11,6 +13,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.stream.Stream;
 import javax.swing.JButton;
+import javax.swing.JComboBox;
 import org.junit.jupiter.api.Test;
 
 /** What leaves the window arrives as a file or on the clipboard. */
@@ -63,6 +66,26 @@ class PaperRobotTest extends WithWindow {
     hand.menu("paper.handout-key");
     hand.answer("OK");
     Path file = folder.resolve("a.pdf");
+    hand.choose(file);
+    open.await("the handout", () -> Files.exists(file));
+  }
+
+  @Test
+  void aDemonstrationOfOnesOwnGoesOnPaper() throws IOException {
+    Path own = folder.resolve("own.json");
+    Files.writeString(
+        own, DemonstrationText.of(ShippedDemonstrations.named("a-dirty-rod").orElseThrow()));
+    hand.menu("paper.handout");
+    JComboBox<?> list = hand.find(JComboBox.class, "paper.demonstrations");
+    OpenWindow.onScreen(
+        () -> {
+          // any file comes last
+          list.setSelectedIndex(list.getItemCount() - 1);
+          return null;
+        });
+    hand.answer("OK");
+    hand.choose(own);
+    Path file = folder.resolve("own.pdf");
     hand.choose(file);
     open.await("the handout", () -> Files.exists(file));
   }

@@ -1,0 +1,112 @@
+package halfwave.gui.swing;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import halfwave.gui.presentation.Settings;
+import java.awt.Dimension;
+import java.awt.Rectangle;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Stream;
+import javax.swing.AbstractButton;
+import javax.swing.JComponent;
+import javax.swing.JTabbedPane;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/** On a small window a class sees the question of a demonstration with all its answers. */
+class LessonInSightRobotTest {
+
+  @TempDir private Path folder;
+
+  /**
+   * A window.
+   *
+   * @param language its language
+   * @param width its width (px)
+   * @param height its height (px)
+   */
+  record Case(String language, int width, int height) {}
+
+  static Stream<Case> cases() {
+    return Stream.of("en", "es")
+        .flatMap(l -> Stream.of(new Case(l, 1440, 900), new Case(l, 1024, 700)));
+  }
+
+  @ParameterizedTest
+  @MethodSource("cases")
+  void theQuestionIsSeenWithAllItsAnswers(Case window) throws Exception {
+    Settings settings =
+        OpenWindow.PLAIN
+            .withLanguage(window.language())
+            .withPlace(Settings.Place.at(List.of(0, 0, window.width(), window.height())));
+    try (OpenWindow open = OpenWindow.with(folder, settings)) {
+      OpenWindow.onScreen(
+          () -> {
+            open.frame().setSize(new Dimension(window.width(), window.height()));
+            open.frame().validate();
+            return null;
+          });
+      Hand hand = new Hand(open);
+      JTabbedPane tabs = hand.find(JTabbedPane.class, "tabs");
+      OpenWindow.onScreen(
+          () -> {
+            // that of demonstrations stands before the last one
+            tabs.setSelectedIndex(tabs.getTabCount() - 2);
+            return null;
+          });
+      open.settle();
+      press(hand, "lesson.a-dirty-rod");
+      int questions = 0;
+      for (int step = 0; step < 4; step++) {
+        open.await("a step", () -> ready(hand));
+        if (hand.there("vote.A")) {
+          open.settle();
+          open.settle();
+          assertThat(hidden(hand)).as("step %s", step).isEmpty();
+          questions++;
+          press(hand, "lesson.forward");
+          open.await("the answer", () -> ready(hand));
+        }
+        press(hand, "lesson.forward");
+      }
+      assertThat(questions).isEqualTo(3);
+      open.await("the last step", () -> ready(hand));
+      open.settle();
+    }
+  }
+
+  private static boolean ready(Hand hand) {
+    return hand.there("lesson.forward")
+        && hand.now(AbstractButton.class, "lesson.forward").isEnabled();
+  }
+
+  private static void press(Hand hand, String name) {
+    OpenWindow.onScreen(
+        () -> {
+          hand.now(AbstractButton.class, name).doClick(0);
+          return null;
+        });
+  }
+
+  /** Answers of which not all is seen, and the button that shows the right one. */
+  private static List<String> hidden(Hand hand) {
+    return OpenWindow.onScreen(
+        () -> {
+          List<String> hidden = new ArrayList<>();
+          for (String name : List.of("vote.A", "vote.B", "vote.C", "vote.D", "lesson.forward")) {
+            if (hand.there(name)) {
+              AbstractButton button = hand.now(AbstractButton.class, name);
+              JComponent whole = name.startsWith("vote") ? (JComponent) button.getParent() : button;
+              Rectangle seen = whole.getVisibleRect();
+              if (!seen.equals(new Rectangle(0, 0, whole.getWidth(), whole.getHeight()))) {
+                hidden.add(name + " " + seen + " of " + whole.getSize());
+              }
+            }
+          }
+          return hidden;
+        });
+  }
+}
