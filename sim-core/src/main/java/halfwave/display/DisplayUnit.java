@@ -70,6 +70,8 @@ public enum DisplayUnit {
   SQUARE_CENTIMETER(AREA, "cm²", 1e-4),
   /** Pascals. */
   PASCAL(PRESSURE, "Pa", 1),
+  /** Millibars. */
+  MILLIBAR(PRESSURE, "mbar", 100),
   /** Inches of water column; 249.08891 Pa, conventional (NIST SP 811, 2008, appendix B.8). */
   INCH_WATER_COLUMN(PRESSURE, "in w.c.", 249.08891),
   /** Degrees Celsius. */
@@ -154,7 +156,12 @@ public enum DisplayUnit {
       case LENGTH -> inch ? List.of(MIL, INCH) : List.of(MICROMETER, MILLIMETER, METER);
       case ANGLE -> List.of(DEGREE);
       case AREA -> List.of(SQUARE_MILLIMETER, SQUARE_CENTIMETER);
-      case PRESSURE -> List.of(inch ? INCH_WATER_COLUMN : PASCAL);
+      case PRESSURE ->
+          switch (system) {
+            case METRIC -> List.of(PASCAL);
+            case MILLIBAR -> List.of(MILLIBAR);
+            case INCH -> List.of(INCH_WATER_COLUMN);
+          };
       case TEMPERATURE -> List.of(inch ? DEGREE_FAHRENHEIT : DEGREE_CELSIUS);
       case TEMPERATURE_DIFFERENCE -> List.of(KELVIN);
       case FREQUENCY -> List.of(HERTZ);

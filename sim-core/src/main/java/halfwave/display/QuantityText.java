@@ -169,7 +169,7 @@ public final class QuantityText {
       }
     }
     if (dimension == Dimension.LENGTH && si == 0) {
-      return system == UnitSystem.METRIC ? DisplayUnit.MILLIMETER : DisplayUnit.INCH;
+      return system == UnitSystem.INCH ? DisplayUnit.INCH : DisplayUnit.MILLIMETER;
     }
     // volts and microamps are how the trade speaks, down to what a meter can show
     if (dimension == Dimension.CURRENT && Math.abs(si) < 0.9995e-6) {

@@ -73,6 +73,14 @@ class QuantityTextTest {
   }
 
   @Test
+  void gasPressuresCanBeInMillibars() {
+    QuantityText millibars = QuantityText.of(Locale.forLanguageTag("es"), UnitSystem.MILLIBAR);
+    assertThat(millibars.text(872, Dimension.PRESSURE)).isEqualTo("8,72 mbar");
+    assertThat(millibars.text(0.0127, Dimension.LENGTH)).isEqualTo("12,7 mm");
+    assertThat(millibars.text(0, Dimension.LENGTH)).isEqualTo("0 mm");
+  }
+
+  @Test
   void languageHasItsDecimalSign() {
     assertThat(SPANISH.text(-4.8213e-6, Dimension.CURRENT)).isEqualTo("−4,82 µA");
   }

@@ -14,7 +14,9 @@ import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
+import java.util.Locale;
 import org.jspecify.annotations.Nullable;
 
 /** Where settings are kept. A file that cannot be read, or not written, spoils nobody's lesson. */
@@ -48,7 +50,7 @@ public final class SettingsFile {
       double text = n.path("textRatio").asDouble(1);
       return new Settings(
           n.path("language").isTextual() ? n.path("language").asText() : null,
-          n.path("units").asText().equals("inch") ? UnitSystem.INCH : UnitSystem.METRIC,
+          units(n.path("units").asText()),
           n.path("dark").asBoolean(),
           n.path("motion").isBoolean() ? n.path("motion").asBoolean() : null,
           Settings.TEXT_RATIOS.contains(text) ? text : 1,
@@ -60,6 +62,13 @@ public final class SettingsFile {
     } catch (IOException | UncheckedIOException | InvalidPathException e) {
       return Settings.FIRST;
     }
+  }
+
+  private static UnitSystem units(String name) {
+    return Arrays.stream(UnitSystem.values())
+        .filter(u -> u.name().toLowerCase(Locale.ROOT).equals(name))
+        .findFirst()
+        .orElse(UnitSystem.METRIC);
   }
 
   private static Settings.Place place(JsonNode n) {
@@ -86,7 +95,7 @@ public final class SettingsFile {
   public void write(Settings settings) {
     ObjectNode n = MAPPER.createObjectNode();
     n.put("language", settings.language());
-    n.put("units", settings.units() == UnitSystem.INCH ? "inch" : "metric");
+    n.put("units", settings.units().name().toLowerCase(Locale.ROOT));
     n.put("dark", settings.dark());
     n.put("motion", settings.motion());
     n.put("textRatio", settings.textRatio());

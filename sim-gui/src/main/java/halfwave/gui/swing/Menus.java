@@ -221,20 +221,12 @@ final class Menus {
     menu.add(language);
     JMenu units = new JMenu(words.text("menu.units"));
     ButtonGroup systems = new ButtonGroup();
-    units.add(
-        choice(
-            systems,
-            "menu.metric",
-            words.text("menu.metric"),
-            settings.units() == UnitSystem.METRIC,
-            s -> s.withUnits(UnitSystem.METRIC)));
-    units.add(
-        choice(
-            systems,
-            "menu.inch",
-            words.text("menu.inch"),
-            settings.units() == UnitSystem.INCH,
-            s -> s.withUnits(UnitSystem.INCH)));
+    for (UnitSystem system : UnitSystem.values()) {
+      String key = "menu." + system.name().toLowerCase(Locale.ROOT);
+      units.add(
+          choice(
+              systems, key, words.text(key), settings.units() == system, s -> s.withUnits(system)));
+    }
     menu.add(units);
     return menu;
   }

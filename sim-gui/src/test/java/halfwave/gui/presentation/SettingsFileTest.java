@@ -38,6 +38,9 @@ class SettingsFileTest {
             new Settings.Lessons(List.of(5, 6, 1000, 720), List.of(folder.resolve("d.json"))));
     new SettingsFile(path()).write(all);
     assertThat(new SettingsFile(path()).read()).isEqualTo(all);
+    Settings millibars = all.withUnits(UnitSystem.MILLIBAR);
+    new SettingsFile(path()).write(millibars);
+    assertThat(new SettingsFile(path()).read()).isEqualTo(millibars);
   }
 
   @Test

@@ -68,6 +68,7 @@ class SettingsRobotTest extends WithWindow {
           "menu.above",
           "menu.light",
           "menu.metric",
+          "menu.millibar",
           "language.en"
         }) {
       hand.menu(choice);

@@ -37,25 +37,31 @@ class WindowTimes {
   private static final int STARTS = 7;
   private static final int DRAGS = 600;
 
+  /** As {@code Installers.java} has them. */
+  private static final List<String> PACKAGE =
+      List.of("-XX:+UseSerialGC", "-XX:TieredStopAtLevel=1");
+
   @TempDir private Path folder;
 
-  /** From the command to the first picture: the plain jar, and with an archive of its classes. */
+  /** From the command to the first picture: the plain jar, and as the package starts it. */
   @Test
   void start() throws Exception {
-    Path jar = Path.of("target", "halfwave.jar").toAbsolutePath();
-    Path archive = folder.resolve("halfwave.jsa");
-    starts("start of the plain jar", List.of("-jar", jar.toString()), STARTS);
-    starts(
-        "the start that writes the archive",
-        List.of("-XX:ArchiveClassesAtExit=" + archive, "-jar", jar.toString()),
-        1);
-    starts(
-        "start with the archive",
-        List.of("-XX:SharedArchiveFile=" + archive, "-Xshare:auto", "-jar", jar.toString()),
-        STARTS);
+    starts("start of the plain jar", List.of(), STARTS);
+    starts("start with an archive of classes", archived(List.of()), STARTS);
+    starts("start as the package does it", archived(PACKAGE), STARTS);
   }
 
-  private void starts(String what, List<String> arguments, int count) throws Exception {
+  private List<String> archived(List<String> options) throws Exception {
+    Path archive = folder.resolve("halfwave" + options.size() + ".jsa");
+    List<String> writing = new ArrayList<>(options);
+    writing.add("-XX:ArchiveClassesAtExit=" + archive);
+    starts("the start that writes the archive", writing, 1);
+    List<String> reading = new ArrayList<>(options);
+    reading.addAll(List.of("-XX:SharedArchiveFile=" + archive, "-Xshare:auto"));
+    return reading;
+  }
+
+  private void starts(String what, List<String> options, int count) throws Exception {
     Robot robot = new Robot();
     List<Double> millis = new ArrayList<>();
     List<Double> megabytes = new ArrayList<>();
@@ -66,7 +72,9 @@ class WindowTimes {
       List<String> command =
           new ArrayList<>(
               List.of(Path.of(System.getProperty("java.home"), "bin", "java").toString()));
-      command.addAll(arguments);
+      command.addAll(options);
+      command.addAll(
+          List.of("-jar", Path.of("target", "halfwave.jar").toAbsolutePath().toString()));
       ProcessBuilder builder = new ProcessBuilder(command);
       builder.environment().put("XDG_CONFIG_HOME", home.toString());
       builder.redirectErrorStream(true).redirectOutput(folder.resolve("out").toFile());
