@@ -9,9 +9,11 @@ import halfwave.quiz.CallSheet;
 import halfwave.quiz.Quiz;
 import halfwave.quiz.ServiceCall;
 import halfwave.quiz.Variant;
+import halfwave.quiz.Visit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
 
 /**
@@ -57,6 +59,14 @@ public final class Grader {
     List<CallMarks> calls = quiz.calls().stream().map(call -> grade(call, sheet)).toList();
     double total = SheetMarks.mean(quiz, calls, CallMarks::totalRatio);
     return new SheetMarks(sheet, calls, total, total >= quiz.passRatio(), remarks(sheet));
+  }
+
+  /** A call of a sheet played again, as it is marked; empty where it was not begun. */
+  public Optional<Visit> visit(ServiceCall call, AnswerSheet sheet) {
+    Variant variant = Variant.of(call, quiz.seed(), sheet.learner());
+    return sheet
+        .call(call.name())
+        .map(c -> Replay.of(variant, c, quiz.rules().hints(), appearances).visit());
   }
 
   private CallMarks grade(ServiceCall call, AnswerSheet sheet) {

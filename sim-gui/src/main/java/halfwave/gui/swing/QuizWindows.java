@@ -139,7 +139,7 @@ final class QuizWindows {
 
   /** Whether something is played or written, for tests. */
   boolean busy() {
-    return quiz.busy() || practice.busy() || desk.busy();
+    return quiz.busy() || practice.busy() || desk.busy() || desk.playing();
   }
 
   /** Nobody waits any more. */

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import halfwave.bench.ShippedBenches;
 import halfwave.fault.FaultKind;
+import halfwave.grading.CallMarks;
 import halfwave.grading.ClassReport;
 import halfwave.grading.SheetMarks;
 import halfwave.io.QuizFile;
@@ -183,6 +184,30 @@ class DeskModelTest {
     assertThat(Objects.requireNonNull(model.state().marked()).changes())
         .singleElement()
         .matches(c -> c.beforeRatio() == 0.001);
+  }
+
+  @Test
+  void aContestedCallIsPlayedAgainAsItStood() throws Exception {
+    DeskModel model = marked(folder.resolve("sheets"));
+    SheetMarks sheet = Objects.requireNonNull(model.state().marked()).report().sheets().get(0);
+    CallMarks call = sheet.calls().get(0);
+    assertThat(model.replay(call)).isEmpty();
+    model.playAgain(sheet, call);
+    DeskReplay replay = model.replay(call).orElseThrow();
+    assertThat(model.replay(sheet.calls().get(1))).isEmpty();
+    assertThat(replay.acts()).hasSameSizeAs(call.moves());
+    List<List<String>> rows = new DeskTables(WORDS).moves(call).rows();
+    int readings = 0;
+    for (int k = 0; k < rows.size(); k++) {
+      // the table beside the picture tells of the same move
+      ReplayView view = ReplayView.of(replay, k, WORDS);
+      assertThat(view.move()).isEqualTo((k + 1) + " of " + rows.size() + ": " + rows.get(k).get(1));
+      assertThat(view.standing()).startsWith("Minute " + rows.get(k).get(0) + " · power o");
+      assertThat(view.reading()).isIn("", rows.get(k).get(2));
+      readings += view.reading().isEmpty() ? 0 : 1;
+    }
+    assertThat(readings).as("moves with a meter").isPositive();
+    assertThat(failures).isEmpty();
   }
 
   @Test

@@ -70,7 +70,12 @@ class DeskRobotTest {
       hands.tab(2);
       wrong(open, wrong);
       assertThat(hands.chosen("desk.learner")).isEqualTo(1);
-      hands.row("desk.moves", 0);
+      hands.idle();
+      hands.press("desk.replay-last");
+      assertThat(text(hand, "desk.replay-move")).contains(hands.rows("desk.moves") + " of ");
+      hands.press("desk.replay-first");
+      assertThat(text(hand, "desk.replay-move")).startsWith("1 of ");
+      wrong(open, wrong);
       hands.choose("desk.call", 1);
       assertThat(hands.rows("desk.moves")).isGreaterThan(2);
     }
