@@ -73,16 +73,19 @@ final class QuizWindows {
 
   private SideWindow makePractice() {
     Dress d = dress();
-    PracticePanel panel = new PracticePanel(d.theme(), d.words(), practice);
+    PracticePanel panel = new PracticePanel(d.theme(), d.words(), practice, files(d));
     practised = practice.subscribe(panel::refresh);
     practice.open();
     return window("practice", "quiz", d.words().text("practice.title"), panel, d.theme());
   }
 
+  private DeskFiles files(Dress d) {
+    return new DeskFiles(over, d.words(), size);
+  }
+
   private SideWindow makeDesk() {
     Dress d = dress();
-    DeskFiles files = new DeskFiles(over, d.words(), size);
-    DeskPanel panel = new DeskPanel(d.theme(), d.words(), desk, files);
+    DeskPanel panel = new DeskPanel(d.theme(), d.words(), desk, files(d));
     instructed = desk.subscribe(panel::refresh);
     desk.begin();
     return window("desk", "desk", d.words().text("desk.title"), panel, d.theme());
@@ -132,14 +135,20 @@ final class QuizWindows {
     quiz.open(file);
   }
 
-  /** Whether the program may end: the quiz on the desk is saved, or nobody minds. */
+  /** Whether the program may end: what was written is saved, or nobody minds. */
   boolean mayLeave() {
-    return new DeskFiles(over, dress().words(), size).mayLeave(over, desk);
+    DeskFiles files = files(dress());
+    return files.mayLeave(over, desk)
+        && files.mayLeave(over, practice.routine().unsaved(), "routine.unsaved", "routine.title");
   }
 
   /** Whether something is played or written, for tests. */
   boolean busy() {
-    return quiz.busy() || practice.busy() || desk.busy() || desk.playing();
+    return quiz.busy()
+        || practice.busy()
+        || practice.routine().busy()
+        || desk.busy()
+        || desk.playing();
   }
 
   /** Nobody waits any more. */

@@ -49,6 +49,17 @@ final class QuizScreens {
   private void practice(SidePictures pictures, QuizHands hands, String name) throws Exception {
     hands.practise();
     pictures.paint("practice", "practice-choice-" + name);
+    hands.choose("practice.objective", 1);
+    hands.press("routine.show");
+    hands.press("routine.open");
+    hands.hand().choose(Path.of("..", "docs", "examples", "routine.json"));
+    hands.idle();
+    hands.row("routine.steps", 1);
+    hands.press("routine.compare");
+    hands.idle();
+    pictures.paint("practice", "practice-routine-" + name);
+    hands.press("routine.back");
+    hands.choose("practice.objective", 0);
     hands.choose("practice.help", 1);
     hands.first();
     for (int k = 0; k < 5; k++) {
