@@ -11,6 +11,7 @@ import halfwave.io.BadInputException;
 import halfwave.io.Engine;
 import halfwave.io.MarksJson;
 import halfwave.io.QuizFile;
+import halfwave.io.QuizRecoveryFile;
 import halfwave.io.QuizText;
 import halfwave.io.SheetFolder;
 import halfwave.message.Message;
@@ -104,6 +105,16 @@ public final class DeskModel {
         watch -> {
           Quiz bank = shipped.get();
           return () -> state = state.opened(bank, DeskDraft.fresh(bank));
+        });
+  }
+
+  /** Puts a quiz on the desk that was never saved. */
+  void bringBack(QuizRecoveryFile left) {
+    work.begin(
+        watch -> {
+          Quiz bank = shipped.get();
+          DeskDraft draft = DeskDraft.of(left);
+          return () -> state = state.broughtBack(bank, draft);
         });
   }
 

@@ -1,18 +1,24 @@
 package halfwave.gui.swing;
 
+import halfwave.gui.presentation.DeskAutosave;
 import halfwave.gui.presentation.DeskModel;
 import halfwave.gui.presentation.PracticeModel;
 import halfwave.gui.presentation.QuizModel;
+import halfwave.gui.presentation.RecoveryFolder;
+import halfwave.gui.presentation.RecoveryWords;
 import halfwave.gui.presentation.Wording;
+import halfwave.io.QuizRecoveryFile;
 import halfwave.paper.PaperSize;
 import java.awt.event.KeyEvent;
 import java.nio.file.Path;
+import java.util.concurrent.Executor;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
 import javax.swing.JFrame;
 import javax.swing.JMenu;
 import javax.swing.JMenuItem;
 import javax.swing.JPanel;
+import javax.swing.SwingUtilities;
 import org.jspecify.annotations.Nullable;
 
 /** The windows of the menu Quiz. */
@@ -22,6 +28,7 @@ final class QuizWindows {
   private final QuizModel quiz;
   private final PracticeModel practice;
   private final DeskModel desk;
+  private final DeskAutosave autosave;
   private final Supplier<PaperSize> size;
   private final Consumer<String> help;
   private @Nullable Dress dress;
@@ -40,12 +47,15 @@ final class QuizWindows {
       QuizModel quiz,
       PracticeModel practice,
       DeskModel desk,
+      RecoveryFolder<QuizRecoveryFile> left,
+      Executor background,
       Supplier<PaperSize> size,
       Consumer<String> help) {
     this.over = over;
     this.quiz = quiz;
     this.practice = practice;
     this.desk = desk;
+    autosave = new DeskAutosave(desk, left, background, SwingUtilities::invokeLater);
     this.size = size;
     this.help = help;
   }
@@ -151,8 +161,32 @@ final class QuizWindows {
         || desk.playing();
   }
 
+  /** A quiz may have been left behind by a program that did not end as it should. */
+  void look() {
+    autosave.look(
+        found -> {
+          Wording words = dress().words();
+          new FileQuestions(words)
+              .bringBack(
+                  over,
+                  RecoveryWords.quiz(found, words),
+                  words.text("recovery.title-quiz"),
+                  () -> {
+                    autosave.bringBack(found);
+                    deskWindow = SideWindow.shown(deskWindow, this::makeDesk);
+                  },
+                  autosave::leave);
+        });
+  }
+
+  /** Time has passed on the wall (ms, of any clock that does not go back). */
+  void tick(long nowMillis) {
+    autosave.tick(nowMillis);
+  }
+
   /** Nobody waits any more. */
   void end() {
+    autosave.end();
     moves.run();
     practised.run();
     instructed.run();

@@ -171,6 +171,8 @@ public final class Window {
             outlooks,
             Instant::now,
             this::trouble),
+        new RecoveryFolder<>(file.folder(), RecoveryFolder.QUIZ),
+        models.background(),
         this::sheet,
         this::help);
   }
@@ -226,7 +228,7 @@ public final class Window {
             remember(settings.withCautionsSeen());
           }
           // one question after the other
-          autosave.look(left -> files.askBack(left, autosave), editing::look);
+          autosave.look(left -> files.askBack(left, autosave), () -> editing.look(quizzes::look));
           waiting = given;
         });
   }
@@ -316,6 +318,7 @@ public final class Window {
       }
     }
     editing.tick(now / 1_000_000);
+    quizzes.tick(now / 1_000_000);
   }
 
   /** Explanations cost time: they are made while somebody looks. */
