@@ -311,6 +311,11 @@ public final class QuizModel implements Visiting {
     return now != null && (left || now.over() || timeUp());
   }
 
+  /** Whether somebody is being examined: the quiz was begun, and something can still be done. */
+  public boolean taken() {
+    return attempt != null && !over();
+  }
+
   /** Hands in what there is; calls that are not done count nothing. */
   public void handIn() {
     if (!work.busy() && attempt != null) {

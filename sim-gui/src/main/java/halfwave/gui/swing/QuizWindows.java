@@ -31,6 +31,8 @@ final class QuizWindows {
   private final DeskAutosave autosave;
   private final Supplier<PaperSize> size;
   private final Consumer<String> help;
+  private final Examination examination;
+  private final Runnable covers;
   private @Nullable Dress dress;
   private @Nullable SideWindow quizWindow;
   private @Nullable SideWindow practiceWindow;
@@ -58,6 +60,8 @@ final class QuizWindows {
     autosave = new DeskAutosave(desk, left, background, SwingUtilities::invokeLater);
     this.size = size;
     this.help = help;
+    examination = new Examination(over, quiz, this::take);
+    covers = quiz.subscribe(examination::follow);
   }
 
   /** Another language or look: what is open is made anew, the rest when it is opened. */
@@ -145,6 +149,11 @@ final class QuizWindows {
     quiz.open(file);
   }
 
+  /** Covers the main window while somebody is examined; told after each of its looks. */
+  Examination examination() {
+    return examination;
+  }
+
   /** Whether the program may end: what was written is saved, or nobody minds. */
   boolean mayLeave() {
     DeskFiles files = files(dress());
@@ -187,6 +196,7 @@ final class QuizWindows {
   /** Nobody waits any more. */
   void end() {
     autosave.end();
+    covers.run();
     moves.run();
     practised.run();
     instructed.run();

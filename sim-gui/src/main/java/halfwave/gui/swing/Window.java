@@ -319,6 +319,9 @@ public final class Window {
     }
     editing.tick(now / 1_000_000);
     quizzes.tick(now / 1_000_000);
+    if (quizzes.examination().covers() && wall.shown() != null) {
+      wall.turn();
+    }
   }
 
   /** Explanations cost time: they are made while somebody looks. */
@@ -353,7 +356,9 @@ public final class Window {
     LongWork work = new LongWork(frame, words, made.notice()::setText, this::trouble);
     tools.dress(theme, words, files, new TargetChooser(frame, words), work);
     quizzes.dress(theme, words);
-    frame.setJMenuBar(menus(made, help));
+    Menus menus = menus(made, help);
+    frame.setJMenuBar(bar(made, menus));
+    quizzes.examination().dress(theme, words, menus.examinationBar());
     new Shortcuts(frame.getRootPane(), models, wall, made).bind();
     Shortcuts.leaveFocus(made.bar());
     Shortcuts.leaveFocus(made.meter());
@@ -380,21 +385,23 @@ public final class Window {
     return made;
   }
 
-  private JMenuBar menus(Panels p, Help opens) {
-    JMenuBar bar =
-        new Menus(
-                words,
-                workbench,
-                files,
-                settings,
-                moves(),
-                () -> settings.recent(),
-                this::change,
-                p.drawing(),
-                wall::turn,
-                opens,
-                this::quit)
-            .bar();
+  private Menus menus(Panels p, Help opens) {
+    return new Menus(
+        words,
+        workbench,
+        files,
+        settings,
+        moves(),
+        () -> settings.recent(),
+        this::change,
+        p.drawing(),
+        wall::turn,
+        opens,
+        this::quit);
+  }
+
+  private JMenuBar bar(Panels p, Menus menus) {
+    JMenuBar bar = menus.bar();
     bar.add(paperMenu(p), 1);
     bar.add(editing.menu(), bar.getMenuCount() - 1);
     bar.add(tools.menu(), bar.getMenuCount() - 1);
@@ -464,7 +471,9 @@ public final class Window {
   }
 
   private void quit() {
-    editing.leave(this::quitBench);
+    if (quizzes.examination().mayEnd()) {
+      editing.leave(this::quitBench);
+    }
   }
 
   private void quitBench() {

@@ -140,6 +140,20 @@ class QuizModelTest {
   }
 
   @Test
+  void somebodyIsExaminedFromTheBeginningToTheEnd() {
+    QuizModel model = model();
+    model.open(SmallQuiz.file(folder, Rules.STANDARD));
+    assertThat(model.taken()).as("only opened").isFalse();
+    model.keep(model.start().withLearner("A-17").withSheet(sheet()));
+    model.begin();
+    model.want(MOVES.get(0));
+    assertThat(model.taken()).isTrue();
+    assertThat(begun(Rules.STANDARD, "A-17").taken()).as("gone on after a crash").isTrue();
+    model.handIn();
+    assertThat(model.taken()).isFalse();
+  }
+
+  @Test
   void whatIsDangerousStopsTheCallAndSaysWhatToMind() {
     QuizModel model = begun(Rules.STANDARD, "A-17");
     model.want(new Move.Repaired(Repair.REMAKE_CONNECTOR));

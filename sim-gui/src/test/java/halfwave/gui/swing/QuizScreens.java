@@ -42,7 +42,11 @@ final class QuizScreens {
       hands.act(0, spanish ? "separación" : "gap");
       hands.front("visit.tabs", 0);
       pictures.paint("quiz", "quiz-danger-" + name);
-      practice(pictures, hands, name);
+    }
+    // a quiz that is being taken covers the menus of practice
+    try (OpenWindow open = OpenWindow.with(own, settings)) {
+      String name = language + (dark ? "-dark-" : "-light-") + Math.round(100 * text);
+      practice(new SidePictures(open), new QuizHands(open, new Hand(open), own), name);
     }
   }
 
