@@ -8,6 +8,7 @@ import halfwave.quiz.Appearances;
 import halfwave.quiz.CallSheet;
 import halfwave.quiz.Quiz;
 import halfwave.quiz.ServiceCall;
+import halfwave.quiz.Sitting;
 import halfwave.quiz.Variant;
 import halfwave.quiz.Visit;
 import java.util.ArrayList;
@@ -94,6 +95,13 @@ public final class Grader {
       if (quiz.call(call.call()).isEmpty()) {
         remarks.add(Message.of(MessageKey.GRADE_NO_SUCH_CALL, Argument.text(call.call())));
       }
+    }
+    for (Sitting.Restart restart : sheet.sitting().restarts()) {
+      remarks.add(
+          Message.of(
+              restart.known() ? MessageKey.GRADE_RESTARTED : MessageKey.GRADE_RESTARTED_UNKNOWN,
+              Argument.count(restart.fromSeconds() / 60),
+              Argument.count(restart.toSeconds() / 60)));
     }
     double limit = 60 * quiz.rules().wallMinutes() * sheet.extraTimeRatio();
     long last =

@@ -156,7 +156,12 @@ public final class Window {
     return new QuizWindows(
         frame,
         new QuizModel(
-            own("quiz"), SwingUtilities::invokeLater, System::nanoTime, outlooks, this::trouble),
+            own("quiz"),
+            SwingUtilities::invokeLater,
+            System::nanoTime,
+            Instant::now,
+            outlooks,
+            this::trouble),
         new PracticeModel(
             own("practice"),
             SwingUtilities::invokeLater,
