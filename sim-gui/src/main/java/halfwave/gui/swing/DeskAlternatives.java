@@ -35,7 +35,8 @@ final class DeskAlternatives extends JPanel {
     remove =
         Forms.button(
             words, "desk.remove-alternative", "desk.remove-alternative-tip", this::removed);
-    add(Forms.row(add, remove), "skip, growx 0, wrap");
+    add(add, "skip, growx 0, wmin 0, wrap");
+    add(remove, "skip, growx 0, wmin 0, wrap");
     first = new DeskFaultRow(theme, words, this, "desk.first", "desk.no-fault");
     second = new DeskFaultRow(theme, words, this, "desk.second", "desk.no-second");
   }

@@ -3,6 +3,8 @@ package halfwave.gui.swing;
 import halfwave.gui.presentation.DeskReplay;
 import halfwave.gui.presentation.ReplayView;
 import halfwave.gui.presentation.Wording;
+import java.awt.Insets;
+import java.util.List;
 import java.util.function.IntConsumer;
 import java.util.function.IntSupplier;
 import javax.swing.JButton;
@@ -50,7 +52,11 @@ final class DeskReplayPanel extends JPanel {
     back = step("desk.replay-back", () -> at - 1);
     next = step("desk.replay-next", () -> at + 1);
     last = step("desk.replay-last", () -> count() - 1);
-    add(Forms.row(first, back, next, last), "wmin 0, wrap");
+    JPanel steps =
+        new JPanel(new MigLayout("insets 0, gap 6, novisualpadding", "[0:pref,fill]".repeat(4)));
+    steps.setOpaque(false);
+    List.of(first, back, next, last).forEach(steps::add);
+    add(steps, "wmin 0, wrap");
     move = Lettering.paragraph(words.text("desk.choose-move"), theme.heading(), p.ink());
     move.setName("desk.replay-move");
     add(move, "growx, wmin 0, wrap");
@@ -69,7 +75,9 @@ final class DeskReplayPanel extends JPanel {
   }
 
   private JButton step(String key, IntSupplier to) {
-    return Forms.button(words, key, key + "-tip", () -> chosen.accept(to.getAsInt()));
+    JButton button = Forms.button(words, key, key + "-tip", () -> chosen.accept(to.getAsInt()));
+    button.setMargin(new Insets(2, 4, 2, 4));
+    return button;
   }
 
   private int count() {
