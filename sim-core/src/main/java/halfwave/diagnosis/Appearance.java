@@ -45,6 +45,11 @@ public final class Appearance {
     this.call = call;
   }
 
+  /** The heating call it was prepared with. */
+  public HeatingCall call() {
+    return call;
+  }
+
   List<Outcome> of(List<Check> checks) {
     return checks.stream().map(this::outcome).toList();
   }
@@ -56,7 +61,7 @@ public final class Appearance {
     } else if (check instanceof Check.Light) {
       return new Outcome.Found(call.code());
     } else if (check instanceof Check.Looked looked) {
-      Optional<Moment> moment = at(looked.occasion());
+      Optional<Moment> moment = looked.occasion().in(call);
       return moment.isEmpty()
           ? new Outcome.NotReached()
           : new Outcome.Found(
@@ -64,19 +69,9 @@ public final class Appearance {
                   .look()
                   .at(scenes.computeIfAbsent(looked.occasion(), o -> scene(moment.get()))));
     } else if (check instanceof Check.Read read) {
-      return at(read.occasion()).map(m -> read(read, m)).orElse(new Outcome.NotReached());
+      return read.occasion().in(call).map(m -> read(read, m)).orElse(new Outcome.NotReached());
     }
     throw new IllegalStateException("no outcome of " + check);
-  }
-
-  private Optional<Moment> at(Occasion occasion) {
-    return switch (occasion) {
-      case STANDBY -> Optional.of(call.standby());
-      case START -> Optional.of(call.start());
-      case TRIAL -> call.trial();
-      case LOSS -> call.loss();
-      case WARM -> call.warm();
-    };
   }
 
   private Scene scene(Moment moment) {

@@ -1,10 +1,13 @@
 package halfwave.diagnosis;
 
+import halfwave.evidence.HeatingCall;
+import halfwave.sequence.Moment;
 import halfwave.work.Look;
 import halfwave.work.MeterTest;
 import halfwave.work.Work;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 
 /** When something is checked. The minutes are those of waiting [common practice, no source]. */
 public enum Occasion {
@@ -28,6 +31,17 @@ public enum Occasion {
   /** Minutes until it comes. */
   int waitMinutes() {
     return waitMinutes;
+  }
+
+  /** The moment of it in a heating call; empty where the call does not come to it. */
+  public Optional<Moment> in(HeatingCall call) {
+    return switch (this) {
+      case STANDBY -> Optional.of(call.standby());
+      case START -> Optional.of(call.start());
+      case TRIAL -> call.trial();
+      case LOSS -> call.loss();
+      case WARM -> call.warm();
+    };
   }
 
   /** Name in commands and files. */

@@ -8,10 +8,13 @@ import halfwave.quiz.Appearances;
 import halfwave.quiz.CallSheet;
 import halfwave.quiz.Quiz;
 import halfwave.quiz.ServiceCall;
+import halfwave.quiz.Sitting;
 import halfwave.quiz.Variant;
+import halfwave.quiz.Visit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
 
 /**
@@ -65,6 +68,14 @@ public final class Grader {
     return new SheetMarks(sheet, calls, total, total >= quiz.passRatio(), remarks(sheet));
   }
 
+  /** A call of a sheet played again, as it is marked; empty where it was not begun. */
+  public Optional<Visit> visit(ServiceCall call, AnswerSheet sheet) {
+    Variant variant = Variant.of(call, quiz.seed(), sheet.learner());
+    return sheet
+        .call(call.name())
+        .map(c -> Replay.of(variant, c, quiz.rules().hints(), appearances).visit());
+  }
+
   /** The marks of one of its calls. */
   CallMarks grade(ServiceCall call, AnswerSheet sheet) {
     Variant variant = Variant.of(call, quiz.seed(), sheet.learner());
@@ -91,6 +102,13 @@ public final class Grader {
       if (quiz.call(call.call()).isEmpty()) {
         remarks.add(Message.of(MessageKey.GRADE_NO_SUCH_CALL, Argument.text(call.call())));
       }
+    }
+    for (Sitting.Restart restart : sheet.sitting().restarts()) {
+      remarks.add(
+          Message.of(
+              restart.known() ? MessageKey.GRADE_RESTARTED : MessageKey.GRADE_RESTARTED_UNKNOWN,
+              Argument.count(restart.fromSeconds() / 60),
+              Argument.count(restart.toSeconds() / 60)));
     }
     double limit = 60 * quiz.rules().wallMinutes() * sheet.extraTimeRatio();
     long last =

@@ -220,7 +220,7 @@ public final class QuizFile {
             () -> value.refused(Message.of(MessageKey.ALLOWED_ONE_OF, Argument.text(ids))));
   }
 
-  private static int count(JsonValue value, int least, int most) {
+  static int count(JsonValue value, int least, int most) {
     long number = value.wholeNumber();
     if (!(number >= least && number <= most)) {
       throw value.refused(JsonValue.between(least, most));

@@ -43,7 +43,7 @@ public final class QuizText {
     }
   }
 
-  private static ObjectNode node(Quiz quiz, boolean sealed) {
+  static ObjectNode node(Quiz quiz, boolean sealed) {
     ObjectNode root = JsonNodeFactory.instance.objectNode();
     root.put("format", QuizFile.FORMAT).put("version", QuizFile.VERSION).put("name", quiz.name());
     LanguageWords.put(root, "title", quiz.title());

@@ -14,6 +14,7 @@ import halfwave.quiz.CallSheet;
 import halfwave.quiz.Conclusion;
 import halfwave.quiz.Quiz;
 import halfwave.quiz.ServiceCall;
+import halfwave.quiz.Sitting;
 import halfwave.work.FurnacePart;
 import halfwave.work.Repair;
 import java.nio.file.Path;
@@ -35,6 +36,9 @@ public final class SheetFile {
 
   private static final double MOST_EXTRA_RATIO = 10;
   private static final long MOST_SECONDS = 10_000_000;
+
+  /** The year 9999. */
+  private static final long MOST_EPOCH_SECONDS = 253_402_300_799L;
 
   private SheetFile() {}
 
@@ -62,7 +66,9 @@ public final class SheetFile {
             "quizHash",
             "learner",
             "extraTimeRatio",
-            "calls");
+            "calls",
+            "begunSeconds",
+            "restarts");
     if (!f.get("quiz").text().equals(quiz.name())) {
       throw f.get("quiz")
           .refused(Message.of(MessageKey.ALLOWED_ONE_OF, Argument.text(quiz.name())));
@@ -82,7 +88,20 @@ public final class SheetFile {
         f.get("quizHash").text(),
         LanguageWords.filled(f.get("learner")),
         ratio(f.get("extraTimeRatio")),
-        calls);
+        calls,
+        new Sitting(
+            f.orElse("begunSeconds", v -> whole(v, MOST_EPOCH_SECONDS), 0L),
+            f.orElse("restarts", v -> v.list(SheetFile::restart), List.of())));
+  }
+
+  private static Sitting.Restart restart(JsonValue value) {
+    JsonFields f = value.fields("fromSeconds", "toSeconds");
+    long from = whole(f.get("fromSeconds"), MOST_SECONDS);
+    long to = whole(f.get("toSeconds"), MOST_SECONDS);
+    if (to < from) {
+      throw f.get("toSeconds").refused(JsonValue.between(from, MOST_SECONDS));
+    }
+    return new Sitting.Restart(from, to);
   }
 
   private static double ratio(JsonValue value) {
@@ -145,6 +164,21 @@ public final class SheetFile {
         .put("quizHash", sheet.quizHash())
         .put("learner", sheet.learner())
         .put("extraTimeRatio", sheet.extraTimeRatio());
+    if (sheet.sitting().begunSeconds() > 0) {
+      root.put("begunSeconds", sheet.sitting().begunSeconds());
+    }
+    if (!sheet.sitting().restarts().isEmpty()) {
+      ArrayNode restarts = root.putArray("restarts");
+      sheet
+          .sitting()
+          .restarts()
+          .forEach(
+              r ->
+                  restarts
+                      .addObject()
+                      .put("fromSeconds", r.fromSeconds())
+                      .put("toSeconds", r.toSeconds()));
+    }
     ArrayNode calls = root.putArray("calls");
     for (CallSheet call : sheet.calls()) {
       ObjectNode node = calls.addObject().put("call", call.call());

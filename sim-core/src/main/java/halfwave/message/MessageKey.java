@@ -1114,6 +1114,10 @@ public enum MessageKey {
   GRADE_NO_SUCH_CALL,
   /** Remark: minutes, limit. */
   GRADE_OVER_TIME,
+  /** Remark: minute of the last move before the program was closed, minute it was opened again. */
+  GRADE_RESTARTED,
+  /** The same where nobody knows how long it was closed. */
+  GRADE_RESTARTED_UNKNOWN,
   /** At most two faults of different kinds. */
   ALLOWED_HIDDEN,
   /** A sealed text as it was handed out. */

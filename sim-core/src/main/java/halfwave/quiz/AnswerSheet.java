@@ -13,6 +13,7 @@ import java.util.Optional;
  * @param learner name or code
  * @param extraTimeRatio time by the wall over that of the others (1); one or above
  * @param calls each call at most once, in the order in which they were begun
+ * @param sitting when it was taken by the computer's clock
  */
 public record AnswerSheet(
     String engine,
@@ -20,11 +21,39 @@ public record AnswerSheet(
     String quizHash,
     String learner,
     double extraTimeRatio,
-    List<CallSheet> calls) {
+    List<CallSheet> calls,
+    Sitting sitting) {
 
   /** Takes a copy. */
   public AnswerSheet {
     calls = List.copyOf(calls);
+  }
+
+  /** One of which nobody knows when it was taken. */
+  public AnswerSheet(
+      String engine,
+      String quiz,
+      String quizHash,
+      String learner,
+      double extraTimeRatio,
+      List<CallSheet> calls) {
+    this(engine, quiz, quizHash, learner, extraTimeRatio, calls, Sitting.UNKNOWN);
+  }
+
+  /** The same, taken then. */
+  public AnswerSheet with(Sitting other) {
+    return new AnswerSheet(engine, quiz, quizHash, learner, extraTimeRatio, calls, other);
+  }
+
+  /** Seconds by the clock on the wall at the last that is known; zero at the beginning. */
+  public long wallSeconds() {
+    long moved =
+        calls.stream()
+            .flatMap(c -> c.moves().stream())
+            .mapToLong(CallSheet.Logged::wallSeconds)
+            .max()
+            .orElse(0);
+    return Math.max(moved, sitting.lastSeconds());
   }
 
   /** What was handed in of a call. */
@@ -39,6 +68,6 @@ public record AnswerSheet(
     if (call(other.call()).isEmpty()) {
       all.add(other);
     }
-    return new AnswerSheet(engine, quiz, quizHash, learner, extraTimeRatio, all);
+    return new AnswerSheet(engine, quiz, quizHash, learner, extraTimeRatio, all, sitting);
   }
 }

@@ -39,6 +39,11 @@ public final class Appearances {
     return known;
   }
 
+  /** The heating call of a bench. */
+  HeatingCall call(Bench bench, BoardSettings settings, long seed) {
+    return appearance(new Key(bench, settings, seed)).call();
+  }
+
   private Appearance appearance(Key key) {
     if (calls.size() > MOST) {
       calls.clear();

@@ -7,6 +7,7 @@ import halfwave.diagnosis.Cause;
 import halfwave.diagnosis.Check;
 import halfwave.diagnosis.Outcome;
 import halfwave.evidence.Course;
+import halfwave.evidence.HeatingCall;
 import halfwave.fault.Fault;
 import halfwave.fault.FaultKind;
 import halfwave.work.Caution;
@@ -230,6 +231,21 @@ public final class Visit {
   /** What is still wrong. */
   public Cause left() {
     return left;
+  }
+
+  /** The furnace with what is still wrong with it; without a test signal. */
+  Bench bench() {
+    return bench;
+  }
+
+  /** The same visit before anything was done. */
+  Visit again() {
+    return begin(variant, appearances, hints);
+  }
+
+  /** The heating call that a check looks at, from what is remembered. */
+  HeatingCall heatingCall(Check check) {
+    return appearances.call(benchFor(check), variant.call().settings(), variant.seed());
   }
 
   /** Whether the furnace switch is on. */

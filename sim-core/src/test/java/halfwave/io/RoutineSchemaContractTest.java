@@ -3,6 +3,7 @@ package halfwave.io;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
 
+import halfwave.grading.Routine;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -20,6 +21,15 @@ class RoutineSchemaContractTest {
     String text = Files.readString(Path.of("..", "docs", "examples", "routine.json"));
     assertThat(SCHEMA.errors(text)).isEmpty();
     assertThat(RoutineFile.of(SchemaFile.value(text)).steps()).hasSize(10);
+  }
+
+  @Test
+  void whatIsWrittenIsReadAgain() throws IOException {
+    String text = Files.readString(Path.of("..", "docs", "examples", "routine.json"));
+    Routine routine = RoutineFile.of(SchemaFile.value(text));
+    String written = RoutineText.of(routine);
+    assertThat(SCHEMA.errors(written)).isEmpty();
+    assertThat(RoutineFile.of(SchemaFile.value(written))).isEqualTo(routine);
   }
 
   @ParameterizedTest

@@ -4,9 +4,9 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import halfwave.grading.CallCheck;
-import halfwave.grading.ExpertPath;
 import halfwave.grading.Grader;
 import halfwave.grading.Routine;
+import halfwave.grading.RoutineTrial;
 import halfwave.io.RoutineFile;
 import halfwave.message.Argument;
 import halfwave.message.Message;
@@ -14,8 +14,6 @@ import halfwave.message.MessageKey;
 import halfwave.quiz.Appearances;
 import halfwave.quiz.Quiz;
 import halfwave.quiz.ServiceCall;
-import halfwave.quiz.Variant;
-import halfwave.quiz.Visit;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -84,25 +82,23 @@ final class QuizCheckCommand implements Callable<Integer> {
     ObjectNode root = JsonNodeFactory.instance.objectNode().put("routine", own.name());
     ArrayNode calls = root.putArray("calls");
     for (ServiceCall call : quiz.calls()) {
-      Variant variant = Variant.numbered(call, quiz.seed(), 0);
-      Visit visit = own.at(variant, appearances);
-      Visit expert = ExpertPath.of(grader.assessor(call), variant, appearances).end();
+      RoutineTrial trial = RoutineTrial.of(grader, own, call, appearances);
       table.add(
           List.of(
               call.name(),
-              standard.sentences().truth(visit.whole()),
-              Integer.toString(visit.minutes()),
-              Integer.toString(visit.partsUnits()),
-              Integer.toString(expert.minutes()),
-              Integer.toString(expert.partsUnits())));
+              standard.sentences().truth(trial.whole()),
+              Integer.toString(trial.minutes()),
+              Integer.toString(trial.partsUnits()),
+              Integer.toString(trial.expertMinutes()),
+              Integer.toString(trial.expertUnits())));
       calls
           .addObject()
           .put("call", call.name())
-          .put("whole", visit.whole())
-          .put("minutes", visit.minutes())
-          .put("partsUnits", visit.partsUnits())
-          .put("expertMinutes", expert.minutes())
-          .put("expertPartsUnits", expert.partsUnits());
+          .put("whole", trial.whole())
+          .put("minutes", trial.minutes())
+          .put("partsUnits", trial.partsUnits())
+          .put("expertMinutes", trial.expertMinutes())
+          .put("expertPartsUnits", trial.expertUnits());
       progress.goOn(calls.size(), quiz.calls().size());
     }
     progress.end();

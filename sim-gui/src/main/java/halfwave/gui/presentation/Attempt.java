@@ -8,6 +8,7 @@ import halfwave.quiz.Conclusion;
 import halfwave.quiz.Move;
 import halfwave.quiz.Quiz;
 import halfwave.quiz.ServiceCall;
+import halfwave.quiz.Sitting;
 import halfwave.quiz.Variant;
 import halfwave.quiz.Visit;
 import java.util.ArrayList;
@@ -147,12 +148,22 @@ public record Attempt(
         .allMatch(s -> s == Standing.HANDED_IN || s == Standing.STOPPED);
   }
 
-  /** Seconds by the clock on the wall at the last move; zero before the first. */
+  /** The same, begun then. */
+  Attempt begunAt(long nowSeconds) {
+    return with(new Sitting(nowSeconds, List.of()));
+  }
+
+  /** The same, gone on with then. */
+  Attempt goneOnAt(long nowSeconds) {
+    return with(sheet.sitting().goneOn(sheet.wallSeconds(), nowSeconds));
+  }
+
+  private Attempt with(Sitting sitting) {
+    return new Attempt(quiz, sheet.with(sitting), visits, appearances);
+  }
+
+  /** Seconds by the clock on the wall at the last that is known; zero at the beginning. */
   public long wallSeconds() {
-    return sheet.calls().stream()
-        .flatMap(c -> c.moves().stream())
-        .mapToLong(CallSheet.Logged::wallSeconds)
-        .max()
-        .orElse(0);
+    return sheet.wallSeconds();
   }
 }

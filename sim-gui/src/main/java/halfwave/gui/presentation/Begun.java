@@ -22,15 +22,16 @@ record Begun(@Nullable Attempt attempt, Saying why) {
    * Begins, or goes on where the sheet that is there had come to; the sheet is written at once, so
    * that a place where it cannot be is told before any work is spent.
    *
+   * @param nowSeconds the computer's clock (s since 1970 UTC)
    * @throws halfwave.io.BadInputException if the file there is no sheet, or cannot be written
    */
-  static Begun of(Quiz quiz, Path sheet, String learner, double extraTimeRatio) {
+  static Begun of(Quiz quiz, Path sheet, String learner, double extraTimeRatio, long nowSeconds) {
     Begun begun =
         Files.exists(sheet)
-            ? resumed(quiz, sheet, learner)
+            ? resumed(quiz, sheet, learner, nowSeconds)
             : new Begun(
-                Attempt.begin(
-                    quiz, QuizText.hash(quiz), learner, extraTimeRatio, new Appearances()),
+                Attempt.begin(quiz, QuizText.hash(quiz), learner, extraTimeRatio, new Appearances())
+                    .begunAt(nowSeconds),
                 Saying.NOTHING);
     if (begun.attempt() != null) {
       AtomicFile.write(sheet, SheetFile.text(begun.attempt().sheet()));
@@ -39,7 +40,7 @@ record Begun(@Nullable Attempt attempt, Saying why) {
   }
 
   /** Nobody writes over the work of another. */
-  private static Begun resumed(Quiz quiz, Path file, String learner) {
+  private static Begun resumed(Quiz quiz, Path file, String learner, long nowSeconds) {
     AnswerSheet sheet = SheetFile.read(file, quiz);
     if (!sheet.learner().equals(learner)) {
       return new Begun(null, w -> w.text("quiz.other-learner", file, sheet.learner()));
@@ -47,7 +48,7 @@ record Begun(@Nullable Attempt attempt, Saying why) {
       return new Begun(null, w -> w.text("quiz.other-quiz", file));
     }
     return Attempt.resumed(quiz, sheet, new Appearances())
-        .map(a -> new Begun(a, Saying.NOTHING))
+        .map(a -> new Begun(a.goneOnAt(nowSeconds), Saying.NOTHING))
         .orElse(new Begun(null, w -> w.text("quiz.cannot-go-on", file)));
   }
 }

@@ -10,10 +10,10 @@ import halfwave.quiz.Hidden;
 import halfwave.quiz.Level;
 import halfwave.quiz.Objective;
 import halfwave.quiz.ServiceCall;
+import halfwave.quiz.Variant;
 import halfwave.work.Look;
 import halfwave.work.MeterTest;
 import halfwave.work.Work;
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
@@ -30,7 +30,8 @@ import org.jspecify.annotations.Nullable;
  * @param english title and complaint in English
  * @param spanish the same in Spanish; blank: the English ones are read
  * @param bench the furnace as it should be
- * @param faults none, one or two that may be wrong
+ * @param alternatives what may be wrong: none, one or two faults in each; every learner meets one
+ *     of them
  * @param closed looks and readings that may not be used
  * @param minutes how long it may take (min)
  * @param partsUnits what parts may cost (units)
@@ -41,7 +42,7 @@ public record CallDraft(
     Told english,
     Told spanish,
     Bench bench,
-    List<Typed> faults,
+    List<List<Typed>> alternatives,
     Set<Work> closed,
     int minutes,
     int partsUnits,
@@ -52,6 +53,9 @@ public record CallDraft(
   public static final int MOST_MINUTES = 1440;
 
   public static final int MOST_UNITS = 10_000;
+
+  /** More alternatives than furnaces of a call would never be met. */
+  public static final int MOST_ALTERNATIVES = Variant.COUNT;
 
   private static final int USUAL_MINUTES = 90;
   private static final int USUAL_UNITS = 20;
@@ -75,7 +79,7 @@ public record CallDraft(
 
   /** Takes copies. */
   public CallDraft {
-    faults = List.copyOf(faults);
+    alternatives = alternatives.stream().map(List::copyOf).toList();
     closed = Set.copyOf(closed);
   }
 
@@ -84,13 +88,15 @@ public record CallDraft(
     return Stream.<Work[]>of(Look.values(), MeterTest.values()).flatMap(Arrays::stream).toList();
   }
 
-  /** What is in the form for a call: of several alternatives the first. */
+  /** What is in the form for a call. */
   public static CallDraft of(ServiceCall call, Wording words) {
     return new CallDraft(
         told(call, Words.FALLBACK),
         told(call, SPANISH),
         call.bench(),
-        call.hidden().get(0).faults().stream().map(p -> typed(p, words)).toList(),
+        call.hidden().stream()
+            .map(h -> h.faults().stream().map(p -> typed(p, words)).toList())
+            .toList(),
         call.closed(),
         call.minutes(),
         call.partsUnits(),
@@ -139,6 +145,16 @@ public record CallDraft(
     if (english.title().isBlank() || english.complaint().isBlank()) {
       return words.text("desk.needs-english");
     }
+    for (int k = 0; k < alternatives.size(); k++) {
+      String wrong = trouble(alternatives.get(k), words);
+      if (!wrong.isEmpty()) {
+        return alternatives.size() == 1 ? wrong : words.text("desk.in-alternative", k + 1, wrong);
+      }
+    }
+    return "";
+  }
+
+  private String trouble(List<Typed> faults, Wording words) {
     if (faults.size() == 2 && faults.get(0).kind() == faults.get(1).kind()) {
       return words.text("desk.same-kind");
     }
@@ -151,11 +167,11 @@ public record CallDraft(
         return words.text("desk.bad-severity", fault.severity(), card.name(), card.range(words));
       }
     }
-    return fits() ? "" : words.text("desk.no-such-fault");
+    return fits(faults) ? "" : words.text("desk.no-such-fault");
   }
 
   /** Whether the furnace has what the faults are of. */
-  private boolean fits() {
+  private boolean fits(List<Typed> faults) {
     try {
       Bench faulty = bench;
       for (Typed fault : faults) {
@@ -174,12 +190,13 @@ public record CallDraft(
   /**
    * The call, where there is no {@link #trouble}.
    *
-   * @param old what it was: its name, its board and all further alternatives stay
+   * @param old what it was: its name and its board stay
    */
   ServiceCall made(ServiceCall old, Wording words) {
-    List<Hidden> hidden = new ArrayList<>(old.hidden());
-    Hidden first = hidden.get(0);
-    hidden.set(0, new Hidden(faults.stream().map(f -> part(f, first, words)).toList()));
+    List<Hidden> hidden =
+        alternatives.stream()
+            .map(a -> new Hidden(a.stream().map(f -> part(f, old, words)).toList()))
+            .toList();
     return new ServiceCall(
         old.name(),
         merged(old.title(), english.title(), spanish.title()),
@@ -203,10 +220,12 @@ public record CallDraft(
   }
 
   /** What was not typed anew is not rounded to what the field shows. */
-  private static Hidden.Part part(Typed fault, Hidden before, Wording words) {
-    for (Hidden.Part part : before.faults()) {
-      if (typed(part, words).equals(fault)) {
-        return part;
+  private static Hidden.Part part(Typed fault, ServiceCall before, Wording words) {
+    for (Hidden hidden : before.hidden()) {
+      for (Hidden.Part part : hidden.faults()) {
+        if (typed(part, words).equals(fault)) {
+          return part;
+        }
       }
     }
     @Nullable Fault fixed =

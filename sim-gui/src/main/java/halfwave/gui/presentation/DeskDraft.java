@@ -1,5 +1,6 @@
 package halfwave.gui.presentation;
 
+import halfwave.io.QuizRecoveryFile;
 import halfwave.lesson.Words;
 import halfwave.quiz.Assembly;
 import halfwave.quiz.BlueprintRow;
@@ -68,13 +69,31 @@ public record DeskDraft(
         quiz.calls());
   }
 
+  /** One that was left behind. */
+  static DeskDraft of(QuizRecoveryFile left) {
+    DeskDraft draft = of(left.quiz());
+    List<Assembly> rows = new ArrayList<>();
+    for (int k = 0; k < draft.rows.size(); k++) {
+      rows.add(new Assembly(draft.rows.get(k).row(), left.counts().get(k)));
+    }
+    return draft.withRows(rows).withCalls(left.begun() ? draft.calls : List.of());
+  }
+
+  /** What is kept of it in case the program does not end as it should. */
+  QuizRecoveryFile kept(Quiz bank) {
+    Quiz whole = calls.isEmpty() ? withCalls(bank.calls().subList(0, 1)).made() : made();
+    return new QuizRecoveryFile(
+        whole, !calls.isEmpty(), rows.stream().map(Assembly::count).toList());
+  }
+
+  private Quiz made() {
+    List<BlueprintRow> blueprint = rows.stream().map(Assembly::row).toList();
+    return new Quiz(name, title, about, seed, passRatio, weights, rules, blueprint, calls);
+  }
+
   /** The quiz; nothing while it has no calls. */
   public Optional<Quiz> quiz() {
-    List<BlueprintRow> blueprint = rows.stream().map(Assembly::row).toList();
-    return calls.isEmpty()
-        ? Optional.empty()
-        : Optional.of(
-            new Quiz(name, title, about, seed, passRatio, weights, rules, blueprint, calls));
+    return calls.isEmpty() ? Optional.empty() : Optional.of(made());
   }
 
   /** What a call counts in the whole (1). */

@@ -1,6 +1,7 @@
 package halfwave.gui.presentation;
 
 import halfwave.grading.CallCheck;
+import halfwave.grading.CallMarks;
 import halfwave.grading.ClassReport;
 import halfwave.grading.Grader;
 import halfwave.grading.Outlooks;
@@ -10,6 +11,7 @@ import halfwave.io.BadInputException;
 import halfwave.io.Engine;
 import halfwave.io.MarksJson;
 import halfwave.io.QuizFile;
+import halfwave.io.QuizRecoveryFile;
 import halfwave.io.QuizText;
 import halfwave.io.SheetFolder;
 import halfwave.message.Message;
@@ -45,6 +47,7 @@ public final class DeskModel {
   private final Supplier<Instant> clock;
   private final Listeners listeners = new Listeners();
   private final OneByOne work;
+  private final Inquiry<DeskReplay.Question, DeskReplay> replays;
 
   private DeskState state = DeskState.EMPTY;
 
@@ -69,6 +72,7 @@ public final class DeskModel {
     this.outlooks = outlooks;
     this.clock = clock;
     work = new OneByOne(background, screen, failed, listeners);
+    replays = new Inquiry<>(background, screen, DeskReplay::answer, listeners::tell, failed);
   }
 
   /** Is told whenever something changed. */
@@ -101,6 +105,16 @@ public final class DeskModel {
         watch -> {
           Quiz bank = shipped.get();
           return () -> state = state.opened(bank, DeskDraft.fresh(bank));
+        });
+  }
+
+  /** Puts a quiz on the desk that was never saved. */
+  void bringBack(QuizRecoveryFile left) {
+    work.begin(
+        watch -> {
+          Quiz bank = shipped.get();
+          DeskDraft draft = DeskDraft.of(left);
+          return () -> state = state.broughtBack(bank, draft);
         });
   }
 
@@ -333,6 +347,24 @@ public final class DeskModel {
       DeskPages pages = new DeskPages(size, words, 0, "", clock.get());
       work.begin(writing(file, () -> pages.record(marked.report(), marks)));
     }
+  }
+
+  /** Plays a call of a learner again, to be looked at move by move. */
+  public void playAgain(SheetMarks sheet, CallMarks call) {
+    DeskClass marked = state.marked();
+    if (marked != null) {
+      replays.ask(new DeskReplay.Question(marked.grader(), sheet, call));
+    }
+  }
+
+  /** Whether a call is being played again. */
+  public boolean playing() {
+    return replays.busy();
+  }
+
+  /** A call as it was played again; empty before that is done. */
+  public Optional<DeskReplay> replay(CallMarks call) {
+    return Optional.ofNullable(replays.answer()).filter(r -> r.of().equals(call));
   }
 
   // --------------------------------------------------------------- the work

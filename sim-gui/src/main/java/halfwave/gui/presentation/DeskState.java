@@ -1,6 +1,7 @@
 package halfwave.gui.presentation;
 
 import halfwave.grading.CallCheck;
+import halfwave.io.QuizRecoveryFile;
 import halfwave.quiz.Quiz;
 import halfwave.quiz.ServiceCall;
 import java.util.List;
@@ -13,7 +14,7 @@ import org.jspecify.annotations.Nullable;
  *
  * @param bank where calls are taken from; null before it is read
  * @param draft the quiz that is made; null before the bank is read
- * @param saved the quiz as it stands in a file, or as it was begun
+ * @param saved the quiz as it stands in a file, or as it was begun; null: it stands nowhere
  * @param checks what came of trying its calls
  * @param marked the class that was marked last, or null
  */
@@ -49,6 +50,17 @@ public record DeskState(
 
   DeskState opened(Quiz from, DeskDraft quiz) {
     return new DeskState(from, quiz, quiz, List.of(), marked);
+  }
+
+  DeskState broughtBack(Quiz from, DeskDraft quiz) {
+    return new DeskState(from, quiz, null, List.of(), marked);
+  }
+
+  /** What would be lost if the program ended now; empty where nothing would. */
+  Optional<QuizRecoveryFile> unsavedQuiz() {
+    return bank == null || draft == null || !unsaved()
+        ? Optional.empty()
+        : Optional.of(draft.kept(bank));
   }
 
   DeskState saved(@Nullable DeskDraft quiz) {

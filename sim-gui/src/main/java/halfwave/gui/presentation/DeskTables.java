@@ -285,7 +285,12 @@ public final class DeskTables {
     }
     told.addAll(MarksView.better(move, words));
     move.ruledOut().forEach(m -> told.add(words.sentences().sentence(m)));
-    return String.join(" ", told);
+    return told.stream().map(DeskTables::ended).collect(Collectors.joining(" "));
+  }
+
+  /** As a sentence among others. */
+  private static String ended(String text) {
+    return text.matches(".*[.!?…]") ? text : text + '.';
   }
 
   /** What is odd about a sheet and about one of its calls. */

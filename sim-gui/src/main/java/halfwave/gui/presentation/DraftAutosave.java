@@ -31,9 +31,14 @@ public final class DraftAutosave {
     keeper = new Keeper<>(folder, background, screen, DraftRecoveryFile::saved);
   }
 
-  /** Tells, on the screen's thread, of a draft that was left behind, if there is one. */
-  public void look(Consumer<Found<DraftRecoveryFile>> ask) {
-    keeper.look(ask, () -> {});
+  /**
+   * Looks for a draft that was left behind.
+   *
+   * @param ask is told of it, on the screen's thread, if there is one
+   * @param then is done afterwards, in every case
+   */
+  public void look(Consumer<Found<DraftRecoveryFile>> ask, Runnable then) {
+    keeper.look(ask, then);
   }
 
   /** Opens the editor with the draft that was found; until it is kept anew its file stays. */

@@ -36,6 +36,7 @@ public final class PracticeModel implements Visiting {
   private final ProgressKeeper keeper;
   private final Listeners listeners = new Listeners();
   private final OneByOne work;
+  private final RoutineModel routine;
 
   private @Nullable Quiz bank;
   private @Nullable Objective objective;
@@ -68,6 +69,7 @@ public final class PracticeModel implements Visiting {
     this.outlooks = outlooks;
     this.keeper = keeper;
     work = new OneByOne(background, screen, failed, listeners);
+    routine = new RoutineModel(background, screen, outlooks, listeners, failed);
   }
 
   /** Is told whenever something changed. */
@@ -148,6 +150,19 @@ public final class PracticeModel implements Visiting {
   public Help help(ServiceCall call) {
     Help chosen = chosenHelp;
     return chosen == null ? progress().next(call.objective()) : chosen;
+  }
+
+  /** The instructor's own order of work. */
+  public RoutineModel routine() {
+    return routine;
+  }
+
+  /** Compares that with what an expert does, on the calls there are to choose from. */
+  public void compare() {
+    Quiz all = bank;
+    if (all != null) {
+      routine.compare(all, calls());
+    }
   }
 
   /** Begins a call. */

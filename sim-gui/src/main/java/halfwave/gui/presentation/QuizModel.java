@@ -16,6 +16,7 @@ import halfwave.quiz.Refusal;
 import halfwave.quiz.ServiceCall;
 import halfwave.quiz.Visit;
 import java.nio.file.Path;
+import java.time.Instant;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -24,6 +25,7 @@ import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.Executor;
 import java.util.function.Consumer;
 import java.util.function.LongSupplier;
+import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -34,6 +36,7 @@ import org.jspecify.annotations.Nullable;
 public final class QuizModel implements Visiting {
 
   private final WallClock clock;
+  private final Supplier<Instant> today;
   private final Outlooks outlooks;
   private final Listeners listeners = new Listeners();
   private final OneByOne work;
@@ -56,6 +59,7 @@ public final class QuizModel implements Visiting {
    * @param background plays moves and writes sheets; it may keep nobody else waiting
    * @param screen runs what touches panels
    * @param nanos the clock on the wall (ns), from any zero
+   * @param today the computer's clock: says how long the program was closed
    * @param outlooks where the judgement for hints comes from
    * @param failed is told of an error in the program itself
    */
@@ -63,9 +67,11 @@ public final class QuizModel implements Visiting {
       Executor background,
       Executor screen,
       LongSupplier nanos,
+      Supplier<Instant> today,
       Outlooks outlooks,
       Consumer<Throwable> failed) {
     clock = new WallClock(nanos);
+    this.today = today;
     this.outlooks = outlooks;
     work = new OneByOne(background, screen, failed, listeners);
   }
@@ -116,7 +122,7 @@ public final class QuizModel implements Visiting {
     double extra = start.extraTimeRatio();
     work.begin(
         watch -> {
-          Begun begun = Begun.of(taken, sheet, learner, extra);
+          Begun begun = Begun.of(taken, sheet, learner, extra, today.get().getEpochSecond());
           return () -> began(begun);
         });
   }
@@ -309,6 +315,11 @@ public final class QuizModel implements Visiting {
   public boolean over() {
     Attempt now = attempt;
     return now != null && (left || now.over() || timeUp());
+  }
+
+  /** Whether somebody is being examined: the quiz was begun, and something can still be done. */
+  public boolean taken() {
+    return attempt != null && !over();
   }
 
   /** Hands in what there is; calls that are not done count nothing. */

@@ -3,6 +3,7 @@ package halfwave.gui.presentation;
 import halfwave.io.AtomicFile;
 import halfwave.io.BadInputException;
 import halfwave.io.DraftRecoveryFile;
+import halfwave.io.QuizRecoveryFile;
 import halfwave.io.RecoveryFile;
 import java.io.IOException;
 import java.io.UncheckedIOException;
@@ -45,6 +46,10 @@ public final class RecoveryFolder<T> {
   /** A demonstration that is being made. */
   public static final Kind<DraftRecoveryFile> DRAFT =
       new Kind<>("draft", DraftRecoveryFile::text, DraftRecoveryFile::read);
+
+  /** A quiz at the instructor's desk. */
+  public static final Kind<QuizRecoveryFile> QUIZ =
+      new Kind<>("desk", QuizRecoveryFile::text, QuizRecoveryFile::read);
 
   /**
    * What is kept.

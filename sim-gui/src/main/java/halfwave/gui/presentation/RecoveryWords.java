@@ -2,6 +2,7 @@ package halfwave.gui.presentation;
 
 import halfwave.gui.presentation.RecoveryFolder.Found;
 import halfwave.io.DraftRecoveryFile;
+import halfwave.io.QuizRecoveryFile;
 import halfwave.io.RecoveryFile;
 import java.time.Instant;
 import java.time.ZoneId;
@@ -31,6 +32,12 @@ public final class RecoveryWords {
             .map(title -> title.in(words.locale()))
             .orElse(words.text("editor.window-new"));
     return question("recovery.ask-draft", name, found.kept(), words);
+  }
+
+  /** The question about a quiz at the instructor's desk, and under it which. */
+  public static String quiz(Found<QuizRecoveryFile> found, Wording words) {
+    String name = found.content().quiz().title().in(words.locale());
+    return question("recovery.ask-quiz", name, found.kept(), words);
   }
 
   private static String question(String key, String name, Instant kept, Wording words) {

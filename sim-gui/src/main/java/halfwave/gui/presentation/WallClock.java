@@ -2,9 +2,7 @@ package halfwave.gui.presentation;
 
 import java.util.function.LongSupplier;
 
-/**
- * The clock on the wall during a quiz. It stands while nobody takes it: no file tells that time.
- */
+/** The clock on the wall during a quiz. */
 final class WallClock {
 
   private static final long NANOS = 1_000_000_000L;

@@ -45,9 +45,7 @@ final class DeskCallForm extends JPanel {
   private final JTextArea english = new JTextArea(ROWS, 0);
   private final JTextArea spanish = new JTextArea(ROWS, 0);
   private final JComboBox<String> bench = new JComboBox<>();
-  private final transient DeskFaultRow first;
-  private final transient DeskFaultRow second;
-  private final JTextArea others;
+  private final DeskAlternatives alternatives;
   private final transient Map<Work, JCheckBox> closed = new LinkedHashMap<>();
   private final NumberField minutes;
   private final NumberField parts;
@@ -78,10 +76,8 @@ final class DeskCallForm extends JPanel {
     row("desk.call-title-spanish", titleSpanish);
     area("desk.complaint-spanish", spanish);
     row("desk.bench", bench);
-    first = new DeskFaultRow(theme, words, fields, "desk.first", "desk.no-fault");
-    second = new DeskFaultRow(theme, words, fields, "desk.second", "desk.no-second");
-    others = Lettering.paragraph("", theme.note(), theme.palette().softInk());
-    fields.add(others, "skip, " + WIDE);
+    alternatives = new DeskAlternatives(theme, words);
+    fields.add(alternatives, "span 2, " + WIDE);
     minutes = number("desk.minutes", new DeskNumber(1, CallDraft.MOST_MINUTES, true));
     parts = number("desk.parts", new DeskNumber(0, CallDraft.MOST_UNITS, true));
     for (Objective each : Objective.values()) {
@@ -136,14 +132,11 @@ final class DeskCallForm extends JPanel {
             shut.add(work);
           }
         });
-    List<CallDraft.Typed> faults = new ArrayList<>();
-    first.typed().ifPresent(faults::add);
-    second.typed().ifPresent(faults::add);
     return new CallDraft(
         new CallDraft.Told(titleEnglish.getText(), english.getText()),
         new CallDraft.Told(titleSpanish.getText(), spanish.getText()),
         benches.get(bench.getSelectedIndex()),
-        faults,
+        alternatives.typed(),
         shut,
         (int) minutes.number(),
         (int) parts.number(),
@@ -194,11 +187,7 @@ final class DeskCallForm extends JPanel {
     bench.removeAllItems();
     all.forEach(b -> bench.addItem(words.sentences().bench(b.name()).orElse(b.name())));
     bench.setSelectedIndex(all.indexOf(call.bench()));
-    first.show(draft.faults().isEmpty() ? null : draft.faults().get(0));
-    second.show(draft.faults().size() < 2 ? null : draft.faults().get(1));
-    others.setVisible(call.hidden().size() > 1);
-    others.setText(
-        call.hidden().size() > 1 ? words.text("desk.others", call.hidden().size() - 1) : "");
+    alternatives.show(draft.alternatives());
     minutes.put(draft.minutes());
     parts.put(draft.partsUnits());
     objective.setSelectedIndex(draft.objective().ordinal());

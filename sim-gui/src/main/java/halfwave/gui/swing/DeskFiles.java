@@ -40,14 +40,19 @@ final class DeskFiles {
 
   /** Whether the quiz on the desk may be left: it is saved, or nobody minds. */
   boolean mayLeave(Component before, DeskModel model) {
-    if (!model.state().unsaved()) {
+    return mayLeave(before, model.state().unsaved(), "desk.unsaved", "desk.title");
+  }
+
+  /** The same of anything: the question and the title by their keys. */
+  boolean mayLeave(Component before, boolean unsaved, String question, String title) {
+    if (!unsaved) {
       return true;
     }
     Object[] buttons = {words.text("file.leave"), words.text("file.cancel")};
     return JOptionPane.showOptionDialog(
             before,
-            words.text("desk.unsaved"),
-            words.text("desk.title"),
+            words.text(question),
+            words.text(title),
             JOptionPane.DEFAULT_OPTION,
             JOptionPane.WARNING_MESSAGE,
             null,

@@ -13,6 +13,7 @@ import java.util.List;
 import javax.swing.JButton;
 import javax.swing.JComboBox;
 import javax.swing.JPanel;
+import javax.swing.JTabbedPane;
 import javax.swing.JTextArea;
 import net.miginfocom.swing.MigLayout;
 import org.jspecify.annotations.Nullable;
@@ -33,6 +34,7 @@ final class DeskMarksTab extends JPanel {
   private final DeskTable moves;
   private final JTextArea told;
   private final transient MarksPanel marks;
+  private final DeskReplayPanel replay;
   private transient @Nullable DeskClass shown;
   private boolean showing;
 
@@ -40,7 +42,7 @@ final class DeskMarksTab extends JPanel {
     super(
         new MigLayout(
             "insets 10, gap 10, fill, novisualpadding",
-            "[0:0,grow 66,fill][0:0,grow 34,fill]",
+            "[0:0,grow 54,fill][0:0,grow 46,fill]",
             "[][0:0,grow,fill]"));
     this.words = words;
     this.model = model;
@@ -74,9 +76,13 @@ final class DeskMarksTab extends JPanel {
     left.add(told, "growx, wmin 0");
     add(Plate.around(theme, words.text("desk.moves"), left), "wmin 0, hmin 0");
     marks = new MarksPanel(theme, words);
-    add(
-        Plate.around(theme, words.text("practice.marks"), marks.column().scrolled()),
-        "wmin 0, hmin 0");
+    replay = new DeskReplayPanel(theme, words, row -> moves.choose(row));
+    JTabbedPane right = new JTabbedPane();
+    right.setName("desk.played");
+    right.getAccessibleContext().setAccessibleName(words.text("desk.played"));
+    right.addTab(words.text("desk.replay"), replay);
+    right.addTab(words.text("practice.marks"), marks.column().scrolled());
+    add(Plate.around(theme, words.text("desk.played"), right), "wmin 0, hmin 0");
   }
 
   /** Shows the calls of the learner of that row. */
@@ -115,6 +121,7 @@ final class DeskMarksTab extends JPanel {
             ? words.text("desk.choose-move")
             : tables.told(marked.moves().get(row)));
     told.revalidate();
+    replay.show(marked == null ? null : model.replay(marked).orElse(null), row);
   }
 
   private void chosen() {
@@ -126,6 +133,7 @@ final class DeskMarksTab extends JPanel {
     remarks.show(tables.remarks(sheet, marked));
     moves.show(tables.moves(marked));
     moves.clearSelection();
+    model.playAgain(sheet, marked);
     move();
     MarksView view = MarksView.of(marked, words);
     marks.show(new MarksView(view.total(), tables.truth(marked), view.marks(), List.of()));
@@ -135,6 +143,8 @@ final class DeskMarksTab extends JPanel {
     DeskClass marked = model.state().marked();
     record.setEnabled(marked != null && sheet() != null && !model.busy());
     if (marked == shown) {
+      CallMarks at = call();
+      replay.show(at == null ? null : model.replay(at).orElse(null), moves.getSelectedRow());
       return;
     }
     shown = marked;

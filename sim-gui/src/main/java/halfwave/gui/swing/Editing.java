@@ -306,8 +306,12 @@ final class Editing implements LessonDesk {
     }
   }
 
-  /** A draft may have been left behind by a program that did not end as it should. */
-  void look() {
+  /**
+   * A draft may have been left behind by a program that did not end as it should.
+   *
+   * @param then is done afterwards, in every case
+   */
+  void look(Runnable then) {
     autosave.look(
         left ->
             face()
@@ -319,7 +323,8 @@ final class Editing implements LessonDesk {
                       autosave.bringBack(left);
                       appear();
                     },
-                    autosave::leave));
+                    autosave::leave),
+        then);
   }
 
   /** Time has passed on the wall (ms, of any clock that does not go back). */

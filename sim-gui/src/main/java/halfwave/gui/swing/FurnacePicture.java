@@ -8,7 +8,7 @@ import java.awt.Graphics;
 import java.awt.Graphics2D;
 import org.jspecify.annotations.Nullable;
 
-/** The furnace of a service call as it should be: to look at, not to touch. */
+/** The furnace of a service call: to look at, not to touch. */
 final class FurnacePicture extends Painted {
 
   private static final long serialVersionUID = 1L;
@@ -17,12 +17,17 @@ final class FurnacePicture extends Painted {
   private final transient Wording words;
   private transient @Nullable DrawnBench drawn;
 
-  FurnacePicture(Theme theme, Wording words) {
+  /**
+   * A picture.
+   *
+   * @param key its name; with {@code -spoken} in the bundle, what it shows
+   */
+  FurnacePicture(Theme theme, Wording words, String key) {
     this.theme = theme;
     this.words = words;
-    setName("visit.furnace");
-    getAccessibleContext().setAccessibleName(words.text("visit.furnace-spoken"));
-    setToolTipText(words.text("visit.furnace-spoken"));
+    setName(key);
+    getAccessibleContext().setAccessibleName(words.text(key + "-spoken"));
+    setToolTipText(words.text(key + "-spoken"));
   }
 
   void show(@Nullable DrawnBench bench) {

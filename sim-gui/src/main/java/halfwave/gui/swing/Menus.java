@@ -78,6 +78,16 @@ final class Menus {
     return bar;
   }
 
+  /** The menus that help nobody who is examined: how the windows look, and help. */
+  JMenuBar examinationBar() {
+    JMenuBar bar = new JMenuBar();
+    JMenu menu = menu("menu.view", KeyEvent.VK_V);
+    appearance(menu);
+    bar.add(menu);
+    bar.add(help());
+    return bar;
+  }
+
   private JMenuItem item(String key, Runnable action) {
     JMenuItem item = new JMenuItem(words.text(key));
     item.setName(key);
@@ -179,6 +189,11 @@ final class Menus {
     menu.add(view(views, "menu.side", DrawnView.SIDE));
     menu.add(item("menu.projector", KeyEvent.VK_F11, 0, projector));
     menu.addSeparator();
+    appearance(menu);
+    return menu;
+  }
+
+  private void appearance(JMenu menu) {
     ButtonGroup look = new ButtonGroup();
     menu.add(
         choice(
@@ -228,7 +243,6 @@ final class Menus {
               systems, key, words.text(key), settings.units() == system, s -> s.withUnits(system)));
     }
     menu.add(units);
-    return menu;
   }
 
   /** From where the flame zone is seen; the one that is chosen is marked. */

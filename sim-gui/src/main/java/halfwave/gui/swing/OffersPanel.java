@@ -50,7 +50,7 @@ final class OffersPanel extends JPanel {
         new OfferList(theme, "visit.checks", words.text("visit.checks"), this::told, this::act);
     repairs =
         new OfferList(theme, "visit.repairs", words.text("visit.repairs"), this::told, this::act);
-    furnace = new FurnacePicture(theme, words);
+    furnace = new FurnacePicture(theme, words, "visit.furnace");
     JLabel label = Lettering.label(words.text("visit.search"), theme.body(), p.ink());
     label.setLabelFor(search);
     search.setName("visit.search");

@@ -36,7 +36,12 @@ final class PracticeChoice {
   private @Nullable ProgressView shown;
   private boolean showing;
 
-  PracticeChoice(Theme theme, Wording words, PracticeModel model) {
+  /**
+   * The choice.
+   *
+   * @param routines shows the instructor's own order of work
+   */
+  PracticeChoice(Theme theme, Wording words, PracticeModel model, Runnable routines) {
     this.theme = theme;
     this.words = words;
     this.model = model;
@@ -60,7 +65,11 @@ final class PracticeChoice {
     side.add(Lettering.label(words.text("practice.progress"), theme.heading(), p.ink()), "wrap");
     side.add(progress, "growx, wmin 0, wrap");
     side.add(
-        Forms.row(Forms.button(words, "practice.export", "practice.export-tip", this::export)));
+        Forms.row(Forms.button(words, "practice.export", "practice.export-tip", this::export)),
+        "wrap");
+    side.add(
+        Lettering.label(words.text("routine.title"), theme.heading(), p.ink()), "gaptop 10, wrap");
+    side.add(Forms.row(Forms.button(words, "routine.show", "routine.show-tip", routines)));
     JPanel both = row("[grow,fill][" + theme.px(360) + "px!,fill]");
     both.add(calls, "growx, wmin 0, top");
     both.add(side, "top");

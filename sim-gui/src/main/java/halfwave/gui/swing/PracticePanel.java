@@ -25,19 +25,22 @@ final class PracticePanel extends JPanel {
   private final JPanel working;
   private final transient MarksPanel marks;
   private final JPanel ending;
+  private final RoutinePanel routine;
   private final JComponent choosing;
   private final JTextArea trouble;
   private transient @Nullable CallMarks shown;
   private @Nullable JComponent front;
+  private boolean routines;
 
-  PracticePanel(Theme theme, Wording words, PracticeModel model) {
+  PracticePanel(Theme theme, Wording words, PracticeModel model, DeskFiles files) {
     super(new BorderLayout());
     this.theme = theme;
     this.words = words;
     this.model = model;
     setBackground(theme.palette().ground());
     setBorder(BorderFactory.createEmptyBorder(12, 12, 12, 12));
-    choice = new PracticeChoice(theme, words, model);
+    routine = new RoutinePanel(theme, words, model, files, () -> routines(false));
+    choice = new PracticeChoice(theme, words, model, () -> routines(true));
     choosing = plate("practice.title", choice.column().scrolled());
     visit = new VisitPanel(theme, words, model, null);
     coach = new CoachPanel(theme, words, model, visit::toOffers);
@@ -66,12 +69,19 @@ final class PracticePanel extends JPanel {
     return Plate.around(theme, words.text(key), content);
   }
 
+  /** The order of work instead of the choice of a call, or the other way round. */
+  private void routines(boolean shown) {
+    routines = shown;
+    refresh();
+  }
+
   /** Shows what the model has. */
   void refresh() {
     CallMarks given = model.marks();
     if (model.call() == null) {
       choice.refresh();
-      front(choosing);
+      routine.refresh();
+      front(routines ? routine : choosing);
     } else if (given != null) {
       if (given != shown) {
         shown = given;

@@ -1,18 +1,24 @@
 package halfwave.gui.swing;
 
+import halfwave.gui.presentation.DeskAutosave;
 import halfwave.gui.presentation.DeskModel;
 import halfwave.gui.presentation.PracticeModel;
 import halfwave.gui.presentation.QuizModel;
+import halfwave.gui.presentation.RecoveryFolder;
+import halfwave.gui.presentation.RecoveryWords;
 import halfwave.gui.presentation.Wording;
+import halfwave.io.QuizRecoveryFile;
 import halfwave.paper.PaperSize;
 import java.awt.event.KeyEvent;
 import java.nio.file.Path;
+import java.util.concurrent.Executor;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
 import javax.swing.JFrame;
 import javax.swing.JMenu;
 import javax.swing.JMenuItem;
 import javax.swing.JPanel;
+import javax.swing.SwingUtilities;
 import org.jspecify.annotations.Nullable;
 
 /** The windows of the menu Quiz. */
@@ -22,8 +28,11 @@ final class QuizWindows {
   private final QuizModel quiz;
   private final PracticeModel practice;
   private final DeskModel desk;
+  private final DeskAutosave autosave;
   private final Supplier<PaperSize> size;
   private final Consumer<String> help;
+  private final Examination examination;
+  private final Runnable covers;
   private @Nullable Dress dress;
   private @Nullable SideWindow quizWindow;
   private @Nullable SideWindow practiceWindow;
@@ -40,14 +49,19 @@ final class QuizWindows {
       QuizModel quiz,
       PracticeModel practice,
       DeskModel desk,
+      RecoveryFolder<QuizRecoveryFile> left,
+      Executor background,
       Supplier<PaperSize> size,
       Consumer<String> help) {
     this.over = over;
     this.quiz = quiz;
     this.practice = practice;
     this.desk = desk;
+    autosave = new DeskAutosave(desk, left, background, SwingUtilities::invokeLater);
     this.size = size;
     this.help = help;
+    examination = new Examination(over, quiz, this::take);
+    covers = quiz.subscribe(examination::follow);
   }
 
   /** Another language or look: what is open is made anew, the rest when it is opened. */
@@ -73,16 +87,19 @@ final class QuizWindows {
 
   private SideWindow makePractice() {
     Dress d = dress();
-    PracticePanel panel = new PracticePanel(d.theme(), d.words(), practice);
+    PracticePanel panel = new PracticePanel(d.theme(), d.words(), practice, files(d));
     practised = practice.subscribe(panel::refresh);
     practice.open();
     return window("practice", "quiz", d.words().text("practice.title"), panel, d.theme());
   }
 
+  private DeskFiles files(Dress d) {
+    return new DeskFiles(over, d.words(), size);
+  }
+
   private SideWindow makeDesk() {
     Dress d = dress();
-    DeskFiles files = new DeskFiles(over, d.words(), size);
-    DeskPanel panel = new DeskPanel(d.theme(), d.words(), desk, files);
+    DeskPanel panel = new DeskPanel(d.theme(), d.words(), desk, files(d));
     instructed = desk.subscribe(panel::refresh);
     desk.begin();
     return window("desk", "desk", d.words().text("desk.title"), panel, d.theme());
@@ -132,18 +149,54 @@ final class QuizWindows {
     quiz.open(file);
   }
 
-  /** Whether the program may end: the quiz on the desk is saved, or nobody minds. */
+  /** Covers the main window while somebody is examined; told after each of its looks. */
+  Examination examination() {
+    return examination;
+  }
+
+  /** Whether the program may end: what was written is saved, or nobody minds. */
   boolean mayLeave() {
-    return new DeskFiles(over, dress().words(), size).mayLeave(over, desk);
+    DeskFiles files = files(dress());
+    return files.mayLeave(over, desk)
+        && files.mayLeave(over, practice.routine().unsaved(), "routine.unsaved", "routine.title");
   }
 
   /** Whether something is played or written, for tests. */
   boolean busy() {
-    return quiz.busy() || practice.busy() || desk.busy();
+    return quiz.busy()
+        || practice.busy()
+        || practice.routine().busy()
+        || desk.busy()
+        || desk.playing();
+  }
+
+  /** A quiz may have been left behind by a program that did not end as it should. */
+  void look() {
+    autosave.look(
+        found -> {
+          Wording words = dress().words();
+          new FileQuestions(words)
+              .bringBack(
+                  over,
+                  RecoveryWords.quiz(found, words),
+                  words.text("recovery.title-quiz"),
+                  () -> {
+                    autosave.bringBack(found);
+                    deskWindow = SideWindow.shown(deskWindow, this::makeDesk);
+                  },
+                  autosave::leave);
+        });
+  }
+
+  /** Time has passed on the wall (ms, of any clock that does not go back). */
+  void tick(long nowMillis) {
+    autosave.tick(nowMillis);
   }
 
   /** Nobody waits any more. */
   void end() {
+    autosave.end();
+    covers.run();
     moves.run();
     practised.run();
     instructed.run();

@@ -127,14 +127,14 @@ final class Shortcuts {
         });
   }
 
-  /** Until the first bench is there, no key has anything to act on. */
+  /** Until the first bench is there, and while it is covered, no key has anything to act on. */
   private void bind(KeyStroke stroke, Runnable action) {
     Keys.bind(
         root,
         JComponent.WHEN_IN_FOCUSED_WINDOW,
         stroke,
         () -> {
-          if (workbench.ready()) {
+          if (workbench.ready() && panels.bar().isShowing()) {
             action.run();
           }
         });

@@ -17,6 +17,9 @@ final class VisitPanel extends JPanel {
 
   private static final long serialVersionUID = 1L;
 
+  /** So much room has what can be done (px). */
+  private static final int MIDDLE = 255;
+
   private final transient Theme theme;
   private final transient Wording words;
   private final transient Visiting visiting;
@@ -37,7 +40,8 @@ final class VisitPanel extends JPanel {
     super(
         new MigLayout(
             "insets 0, gap 10, fill, novisualpadding, hidemode 3",
-            "[" + theme.px(290) + "px!,fill][grow,fill][" + theme.px(350) + "px!,fill]",
+            // in large type on a small screen none may take the room of another
+            width(theme, 250, 290, 290) + middle(theme) + width(theme, 220, 350, 350),
             "[grow,fill][]"));
     this.theme = theme;
     this.words = words;
@@ -58,13 +62,21 @@ final class VisitPanel extends JPanel {
     tab("visit.log", log);
     tab("visit.suspects", suspects.column().scrolled());
     tab("visit.conclude", conclude.column().scrolled());
-    add(plate("visit.call", left.scrolled()), "hmin 0");
+    add(plate("visit.call", left.scrolled()), "wmin 0, hmin 0");
     add(plate("visit.offers", offers), "wmin 0, hmin 0");
-    add(plate("visit.told", tabs), "hmin 0, wrap");
+    add(plate("visit.told", tabs), "wmin 0, hmin 0, wrap");
     said = Lettering.paragraph(" ", theme.body(), theme.palette().danger());
     said.setName("visit.said");
     add(said, "span, growx, wmin 0, gapleft 4");
     tabKeys();
+  }
+
+  private static String width(Theme theme, int least, int usual, int most) {
+    return "[%dpx:%dpx:%dpx,fill]".formatted(theme.px(least), theme.px(usual), theme.px(most));
+  }
+
+  private static String middle(Theme theme) {
+    return "[%1$dpx:%1$dpx,grow,fill]".formatted(theme.px(MIDDLE));
   }
 
   private void tab(String key, JComponent content) {

@@ -167,7 +167,12 @@ public final class Window {
     return new QuizWindows(
         frame,
         new QuizModel(
-            own("quiz"), SwingUtilities::invokeLater, System::nanoTime, outlooks, this::trouble),
+            own("quiz"),
+            SwingUtilities::invokeLater,
+            System::nanoTime,
+            Instant::now,
+            outlooks,
+            this::trouble),
         new PracticeModel(
             own("practice"),
             SwingUtilities::invokeLater,
@@ -182,6 +187,8 @@ public final class Window {
             outlooks,
             Instant::now,
             this::trouble),
+        new RecoveryFolder<>(file.folder(), RecoveryFolder.QUIZ),
+        models.background(),
         this::sheet,
         this::help);
   }
@@ -235,7 +242,7 @@ public final class Window {
             remember(settings.withCautionsSeen());
           }
           // one question after the other
-          autosave.look(left -> files.askBack(left, autosave), editing::look);
+          autosave.look(left -> files.askBack(left, autosave), () -> editing.look(quizzes::look));
           waiting = given;
           Late.make(panels.late());
         });
@@ -331,6 +338,10 @@ public final class Window {
       }
     }
     editing.tick(now / 1_000_000);
+    quizzes.tick(now / 1_000_000);
+    if (quizzes.examination().covers() && wall.shown() != null) {
+      wall.turn();
+    }
   }
 
   /** Explanations cost time: they are made while somebody looks. */
@@ -365,7 +376,9 @@ public final class Window {
     LongWork work = new LongWork(frame, words, made.notice()::setText, this::trouble);
     tools.dress(theme, words, files, new TargetChooser(frame, words), work);
     quizzes.dress(theme, words);
-    frame.setJMenuBar(menus(made, help));
+    Menus menus = menus(made, help);
+    frame.setJMenuBar(bar(made, menus));
+    quizzes.examination().dress(theme, words, menus.examinationBar());
     new Shortcuts(frame.getRootPane(), models, wall, made).bind();
     Shortcuts.leaveFocus(made.bar());
     Shortcuts.leaveFocus(made.meter());
@@ -399,21 +412,23 @@ public final class Window {
     p.teach(lesson.at() != null, frame.getHeight() / theme.ratio());
   }
 
-  private JMenuBar menus(Panels p, Help opens) {
-    JMenuBar bar =
-        new Menus(
-                words,
-                workbench,
-                files,
-                settings,
-                moves(),
-                () -> settings.recent(),
-                this::change,
-                p.drawing(),
-                wall::turn,
-                opens,
-                this::quit)
-            .bar();
+  private Menus menus(Panels p, Help opens) {
+    return new Menus(
+        words,
+        workbench,
+        files,
+        settings,
+        moves(),
+        () -> settings.recent(),
+        this::change,
+        p.drawing(),
+        wall::turn,
+        opens,
+        this::quit);
+  }
+
+  private JMenuBar bar(Panels p, Menus menus) {
+    JMenuBar bar = menus.bar();
     bar.add(paperMenu(p), 1);
     bar.add(editing.menu(), bar.getMenuCount() - 1);
     bar.add(tools.menu(), bar.getMenuCount() - 1);
@@ -483,7 +498,9 @@ public final class Window {
   }
 
   private void quit() {
-    editing.leave(this::quitBench);
+    if (quizzes.examination().mayEnd()) {
+      editing.leave(this::quitBench);
+    }
   }
 
   private void quitBench() {

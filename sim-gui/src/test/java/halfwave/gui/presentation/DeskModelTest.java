@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import halfwave.bench.ShippedBenches;
 import halfwave.fault.FaultKind;
+import halfwave.grading.CallMarks;
 import halfwave.grading.ClassReport;
 import halfwave.grading.SheetMarks;
 import halfwave.io.QuizFile;
@@ -11,6 +12,7 @@ import halfwave.lesson.Words;
 import halfwave.paper.PaperSize;
 import halfwave.quiz.Assembly;
 import halfwave.quiz.BlueprintRow;
+import halfwave.quiz.Hidden;
 import halfwave.quiz.Level;
 import halfwave.quiz.Objective;
 import halfwave.quiz.Quiz;
@@ -123,8 +125,9 @@ class DeskModelTest {
             new CallDraft.Told("", ""),
             ShippedBenches.standard(),
             List.of(
-                new CallDraft.Typed(FaultKind.ROD_SILICA, "5 km"),
-                new CallDraft.Typed(FaultKind.CONNECTOR_OFF, "")),
+                List.of(
+                    new CallDraft.Typed(FaultKind.ROD_SILICA, "5 km"),
+                    new CallDraft.Typed(FaultKind.CONNECTOR_OFF, ""))),
             Set.of(Look.ROD),
             45,
             8,
@@ -138,7 +141,12 @@ class DeskModelTest {
             told,
             typed.spanish(),
             typed.bench(),
-            List.of(new CallDraft.Typed(FaultKind.ROD_SILICA, "5.00 µm"), typed.faults().get(1)),
+            List.of(
+                List.of(
+                    new CallDraft.Typed(FaultKind.ROD_SILICA, "5.00 µm"),
+                    typed.alternatives().get(0).get(1)),
+                List.of(new CallDraft.Typed(FaultKind.CONNECTOR_OFF, "")),
+                List.of()),
             typed.closed(),
             typed.minutes(),
             typed.partsUnits(),
@@ -148,8 +156,39 @@ class DeskModelTest {
     ServiceCall made = draft(model).calls().get(0);
     assertThat(made.name()).isEqualTo("new-call");
     assertThat(made.title().texts()).containsOnlyKeys(Words.FALLBACK);
-    assertThat(made.hidden().get(0).faults()).hasSize(2);
+    assertThat(made.hidden())
+        .extracting(h -> h.faults().stream().map(Hidden.Part::kind).toList())
+        .containsExactly(
+            List.of(FaultKind.ROD_SILICA, FaultKind.CONNECTOR_OFF),
+            List.of(FaultKind.CONNECTOR_OFF),
+            List.of());
     assertThat(CallDraft.of(made, WORDS)).isEqualTo(better);
+  }
+
+  @Test
+  void whatIsWrongInAnAlternativeIsSaidWithItsNumber() {
+    DeskModel model = model();
+    model.create(WORDS);
+    ServiceCall call = draft(model).calls().get(0);
+    CallDraft first = CallDraft.of(call, WORDS);
+    List<CallDraft.Typed> twice =
+        List.of(
+            new CallDraft.Typed(FaultKind.CONNECTOR_OFF, ""),
+            new CallDraft.Typed(FaultKind.CONNECTOR_OFF, ""));
+    CallDraft typed =
+        new CallDraft(
+            first.english(),
+            first.spanish(),
+            first.bench(),
+            List.of(first.alternatives().get(0), twice),
+            first.closed(),
+            first.minutes(),
+            first.partsUnits(),
+            first.objective(),
+            first.level());
+    model.change(call, typed, WORDS);
+    assertThat(model.said(WORDS)).startsWith("Alternative 2: The same thing cannot");
+    assertThat(draft(model).calls().get(0)).isEqualTo(call);
   }
 
   @Test
@@ -183,6 +222,30 @@ class DeskModelTest {
     assertThat(Objects.requireNonNull(model.state().marked()).changes())
         .singleElement()
         .matches(c -> c.beforeRatio() == 0.001);
+  }
+
+  @Test
+  void aContestedCallIsPlayedAgainAsItStood() throws Exception {
+    DeskModel model = marked(folder.resolve("sheets"));
+    SheetMarks sheet = Objects.requireNonNull(model.state().marked()).report().sheets().get(0);
+    CallMarks call = sheet.calls().get(0);
+    assertThat(model.replay(call)).isEmpty();
+    model.playAgain(sheet, call);
+    DeskReplay replay = model.replay(call).orElseThrow();
+    assertThat(model.replay(sheet.calls().get(1))).isEmpty();
+    assertThat(replay.acts()).hasSameSizeAs(call.moves());
+    List<List<String>> rows = new DeskTables(WORDS).moves(call).rows();
+    int readings = 0;
+    for (int k = 0; k < rows.size(); k++) {
+      // the table beside the picture tells of the same move
+      ReplayView view = ReplayView.of(replay, k, WORDS);
+      assertThat(view.move()).isEqualTo((k + 1) + " of " + rows.size() + ": " + rows.get(k).get(1));
+      assertThat(view.standing()).startsWith("Minute " + rows.get(k).get(0) + " · power o");
+      assertThat(view.reading()).isIn("", rows.get(k).get(2));
+      readings += view.reading().isEmpty() ? 0 : 1;
+    }
+    assertThat(readings).as("moves with a meter").isPositive();
+    assertThat(failures).isEmpty();
   }
 
   @Test

@@ -54,7 +54,7 @@ class DraftAutosaveTest {
 
     List<Found<DraftRecoveryFile>> look() {
       List<Found<DraftRecoveryFile>> found = new ArrayList<>();
-      autosave.look(found::add);
+      autosave.look(found::add, () -> {});
       return found;
     }
   }

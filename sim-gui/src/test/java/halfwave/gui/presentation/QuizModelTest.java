@@ -5,7 +5,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 import halfwave.diagnosis.Check;
 import halfwave.fault.FaultGroup;
 import halfwave.fault.FaultKind;
+import halfwave.grading.Grader;
 import halfwave.io.AtomicFile;
+import halfwave.io.Engine;
 import halfwave.io.QuizText;
 import halfwave.io.SheetFile;
 import halfwave.quiz.AnswerSheet;
@@ -14,6 +16,7 @@ import halfwave.quiz.Move;
 import halfwave.quiz.Quiz;
 import halfwave.quiz.Rules;
 import halfwave.quiz.ServiceCall;
+import halfwave.quiz.Sitting;
 import halfwave.quiz.Temptation;
 import halfwave.quiz.Visit;
 import halfwave.work.FurnacePart;
@@ -21,6 +24,7 @@ import halfwave.work.Look;
 import halfwave.work.Repair;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
@@ -52,10 +56,11 @@ class QuizModelTest {
 
   private final List<Throwable> failures = new ArrayList<>();
   private long nanos = 5;
+  private Instant today = Instant.ofEpochSecond(1_000_000);
 
   private QuizModel model() {
     return new QuizModel(
-        Runnable::run, Runnable::run, () -> nanos, SmallQuiz.OUTLOOKS, failures::add);
+        Runnable::run, Runnable::run, () -> nanos, () -> today, SmallQuiz.OUTLOOKS, failures::add);
   }
 
   private Path sheet() {
@@ -137,6 +142,65 @@ class QuizModelTest {
     assertThat(CallRow.ending(again, WORDS)).contains(sheet().toString());
     assertThat(onDisk().call("cold-mornings").orElseThrow().conclusion())
         .isEqualTo(rodFilm().conclusion());
+  }
+
+  @Test
+  void somebodyIsExaminedFromTheBeginningToTheEnd() {
+    QuizModel model = model();
+    model.open(SmallQuiz.file(folder, Rules.STANDARD));
+    assertThat(model.taken()).as("only opened").isFalse();
+    model.keep(model.start().withLearner("A-17").withSheet(sheet()));
+    model.begin();
+    model.want(MOVES.get(0));
+    assertThat(model.taken()).isTrue();
+    assertThat(begun(Rules.STANDARD, "A-17").taken()).as("gone on after a crash").isTrue();
+    model.handIn();
+    assertThat(model.taken()).isFalse();
+  }
+
+  @Test
+  void theTimeWhileTheProgramWasClosedCountsAndIsTold() {
+    Rules rules = new Rules(30, false);
+    QuizModel model = begun(rules, "A-17");
+    nanos += 600 * SECOND;
+    today = today.plusSeconds(600);
+    model.want(MOVES.get(0));
+    assertThat(model.secondsLeft()).hasValue(1200);
+    // ten minutes later another program goes on, its own clock from any zero
+    today = today.plusSeconds(600);
+    nanos = 77;
+    QuizModel again = begun(rules, "A-17");
+    assertThat(again.secondsLeft()).hasValue(600);
+    nanos += 60 * SECOND;
+    again.want(MOVES.get(1));
+    AnswerSheet sheet = onDisk();
+    assertThat(sheet.sitting().restarts()).containsExactly(new Sitting.Restart(600, 1200));
+    assertThat(sheet.wallSeconds()).isEqualTo(1260);
+    Quiz quiz = SmallQuiz.under(rules);
+    assertThat(
+            new Grader(quiz, QuizText.hash(quiz), Engine.text(), SmallQuiz.OUTLOOKS)
+                .grade(sheet)
+                .remarks())
+        .extracting(WORDS.sentences()::text)
+        .singleElement()
+        .asString()
+        .contains("at 10 min", "at 20 min", "counts");
+    today = today.plusSeconds(3600);
+    assertThat(begun(rules, "A-17").timeUp()).isTrue();
+  }
+
+  @Test
+  void aClockThatWasPutBackOrAnOldSheetIsSaidToBeUnknown() {
+    QuizModel model = begun(Rules.STANDARD, "A-17");
+    nanos += 600 * SECOND;
+    model.want(MOVES.get(0));
+    today = today.minusSeconds(5000);
+    begun(Rules.STANDARD, "A-17");
+    assertThat(onDisk().sitting().restarts()).containsExactly(new Sitting.Restart(600, 600));
+    AtomicFile.write(sheet(), SheetFile.text(onDisk().with(Sitting.UNKNOWN)));
+    begun(Rules.STANDARD, "A-17");
+    assertThat(onDisk().sitting())
+        .isEqualTo(new Sitting(0, List.of(new Sitting.Restart(600, 600))));
   }
 
   @Test
@@ -255,7 +319,8 @@ class QuizModelTest {
   void whileSomethingIsPlayedNothingElseIsBegun() {
     ManualExecutor background = new ManualExecutor();
     QuizModel model =
-        new QuizModel(background, Runnable::run, () -> nanos, SmallQuiz.OUTLOOKS, failures::add);
+        new QuizModel(
+            background, Runnable::run, () -> nanos, () -> today, SmallQuiz.OUTLOOKS, failures::add);
     model.open(SmallQuiz.file(folder, Rules.STANDARD));
     background.run();
     model.keep(model.start().withLearner("A").withSheet(sheet()));

@@ -6,6 +6,9 @@ import halfwave.bench.Bench;
 import halfwave.bench.Change;
 import halfwave.bench.Parameter;
 import halfwave.gui.presentation.Intent;
+import halfwave.gui.presentation.SmallQuiz;
+import halfwave.io.QuizRecoveryFile;
+import halfwave.quiz.Rules;
 import halfwave.sequence.Deed;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -13,6 +16,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.concurrent.TimeUnit;
 import java.util.stream.Stream;
+import javax.swing.AbstractButton;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -69,6 +73,28 @@ class CrashRobotTest {
       new Hand(open).answer("Leave it");
       open.await("the end of the file", () -> kept().isEmpty());
       assertThat(open.shown().unsaved()).isFalse();
+    }
+  }
+
+  @Test
+  void aQuizAtTheDeskComesBackAndIsShown() throws Exception {
+    OpenWindow.needDisplay();
+    // of a process that nobody has
+    Path left = folder.resolve("desk-999999999-1.json");
+    Files.writeString(
+        left, new QuizRecoveryFile(SmallQuiz.under(Rules.STANDARD), true, List.of()).text());
+    try (OpenWindow open = OpenWindow.plain(folder)) {
+      Hand hand = new Hand(open);
+      hand.answer("Bring back");
+      DeskHands hands = new DeskHands(open, hand, folder);
+      hand.find(AbstractButton.class, "desk.fresh");
+      hands.idle();
+      assertThat(hands.rows("desk.calls")).isEqualTo(2);
+    }
+    try (Stream<Path> files = Files.list(folder)) {
+      assertThat(files.map(f -> String.valueOf(f.getFileName())).toList())
+          .as("a window that ends as it should leaves nothing")
+          .noneMatch(f -> f.startsWith("desk-"));
     }
   }
 

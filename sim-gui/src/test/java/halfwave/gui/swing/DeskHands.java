@@ -58,13 +58,7 @@ record DeskHands(OpenWindow open, Hand hand, Path folder) {
   }
 
   void row(String table, int row) {
-    JTable found = hand.find(JTable.class, table);
-    OpenWindow.onScreen(
-        () -> {
-          found.setRowSelectionInterval(row, row);
-          return null;
-        });
-    open.settle();
+    hands().row(table, row);
   }
 
   void press(String name) {

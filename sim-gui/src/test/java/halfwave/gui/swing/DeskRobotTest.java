@@ -42,6 +42,11 @@ class DeskRobotTest {
       hands.row("desk.calls", 0);
       hands.form(2);
       hands.text("desk.call-title-english", "Frost");
+      hands.press("desk.add-alternative");
+      hands.choose("desk.first", 0);
+      hands.press("desk.add-alternative");
+      hands.press("desk.remove-alternative");
+      assertThat(hands.chosen("desk.alternative")).isEqualTo(1);
       wrong(open, wrong);
       // another call is chosen: what was typed is kept
       hands.row("desk.calls", 1);
@@ -51,6 +56,9 @@ class DeskRobotTest {
       QuizFile.Opened out = QuizFile.read(folder.resolve("out.json"));
       assertThat(out.sealed()).isTrue();
       assertThat(out.quiz().name()).isEqualTo("spring");
+      assertThat(out.quiz().calls().get(0).hidden())
+          .extracting(h -> h.faults().size())
+          .containsExactly(1, 0);
       assertThat(out.quiz().calls().get(0).title().texts()).containsEntry("en", "Frost");
 
       // back to what was saved, and its class
@@ -70,7 +78,12 @@ class DeskRobotTest {
       hands.tab(2);
       wrong(open, wrong);
       assertThat(hands.chosen("desk.learner")).isEqualTo(1);
-      hands.row("desk.moves", 0);
+      hands.idle();
+      hands.press("desk.replay-last");
+      assertThat(text(hand, "desk.replay-move")).contains(hands.rows("desk.moves") + " of ");
+      hands.press("desk.replay-first");
+      assertThat(text(hand, "desk.replay-move")).startsWith("1 of ");
+      wrong(open, wrong);
       hands.choose("desk.call", 1);
       assertThat(hands.rows("desk.moves")).isGreaterThan(2);
     }

@@ -46,7 +46,8 @@ final class DeskScreens {
       pictures.paint("desk", "desk-class-" + name);
       hands.row("desk.learners", 2);
       hands.tab(2);
-      hands.row("desk.moves", 3);
+      hands.idle();
+      hands.row("desk.moves", 0);
       pictures.paint("desk", "desk-marks-" + name);
     }
   }

@@ -2,13 +2,19 @@ package halfwave.gui.swing;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import halfwave.grading.Routine;
+import halfwave.gui.presentation.RoutineDraft;
 import halfwave.io.ProgressFile;
+import halfwave.io.RoutineFile;
 import halfwave.quiz.Help;
 import java.awt.event.KeyEvent;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
 import javax.swing.AbstractButton;
 import javax.swing.JComboBox;
 import javax.swing.JList;
+import javax.swing.JTable;
 import javax.swing.JTextArea;
 import javax.swing.JTextField;
 import org.junit.jupiter.api.BeforeEach;
@@ -69,6 +75,41 @@ class PracticeRobotTest extends WithWindow {
     hands.idle();
     assertThat(texts()).doesNotContain("What you named");
     assertThat(hand.now(AbstractButton.class, "practice.undo").isEnabled()).isFalse();
+  }
+
+  @Test
+  void anOrderOfWorkIsWrittenSavedAndOpened() {
+    hands.press("routine.show");
+    hands.text("routine.name", "rod first");
+    hands.press("routine.add");
+    hands.choose("routine.check", 3);
+    hands.choose("routine.repair", 1);
+    hands.press("routine.add");
+    hands.choose("routine.repair", 2);
+    hands.press("routine.up");
+    assertThat(hand.now(JTable.class, "routine.steps").getSelectedRow()).isZero();
+    Path file = folder.resolve("mine.json");
+    hands.press("routine.save");
+    hand.choose(file);
+    hands.idle();
+    Routine routine = RoutineFile.read(file);
+    assertThat(routine.steps()).hasSize(2);
+    assertThat(routine.steps().get(0).check()).isNull();
+    assertThat(routine.steps().get(1).check()).isEqualTo(RoutineDraft.checks().get(2));
+    hands.press("routine.remove");
+    hands.press("routine.fresh");
+    hand.answer("Leave without saving");
+    open.settle();
+    assertThat(hand.now(JTable.class, "routine.steps").getRowCount()).isZero();
+    hands.press("routine.open");
+    hand.choose(file);
+    hands.idle();
+    assertThat(hand.now(JTable.class, "routine.steps").getRowCount()).isEqualTo(2);
+    List<String> wrong = new ArrayList<>();
+    AccessRobotTest.beside(open, wrong);
+    assertThat(wrong).isEmpty();
+    hands.press("routine.back");
+    assertThat(hand.there("practice.calls")).isTrue();
   }
 
   private static String texts() {

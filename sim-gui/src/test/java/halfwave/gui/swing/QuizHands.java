@@ -6,6 +6,7 @@ import java.nio.file.Path;
 import javax.swing.AbstractButton;
 import javax.swing.JComboBox;
 import javax.swing.JTabbedPane;
+import javax.swing.JTable;
 import javax.swing.JTextField;
 
 /** Takes a small quiz without mouse and keys: quick, and in any size of type. */
@@ -52,6 +53,17 @@ record QuizHands(OpenWindow open, Hand hand, Path folder) {
     OpenWindow.onScreen(
         () -> {
           found.setSelectedIndex(tab);
+          return null;
+        });
+    open.settle();
+  }
+
+  /** Chooses a row of a table. */
+  void row(String table, int row) {
+    JTable found = hand.find(JTable.class, table);
+    OpenWindow.onScreen(
+        () -> {
+          found.setRowSelectionInterval(row, row);
           return null;
         });
     open.settle();

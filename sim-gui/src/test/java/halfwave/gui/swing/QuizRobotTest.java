@@ -8,12 +8,16 @@ import halfwave.io.SheetFile;
 import halfwave.quiz.AnswerSheet;
 import halfwave.quiz.Move;
 import halfwave.quiz.Rules;
+import java.awt.EventQueue;
 import java.awt.event.KeyEvent;
+import java.awt.event.WindowEvent;
 import java.nio.file.Files;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import javax.swing.AbstractButton;
 import javax.swing.JList;
+import javax.swing.JMenuItem;
 import javax.swing.JTextArea;
 import javax.swing.JTextField;
 import org.junit.jupiter.api.BeforeEach;
@@ -125,6 +129,46 @@ class QuizRobotTest extends WithWindow {
     hand.click("quiz.go.cold-mornings");
     hands.idle();
     assertThat(hand.find(JTextArea.class, "visit.stopped").getText()).contains("stopped");
+  }
+
+  @Test
+  void theBenchIsCoveredAndWhatHelpsIsPutAwayUntilTheEnd() {
+    hand.menu("menu.desk");
+    hands.idle();
+    hands.fill(Rules.STANDARD, "A-17");
+    assertThat(hand.there("drawing")).isTrue();
+    assertThat(hand.there("desk.tabs")).isTrue();
+    hands.begin();
+    assertThat(hand.there("drawing")).isFalse();
+    assertThat(hand.there("desk.tabs")).isFalse();
+    assertThat(hand.now(JTextArea.class, "examination.covered").getText()).contains("covered");
+    assertThat(menus()).contains("menu.dark").doesNotContain("menu.practise", "menu.desk");
+    // another look covers it too, and the window that was closed comes back
+    hand.menu("menu.dark");
+    assertThat(hand.there("drawing")).isFalse();
+    hand.key(KeyEvent.VK_ESCAPE);
+    hands.press("examination.back");
+    hand.find(AbstractButton.class, "visit.act");
+
+    EventQueue.invokeLater(
+        () ->
+            open.frame().dispatchEvent(new WindowEvent(open.frame(), WindowEvent.WINDOW_CLOSING)));
+    hand.answer("Cancel");
+    assertThat(open.frame().isShowing()).isTrue();
+    hands.press("quiz.hand-in");
+    hand.answer("End it");
+    hands.idle();
+    assertThat(hand.there("drawing")).isTrue();
+    assertThat(menus()).contains("menu.practise", "menu.desk");
+  }
+
+  private List<String> menus() {
+    return OpenWindow.onScreen(
+        () ->
+            Hand.items(open.frame().getJMenuBar())
+                .map(JMenuItem::getName)
+                .filter(Objects::nonNull)
+                .toList());
   }
 
   @Test

@@ -42,13 +42,28 @@ final class QuizScreens {
       hands.act(0, spanish ? "separación" : "gap");
       hands.front("visit.tabs", 0);
       pictures.paint("quiz", "quiz-danger-" + name);
-      practice(pictures, hands, name);
+    }
+    // a quiz that is being taken covers the menus of practice
+    try (OpenWindow open = OpenWindow.with(own, settings)) {
+      String name = language + (dark ? "-dark-" : "-light-") + Math.round(100 * text);
+      practice(new SidePictures(open), new QuizHands(open, new Hand(open), own), name);
     }
   }
 
   private void practice(SidePictures pictures, QuizHands hands, String name) throws Exception {
     hands.practise();
     pictures.paint("practice", "practice-choice-" + name);
+    hands.choose("practice.objective", 1);
+    hands.press("routine.show");
+    hands.press("routine.open");
+    hands.hand().choose(Path.of("..", "docs", "examples", "routine.json"));
+    hands.idle();
+    hands.row("routine.steps", 1);
+    hands.press("routine.compare");
+    hands.idle();
+    pictures.paint("practice", "practice-routine-" + name);
+    hands.press("routine.back");
+    hands.choose("practice.objective", 0);
     hands.choose("practice.help", 1);
     hands.first();
     for (int k = 0; k < 5; k++) {

@@ -1,0 +1,211 @@
+package halfwave.gui.swing;
+
+import halfwave.grading.Routine;
+import halfwave.gui.presentation.PracticeModel;
+import halfwave.gui.presentation.RoutineDraft;
+import halfwave.gui.presentation.RoutineModel;
+import halfwave.gui.presentation.RoutineTables;
+import halfwave.gui.presentation.Wording;
+import javax.swing.JButton;
+import javax.swing.JPanel;
+import javax.swing.JTextArea;
+import javax.swing.event.DocumentEvent;
+import javax.swing.event.DocumentListener;
+import net.miginfocom.swing.MigLayout;
+
+/** An instructor's own order of work, and how it fares beside an expert's. */
+final class RoutinePanel extends JPanel {
+
+  private static final long serialVersionUID = 1L;
+
+  private final transient Wording words;
+  private final transient PracticeModel practice;
+  private final transient RoutineModel model;
+  private final transient DeskFiles files;
+  private final transient RoutineTables tables;
+  private final QuietField name = new QuietField();
+  private final DeskTable steps;
+  private final RoutineForm form;
+  private final DeskTable trials;
+  private final JTextArea said;
+  private final JButton up;
+  private final JButton down;
+  private final JButton remove;
+  private final JButton compare;
+  private final JButton cancel;
+  private boolean showing;
+
+  /**
+   * The panel.
+   *
+   * @param back goes back to the choice of a call
+   */
+  RoutinePanel(Theme theme, Wording words, PracticeModel practice, DeskFiles files, Runnable back) {
+    super(
+        new MigLayout(
+            "insets 0, gap 10, fill, hidemode 3, novisualpadding",
+            "[0:0,grow 54,fill][0:0,grow 46,fill]",
+            "[][0:0,grow,fill][]"));
+    this.words = words;
+    this.practice = practice;
+    this.files = files;
+    model = practice.routine();
+    tables = new RoutineTables(words);
+    setOpaque(false);
+    add(
+        Forms.row(
+            Forms.button(words, "routine.back", "routine.back-tip", back),
+            Forms.button(words, "routine.fresh", "routine.fresh-tip", this::fresh),
+            Forms.button(words, "routine.open", "routine.open-tip", this::open),
+            Forms.button(words, "routine.save", "routine.save-tip", this::save)),
+        "span 2, wmin 0, wrap");
+    steps = new DeskTable(theme, "routine.steps", words.text("routine.steps"), this::chosen);
+    up = Forms.button(words, "routine.up", "routine.up-tip", () -> move(-1));
+    down = Forms.button(words, "routine.down", "routine.down-tip", () -> move(1));
+    remove = Forms.button(words, "routine.remove", "routine.remove-tip", this::remove);
+    form = new RoutineForm(theme, words, this::changed);
+    JPanel left = bare("[][grow,fill]", "[][][0:0,grow 55,fill][][0:0,grow 45,fill]");
+    left.add(
+        Lettering.paragraph(words.text("routine.hint"), theme.body(), theme.palette().softInk()),
+        "span 2, growx, wmin 0, wrap");
+    DeskRows.labelled(theme, words, left, "routine.name", name, "growx, wmin 0, wrap");
+    name.getDocument().addDocumentListener(new Naming());
+    left.add(steps.scrolled(), "span 2, grow, wmin 0, hmin 0, wrap");
+    left.add(
+        Forms.row(
+            Forms.button(words, "routine.add", "routine.add-tip", this::addStep), up, down, remove),
+        "span 2, wmin 0, wrap");
+    Column column = new Column(theme);
+    column.add(form, "growx, wmin 0, wrap");
+    left.add(column.scrolled(), "span 2, grow, wmin 0, hmin 0");
+    add(Plate.around(theme, words.text("routine.title"), left), "wmin 0, hmin 0");
+    compare = Forms.button(words, "routine.compare", "routine.compare-tip", this::compare);
+    trials = new DeskTable(theme, "routine.trials", words.text("routine.trials"), () -> {});
+    JPanel right = bare("[grow,fill]", "[][][0:0,grow,fill]");
+    right.add(
+        Lettering.paragraph(
+            words.text("routine.compare-hint"), theme.body(), theme.palette().softInk()),
+        "growx, wmin 0, wrap");
+    right.add(Forms.row(compare), "wmin 0, wrap");
+    right.add(trials.scrolled(), "grow, wmin 0, hmin 0");
+    add(Plate.around(theme, words.text("routine.trials"), right), "wmin 0, hmin 0, wrap");
+    said = Lettering.paragraph(" ", theme.body(), theme.palette().ink());
+    said.setName("routine.said");
+    add(said, "span 2, split 2, growx, wmin 0");
+    cancel = Forms.button(words, "desk.cancel", "desk.cancel-tip", model::giveUp);
+    cancel.setName("routine.cancel");
+    add(cancel, "growx 0");
+  }
+
+  private static JPanel bare(String columns, String rows) {
+    JPanel panel =
+        new JPanel(
+            new MigLayout("insets 0, gap 8 6, fill, hidemode 3, novisualpadding", columns, rows));
+    panel.setOpaque(false);
+    return panel;
+  }
+
+  // ---------------------------------------------------------------- actions
+
+  private boolean mayLeave() {
+    return files.mayLeave(this, model.unsaved(), "routine.unsaved", "routine.title");
+  }
+
+  private void fresh() {
+    if (mayLeave()) {
+      model.fresh();
+    }
+  }
+
+  private void open() {
+    if (mayLeave()) {
+      files.read("routine.open-title").ifPresent(model::open);
+    }
+  }
+
+  private void save() {
+    files.quiz("routine.save-title", model.draft().name()).ifPresent(model::save);
+  }
+
+  private void compare() {
+    practice.compare();
+  }
+
+  private void addStep() {
+    int row = steps.getSelectedRow();
+    model.keep(model.draft().withStepAfter(row));
+    steps.choose(row < 0 ? steps.getRowCount() - 1 : row + 1);
+  }
+
+  private void move(int by) {
+    int row = steps.getSelectedRow();
+    model.keep(model.draft().swapped(row, row + by));
+    steps.choose(row + by);
+  }
+
+  private void remove() {
+    model.keep(model.draft().without(steps.getSelectedRow()));
+  }
+
+  private void changed(Routine.Step step) {
+    int row = steps.getSelectedRow();
+    if (row >= 0) {
+      model.keep(model.draft().with(row, step));
+    }
+  }
+
+  private void chosen() {
+    RoutineDraft draft = model.draft();
+    int row = steps.getSelectedRow();
+    form.show(row < 0 || row >= draft.steps().size() ? null : draft.steps().get(row));
+    free();
+  }
+
+  private void free() {
+    int row = steps.getSelectedRow();
+    up.setEnabled(row > 0);
+    down.setEnabled(row >= 0 && row < model.draft().steps().size() - 1);
+    remove.setEnabled(row >= 0);
+    compare.setEnabled(!model.busy());
+    cancel.setVisible(model.busy());
+  }
+
+  void refresh() {
+    RoutineDraft draft = model.draft();
+    showing = true;
+    if (!name.getText().equals(draft.name())) {
+      name.setText(draft.name());
+    }
+    showing = false;
+    steps.show(tables.steps(draft));
+    trials.show(tables.trials(model.trials()));
+    compare.setText(words.text("routine.compare", practice.calls().size()));
+    String text = model.said(words);
+    said.setText(text.isEmpty() ? " " : text);
+    chosen();
+  }
+
+  /** Keeps the name as it is typed. */
+  private final class Naming implements DocumentListener {
+    private void typed() {
+      if (!showing) {
+        model.keep(model.draft().withName(name.getText()));
+      }
+    }
+
+    @Override
+    public void insertUpdate(DocumentEvent e) {
+      typed();
+    }
+
+    @Override
+    public void removeUpdate(DocumentEvent e) {
+      typed();
+    }
+
+    @Override
+    public void changedUpdate(DocumentEvent e) {
+      typed();
+    }
+  }
+}

@@ -1,0 +1,134 @@
+package halfwave.gui.presentation;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import halfwave.diagnosis.Check;
+import halfwave.diagnosis.Occasion;
+import halfwave.grading.Routine;
+import halfwave.grading.RoutineTrial;
+import halfwave.io.RoutineFile;
+import halfwave.quiz.Rules;
+import halfwave.work.Look;
+import halfwave.work.MeterTest;
+import halfwave.work.Repair;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** An order of work is written step by step, saved, opened and compared. */
+class RoutineModelTest {
+
+  private static final Wording WORDS = DirectBench.ENGLISH;
+  private static final Path EXAMPLE = Path.of("..", "docs", "examples", "routine.json");
+  private static final Check ROD = new Check.Looked(Look.ROD, Occasion.STANDBY);
+  private static final Check CURRENT = new Check.Read(MeterTest.SERIES_CURRENT, Occasion.TRIAL);
+
+  @TempDir private Path folder;
+
+  private final List<Throwable> failures = new ArrayList<>();
+
+  private PracticeModel practice() {
+    PracticeModel model =
+        new PracticeModel(
+            Runnable::run,
+            Runnable::run,
+            () -> SmallQuiz.under(Rules.STANDARD),
+            SmallQuiz.OUTLOOKS,
+            new ProgressKeeper(folder.resolve("settings")),
+            failures::add);
+    model.open();
+    return model;
+  }
+
+  private static void put(RoutineModel model, int index, Check check, Repair repair) {
+    Routine.Step step = model.draft().steps().get(index);
+    model.keep(
+        model
+            .draft()
+            .with(index, RoutineDraft.withRepair(RoutineDraft.withCheck(step, check), repair)));
+  }
+
+  @Test
+  void stepsAreWrittenMovedSavedAndOpened() {
+    RoutineModel model = practice().routine();
+    assertThat(model.unsaved()).isFalse();
+    model.keep(model.draft().withName("rod first").withStepAfter(-1).withStepAfter(0));
+    put(model, 0, CURRENT, Repair.REPLACE_ROD);
+    put(model, 1, ROD, Repair.CLEAN_ROD_WITH_PAD);
+    model.keep(model.draft().with(0, RoutineDraft.withBelow(model.draft().steps().get(0), 1.5)));
+    model.keep(
+        model
+            .draft()
+            .with(1, RoutineDraft.withFound(model.draft().steps().get(1), Set.of("rod-glassy"))));
+    model.keep(model.draft().swapped(0, 1));
+    assertThat(model.unsaved()).isTrue();
+    assertThat(new RoutineTables(WORDS).steps(model.draft()).rows())
+        .extracting(r -> r.get(2))
+        .first()
+        .asString()
+        .doesNotContain("always");
+    Path file = folder.resolve("own.halfwave");
+    model.save(file);
+    assertThat(model.said(WORDS)).isEqualTo("Written: own.halfwave.");
+    assertThat(model.unsaved()).isFalse();
+    Routine read = RoutineFile.read(file);
+    assertThat(read.steps()).isEqualTo(model.draft().steps());
+    assertThat(read.steps().get(1).belowAmps()).isEqualTo(1.5e-6);
+    model.fresh();
+    assertThat(model.draft().steps()).isEmpty();
+    model.open(file);
+    assertThat(model.draft()).isEqualTo(RoutineDraft.of(read));
+    assertThat(RoutineDraft.below(model.draft().steps().get(1))).isEqualTo(1.5);
+    assertThat(failures).isEmpty();
+  }
+
+  @Test
+  void anotherCheckTakesItsFindingsAlong() {
+    Routine.Step step =
+        new Routine.Step(ROD, Set.of("rod-glassy"), Double.NaN, Double.NaN, Repair.REPLACE_ROD);
+    assertThat(RoutineDraft.withCheck(step, CURRENT).found()).isEmpty();
+    Routine.Step below = RoutineDraft.withBelow(RoutineDraft.withCheck(step, CURRENT), 2);
+    assertThat(RoutineDraft.withCheck(below, ROD).belowAmps()).isNaN();
+  }
+
+  @Test
+  void whatIsMissingIsSaidAndNothingIsWritten() throws Exception {
+    PracticeModel practice = practice();
+    RoutineModel model = practice.routine();
+    Path file = folder.resolve("own.json");
+    model.save(file);
+    assertThat(model.said(WORDS)).contains("name");
+    model.keep(model.draft().withName("mine"));
+    model.save(file);
+    assertThat(model.said(WORDS)).contains("at least one step");
+    model.keep(model.draft().withStepAfter(-1));
+    practice.compare();
+    assertThat(model.said(WORDS)).startsWith("Step 1 says neither");
+    assertThat(file).doesNotExist();
+    Files.writeString(file, "{\"format\": \"halfwave-routine\", \"version\": 1}");
+    model.open(file);
+    assertThat(model.said(WORDS)).contains("own.json", "name");
+    assertThat(model.draft().name()).isEqualTo("mine");
+  }
+
+  @Test
+  void itIsComparedOnTheCallsOfTheChoice() {
+    PracticeModel practice = practice();
+    RoutineModel model = practice.routine();
+    model.open(EXAMPLE);
+    practice.compare();
+    assertThat(failures).isEmpty();
+    assertThat(model.trials()).hasSize(2).allMatch(t -> t.expertMinutes() > 0);
+    long whole = model.trials().stream().filter(RoutineTrial::whole).count();
+    assertThat(model.said(WORDS)).isEqualTo("Put right: " + whole + " of 2 calls.");
+    assertThat(new RoutineTables(WORDS).trials(model.trials()).rows())
+        .extracting(r -> r.get(0))
+        .containsExactly("Cold mornings", "After the move");
+    model.keep(model.draft().without(0));
+    assertThat(model.trials()).isEmpty();
+  }
+}
