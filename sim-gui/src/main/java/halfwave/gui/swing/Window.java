@@ -2,19 +2,10 @@ package halfwave.gui.swing;
 
 import halfwave.bench.ShippedBenches;
 import halfwave.board.ShippedBoards;
-import halfwave.grading.Outlooks;
 import halfwave.gui.presentation.Autosave;
 import halfwave.gui.presentation.BarView;
-import halfwave.gui.presentation.DeskModel;
-import halfwave.gui.presentation.DesktopMotion;
-import halfwave.gui.presentation.EvidenceModel;
-import halfwave.gui.presentation.ForecastModel;
 import halfwave.gui.presentation.Intent;
 import halfwave.gui.presentation.LessonModel;
-import halfwave.gui.presentation.MatchModel;
-import halfwave.gui.presentation.PracticeModel;
-import halfwave.gui.presentation.ProgressKeeper;
-import halfwave.gui.presentation.QuizModel;
 import halfwave.gui.presentation.RecoveryFolder;
 import halfwave.gui.presentation.Settings;
 import halfwave.gui.presentation.SettingsFile;
@@ -23,23 +14,15 @@ import halfwave.gui.presentation.WhyModel;
 import halfwave.gui.presentation.Wording;
 import halfwave.gui.presentation.Workbench;
 import halfwave.io.BadInputException;
-import halfwave.io.CacheFolder;
-import halfwave.io.CachedOutlooks;
-import halfwave.io.CaseCache;
 import halfwave.io.OwnFile;
 import halfwave.io.ShippedDemonstrations;
-import halfwave.io.ShippedQuizzes;
-import halfwave.paper.PaperSize;
 import halfwave.picture.Palette;
 import java.awt.Dimension;
 import java.awt.KeyboardFocusManager;
 import java.awt.Rectangle;
-import java.awt.Toolkit;
 import java.awt.event.WindowAdapter;
 import java.awt.event.WindowEvent;
 import java.nio.file.Path;
-import java.time.Instant;
-import java.time.LocalDate;
 import java.util.Locale;
 import java.util.concurrent.Executor;
 import java.util.function.UnaryOperator;
@@ -59,7 +42,7 @@ public final class Window {
 
   private static final int TICK_MILLIS = 60;
 
-  private final SettingsFile file;
+  private final Preferences preferences;
   private final Models models;
   private final Workbench workbench;
   private final LessonModel lesson;
@@ -70,10 +53,7 @@ public final class Window {
   private final LessonKeys lessonKeys;
   private final Wall wall;
   private final Timer ticker;
-  private final boolean desktopMoves =
-      DesktopMotion.moves(Toolkit.getDefaultToolkit().getDesktopProperty(DesktopMotion.PROPERTY));
   private final JFrame frame = new JFrame();
-  private Settings settings;
   private Wording words;
   private Theme theme;
   private BenchFiles files;
@@ -97,51 +77,44 @@ public final class Window {
    * @param background runs charts and explanations and keeps files, one after the other
    */
   public Window(SettingsFile file, Executor engine, Executor background) {
-    this.file = file;
-    settings = file.read();
-    String tag = settings.language();
-    Locale locale = tag == null ? Locale.getDefault() : Locale.forLanguageTag(tag);
-    words = Wording.of(locale, settings.units());
+    preferences = new Preferences(file);
+    words = preferences.words(Locale.getDefault());
     workbench = new Workbench(engine, SwingUtilities::invokeLater, this::trouble);
     // reckoned while the panels are made
     var bench = ShippedBenches.standard();
     workbench.want(new Intent.Open(bench, ShippedBoards.standard(bench.design().ignition()), null));
     lesson = new LessonModel(workbench, engine, SwingUtilities::invokeLater);
+    ModelMaker maker = new ModelMaker(this::trouble);
     models =
         new Models(
             workbench,
             lesson,
             new WhyModel(background, SwingUtilities::invokeLater),
-            evidence(),
+            maker.evidence(),
             background,
             this::trouble);
     editing =
         new Editing(
             frame,
             models,
-            () -> settings,
-            how -> remember(how.apply(settings)),
-            new RecoveryFolder<>(file.folder(), RecoveryFolder.DRAFT),
+            preferences::now,
+            how -> preferences.keep(how.apply(preferences.now())),
+            new RecoveryFolder<>(preferences.folder(), RecoveryFolder.DRAFT),
             () -> help("editor"));
-    tools =
-        new Tools(
-            frame,
-            workbench,
-            new MatchModel(own("match"), SwingUtilities::invokeLater, this::trouble),
-            new ForecastModel(
-                own("forecast"), SwingUtilities::invokeLater, LocalDate::now, this::trouble),
-            this::help);
-    quizzes = quizzes();
+    tools = new Tools(frame, workbench, maker.match(), maker.forecast(), this::help);
+    quizzes = quizzes(maker);
     autosave =
         new Autosave(
-            new RecoveryFolder<>(file.folder(), RecoveryFolder.BENCH),
+            new RecoveryFolder<>(preferences.folder(), RecoveryFolder.BENCH),
             background,
             SwingUtilities::invokeLater);
     wall = new Wall(frame, workbench, this::projector, on -> panels().lesson().notes(on));
     lessonKeys = new LessonKeys(lesson, () -> frame.isFocused() && panels().lesson().isShowing());
     theme = theme();
-    files = new BenchFiles(frame, words, workbench, this::used, () -> settings.lastFolder());
-    panels = build(Front.of(settings.place()));
+    files =
+        new BenchFiles(
+            frame, words, workbench, preferences::used, () -> preferences.now().lastFolder());
+    panels = build(Front.of(preferences.now().place()));
     KeyboardFocusManager.getCurrentKeyboardFocusManager().addKeyEventDispatcher(lessonKeys);
     ticker = new Timer(TICK_MILLIS, e -> tick());
     frame.setDefaultCloseOperation(WindowConstants.DO_NOTHING_ON_CLOSE);
@@ -162,52 +135,16 @@ public final class Window {
     Theme.load();
   }
 
-  private QuizWindows quizzes() {
-    Outlooks outlooks = new CachedOutlooks(new CaseCache(CacheFolder.path()), (done, all) -> true);
+  private QuizWindows quizzes(ModelMaker maker) {
     return new QuizWindows(
         frame,
-        new QuizModel(
-            own("quiz"),
-            SwingUtilities::invokeLater,
-            System::nanoTime,
-            Instant::now,
-            outlooks,
-            this::trouble),
-        new PracticeModel(
-            own("practice"),
-            SwingUtilities::invokeLater,
-            ShippedQuizzes::bank,
-            outlooks,
-            new ProgressKeeper(file.folder()),
-            this::trouble),
-        new DeskModel(
-            own("desk"),
-            SwingUtilities::invokeLater,
-            ShippedQuizzes::bank,
-            outlooks,
-            Instant::now,
-            this::trouble),
-        new RecoveryFolder<>(file.folder(), RecoveryFolder.QUIZ),
+        maker.quiz(),
+        maker.practice(preferences.folder()),
+        maker.desk(),
+        new RecoveryFolder<>(preferences.folder(), RecoveryFolder.QUIZ),
         models.background(),
-        this::sheet,
+        preferences::sheet,
         this::help);
-  }
-
-  private EvidenceModel evidence() {
-    return new EvidenceModel(
-        new CaseCache(CacheFolder.path()),
-        own("evidence"),
-        SwingUtilities::invokeLater,
-        this::trouble);
-  }
-
-  /** A thread of its own for what may take a minute, so that nobody else has to wait for it. */
-  private static Executor own(String name) {
-    return task -> {
-      Thread thread = new Thread(task, name);
-      thread.setDaemon(true);
-      thread.start();
-    };
   }
 
   private Panels panels() {
@@ -216,6 +153,7 @@ public final class Window {
 
   private Theme theme() {
     JComponent.setDefaultLocale(words.locale());
+    Settings settings = preferences.now();
     return Theme.install(settings.dark() ? Palette.DARK : Palette.LIGHT, settings.textRatio());
   }
 
@@ -228,6 +166,7 @@ public final class Window {
     frame.setIconImages(AppIcon.images());
     frame.setMinimumSize(new Dimension(1000, 680));
     // larger type needs more room, where there is any
+    Settings settings = preferences.now();
     frame.setBounds(RememberedBounds.of(settings.place().frame(), theme.px(1440), theme.px(900)));
     frame.setVisible(true);
     panels.drawing().requestFocusInWindow();
@@ -239,7 +178,7 @@ public final class Window {
         () -> {
           if (!settings.cautionsSeen()) {
             new Help(frame, theme, words).first();
-            remember(settings.withCautionsSeen());
+            preferences.keep(settings.withCautionsSeen());
           }
           // one question after the other
           autosave.look(left -> files.askBack(left, autosave), () -> editing.look(quizzes::look));
@@ -315,17 +254,13 @@ public final class Window {
     }
   }
 
-  private boolean moves() {
-    return settings.moves(desktopMoves);
-  }
-
   private void tick() {
     long now = System.nanoTime();
     long millis = (now - lastNanos) / 1_000_000;
     lastNanos += millis * 1_000_000;
     if (workbench.ready() && workbench.shown().clock().running()) {
       workbench.want(new Intent.Pass(millis));
-      if (moves()) {
+      if (preferences.moves()) {
         panels.drawing().sway(millis / 1000.0);
         wall.sway(millis / 1000.0);
       }
@@ -370,7 +305,7 @@ public final class Window {
     unsubscribe.run();
     Panels made = new PanelMaker(theme, words, models).panels(front, editing, files);
     panels = made;
-    made.drawing().motion(moves());
+    made.drawing().motion(preferences.moves());
     frame.setContentPane(WindowSheet.of(theme, words, made));
     help = Help.anew(help, frame, theme, words);
     LongWork work = new LongWork(frame, words, made.notice()::setText, this::trouble);
@@ -417,9 +352,9 @@ public final class Window {
         words,
         workbench,
         files,
-        settings,
-        moves(),
-        () -> settings.recent(),
+        preferences.now(),
+        preferences.moves(),
+        () -> preferences.now().recent(),
         this::change,
         p.drawing(),
         wall::turn,
@@ -449,37 +384,28 @@ public final class Window {
             work,
             new Printing(frame, words, work),
             new LessonChoice(frame, words, lesson, editing),
-            this::sheet);
+            preferences::sheet);
     return new PaperMenu(
-            words, paper, workbench::ready, sheet(), size -> remember(settings.withSheet(size)))
+            words,
+            paper,
+            workbench::ready,
+            preferences.sheet(),
+            size -> preferences.keep(preferences.now().withSheet(size)))
         .menu();
-  }
-
-  private PaperSize sheet() {
-    PaperSize chosen = settings.sheet();
-    return chosen == null ? PaperSize.usual(Locale.getDefault()) : chosen;
-  }
-
-  private void used(Path path) {
-    remember(settings.withRecent(path.toAbsolutePath()));
-  }
-
-  private void remember(Settings other) {
-    settings = other;
-    file.write(other);
   }
 
   /** Another language, look or size: the panels are made anew around the same bench. */
   private void change(UnaryOperator<Settings> how) {
-    Settings other = how.apply(settings);
-    if (other.equals(settings)) {
+    Settings other = how.apply(preferences.now());
+    if (other.equals(preferences.now())) {
       return;
     }
-    remember(other);
-    String tag = other.language();
-    words = Wording.of(tag == null ? words.locale() : Locale.forLanguageTag(tag), other.units());
+    preferences.keep(other);
+    words = preferences.words(words.locale());
     theme = theme();
-    files = new BenchFiles(frame, words, workbench, this::used, () -> settings.lastFolder());
+    files =
+        new BenchFiles(
+            frame, words, workbench, preferences::used, () -> preferences.now().lastFolder());
     boolean projected = wall.shown() != null;
     if (projected) {
       wall.turn();
@@ -506,13 +432,15 @@ public final class Window {
   private void quitBench() {
     if (quizzes.mayLeave() && files.mayLeave()) {
       Front front = panels.front();
-      remember(
-          settings.withPlace(
-              new Settings.Place(
-                  RememberedBounds.kept(frame.getBounds()),
-                  front.lower(),
-                  front.tab(),
-                  front.chart())));
+      preferences.keep(
+          preferences
+              .now()
+              .withPlace(
+                  new Settings.Place(
+                      RememberedBounds.kept(frame.getBounds()),
+                      front.lower(),
+                      front.tab(),
+                      front.chart())));
       close();
     }
   }

@@ -17,6 +17,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Random;
@@ -204,7 +205,7 @@ class WindowTimes {
             resident(ProcessHandle.current().pid()),
             open.shown().history().done().size());
       }
-      print("an event of the event thread, ms", waits.millis());
+      System.out.println(waits.text());
       waits.longest().forEach(System.out::println);
     }
   }
@@ -275,7 +276,14 @@ class WindowTimes {
   private static final class Waits extends EventQueue {
     private static final int LONGEST = 12;
 
-    private final List<Double> millis = new ArrayList<>();
+    /** More than this hangs, and is counted as this (ms). */
+    private static final int MOST = 60_000;
+
+    /**
+     * How many took so many tenths of a millisecond: a list of all would be the memory's growth.
+     */
+    private final int[] tenths = new int[10 * MOST + 1];
+
     private final List<Wait> all = new ArrayList<>();
     private long began;
     private String event = "";
@@ -294,8 +302,8 @@ class WindowTimes {
     }
 
     private void ended(double took) {
-      synchronized (millis) {
-        millis.add(took);
+      synchronized (all) {
+        tenths[(int) Math.min(10 * MOST, Math.round(10 * took))]++;
         all.add(new Wait(took, event));
         if (all.size() > 2 * LONGEST) {
           all.sort(Comparator.comparingDouble(Wait::millis).reversed());
@@ -305,20 +313,31 @@ class WindowTimes {
     }
 
     void clear() {
-      synchronized (millis) {
-        millis.clear();
+      synchronized (all) {
+        Arrays.fill(tenths, 0);
         all.clear();
       }
     }
 
-    List<Double> millis() {
-      synchronized (millis) {
-        return List.copyOf(millis);
+    String text() {
+      synchronized (all) {
+        long n = Arrays.stream(tenths).asLongStream().sum();
+        return "an event of the event thread, ms: n %d, p50 %.1f, p90 %.1f, p99 %.1f, p99.9 %.1f"
+            .formatted(n, share(n, 0.5), share(n, 0.9), share(n, 0.99), share(n, 0.999));
       }
     }
 
+    private double share(long n, double ratio) {
+      long left = (long) (n * ratio);
+      int at = 0;
+      while (left >= tenths[at]) {
+        left -= tenths[at++];
+      }
+      return at / 10.0;
+    }
+
     List<String> longest() {
-      synchronized (millis) {
+      synchronized (all) {
         all.sort(Comparator.comparingDouble(Wait::millis).reversed());
         return all.stream()
             .limit(LONGEST)
