@@ -39,8 +39,12 @@ public final class Installers {
   /** The same program in a terminal: started for its long computations, not for its window. */
   private static final String COMMAND = "halfwave-command";
 
-  /** The first compiler alone and the simplest collector: half the work until the window is there. */
-  private static final String WINDOW_OPTIONS = "-XX:+UseSerialGC -XX:TieredStopAtLevel=1";
+  /**
+   * The first compiler alone and the simplest collector: half the work until the window is there. A
+   * heap that is given back keeps the window small among others.
+   */
+  private static final String WINDOW_OPTIONS =
+      "-XX:+UseSerialGC -XX:TieredStopAtLevel=1 -Xms48m -Xmn20m -XX:MinHeapFreeRatio=10 -XX:MaxHeapFreeRatio=30";
 
   /** What {@code jdeps} finds, and what it cannot see: accessibility, numbers and dates of all languages. */
   private static final String MODULES =
@@ -242,6 +246,7 @@ public final class Installers {
         command, "java-options=-XX:+TieredCompilation\n" + (WINDOWS ? "win-console=true\n" : ""));
     arguments.addAll(List.of("--add-launcher", COMMAND + "=" + command));
     run("jpackage", arguments.toArray(String[]::new));
+    Files.delete(command);
     return out.resolve(MAC ? NAME + ".app" : NAME);
   }
 

@@ -40,7 +40,13 @@ class WindowTimes {
 
   /** As {@code Installers.java} has them. */
   private static final List<String> PACKAGE =
-      List.of("-XX:+UseSerialGC", "-XX:TieredStopAtLevel=1");
+      List.of(
+          "-XX:+UseSerialGC",
+          "-XX:TieredStopAtLevel=1",
+          "-Xms48m",
+          "-Xmn20m",
+          "-XX:MinHeapFreeRatio=10",
+          "-XX:MaxHeapFreeRatio=30");
 
   @TempDir private Path folder;
 
