@@ -37,7 +37,8 @@ public final class SaidParts {
       case ACCOUNT_FLAME -> Set.of(DrawnPart.FLAME, DrawnPart.BURNER);
       case ACCOUNT_NO_FLAME, ACCOUNT_UNLIT -> Set.of(DrawnPart.FLAME, DrawnPart.GAS_VALVE);
       case ACCOUNT_NOT_AT_ROD -> Set.of(DrawnPart.FRONT, DrawnPart.ROD);
-      case ACCOUNT_ROD_OUT -> Set.of(DrawnPart.ROD, DrawnPart.FLAME);
+      case ACCOUNT_ROD_OUT, ACCOUNT_ROD_IN_FLAME, ACCOUNT_ROD_MOVED ->
+          Set.of(DrawnPart.ROD, DrawnPart.FLAME);
       case ACCOUNT_ATTACHMENT -> Set.of(DrawnPart.FLAME, DrawnPart.BURNER);
       case ACCOUNT_SCALE -> Set.of(DrawnPart.BURNER);
       case ACCOUNT_SERIES_OHMS -> Set.of(DrawnPart.CONNECTOR, DrawnPart.GROUND_STRAP);
