@@ -39,7 +39,7 @@ public final class JsonFields {
   /** Refuses a file of another format or version. */
   void checkFormat(String format, int version) {
     if (!get("format").text().equals(format)) {
-      throw get("format").refused(Message.of(MessageKey.ALLOWED_ONE_OF, Argument.text(format)));
+      throw get("format").refused(Message.of(MessageKey.ALLOWED_KIND, Argument.text(format)));
     }
     if (get("version").wholeNumber() != version) {
       Argument one = Argument.text(Integer.toString(version));

@@ -39,6 +39,8 @@ public enum MessageKey {
   ALLOWED_TRUTH,
   /** One of several words: the words. */
   ALLOWED_ONE_OF,
+  /** A file of another kind: the format that is wanted. */
+  ALLOWED_KIND,
   /** Something, or null: what else. */
   ALLOWED_OR_NULL,
   /** No other fields than some: their names. */

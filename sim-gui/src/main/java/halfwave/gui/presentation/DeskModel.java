@@ -292,12 +292,12 @@ public final class DeskModel {
 
   // -------------------------------------------------------------- the class
 
-  /** Reads and marks the answer sheets of a folder. */
-  public void collect(Path folder) {
+  /** Reads and marks answer sheets, and those of folders. */
+  public void collect(List<Path> places) {
     made(
         quiz ->
             watch -> {
-              SheetFolder read = SheetFolder.read(List.of(folder), quiz);
+              SheetFolder read = SheetFolder.read(places, quiz);
               Grader grader = grader(quiz);
               List<SheetMarks> marks = new ArrayList<>();
               on(watch, 0, read.sheets().size());

@@ -68,10 +68,10 @@ final class DeskFiles {
     return asked(chooser, title);
   }
 
-  /** A folder to read. */
-  Optional<Path> folder(String title) {
+  /** A file or a folder to read. */
+  Optional<Path> place(String title) {
     JFileChooser chooser = new JFileChooser(last);
-    chooser.setFileSelectionMode(JFileChooser.DIRECTORIES_ONLY);
+    chooser.setFileSelectionMode(JFileChooser.FILES_AND_DIRECTORIES);
     return asked(chooser, title);
   }
 

@@ -39,6 +39,7 @@ final class LessonPanel extends JPanel {
   private final Column column;
   private final JPanel head;
   private final JPanel foot;
+  private @Nullable JButton onward;
   private @Nullable transient LessonView shown;
   private boolean listed;
   private boolean notes;
@@ -81,6 +82,10 @@ final class LessonPanel extends JPanel {
 
   /** Shows where the demonstration stands. */
   void refresh() {
+    FocusKeeper.around(this, () -> onward, this::look);
+  }
+
+  private void look() {
     Playthrough at = model.at();
     if (at == null) {
       if (model.preparing()) {
@@ -202,6 +207,7 @@ final class LessonPanel extends JPanel {
           }
         });
     foot.add(forward);
+    onward = forward;
     redraw();
     if (stays) {
       sheet.place(place);

@@ -51,12 +51,17 @@ final class LessonTab extends TabSheet {
   }
 
   void show(State state) {
+    FocusKeeper.around(this, () -> null, () -> fill(state));
+  }
+
+  private void fill(State state) {
     boolean sealed = state.seal() != null;
     offer.setVisible(!showing.getAsBoolean());
     if (!sealed) {
       offer.show(state);
     }
-    seal.show(state);
+    // who is not seen yet cannot take the keyboard
     ((CardLayout) getLayout()).show(this, sealed ? SEAL : LESSON);
+    seal.show(state);
   }
 }

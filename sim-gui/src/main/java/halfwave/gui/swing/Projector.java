@@ -86,6 +86,7 @@ final class Projector {
           }
         });
     room.setBackground(theme.palette().ground());
+    room.setFocusable(true);
     room.addComponentListener(
         new ComponentAdapter() {
           @Override
@@ -114,6 +115,7 @@ final class Projector {
   void open(Rectangle bounds) {
     frame.setBounds(bounds);
     frame.setVisible(true);
+    room.requestFocusInWindow();
     Runnable states = workbench.subscribe(state -> refresh());
     Runnable steps = lesson.subscribe(this::refresh);
     unsubscribe =
@@ -149,6 +151,8 @@ final class Projector {
             workbench,
             part -> {},
             ProjectorPanel.line(scale));
+    // arrow keys are the demonstration's here, and not the rod's
+    made.setFocusable(false);
     ProjectorPanel shown =
         new ProjectorPanel(ProjectorPanel.theme(theme, scale), words, made, scale);
     int width = (int) Math.round(height * WIDTH_OVER_HEIGHT);

@@ -50,6 +50,9 @@ final class RoutineForm extends JPanel {
     this.kept = kept;
     tables = new RoutineTables(words);
     setOpaque(false);
+    // arrows go through the list, Enter takes
+    check.putClientProperty("JComboBox.isTableCellEditor", true);
+    repair.putClientProperty("JComboBox.isTableCellEditor", true);
     check.addItem(words.text("routine.no-check"));
     checks.forEach(c -> check.addItem(tables.name(c)));
     check.addActionListener(e -> changed(s -> RoutineDraft.withCheck(s, chosen())));

@@ -155,6 +155,10 @@ final class RoutinePanel extends JPanel {
   }
 
   private void chosen() {
+    if (showing) {
+      // filling the table takes its choice away for a moment
+      return;
+    }
     RoutineDraft draft = model.draft();
     int row = steps.getSelectedRow();
     form.show(row < 0 || row >= draft.steps().size() ? null : draft.steps().get(row));
@@ -176,8 +180,8 @@ final class RoutinePanel extends JPanel {
     if (!name.getText().equals(draft.name())) {
       name.setText(draft.name());
     }
-    showing = false;
     steps.show(tables.steps(draft));
+    showing = false;
     trials.show(tables.trials(model.trials()));
     compare.setText(words.text("routine.compare", practice.calls().size()));
     String text = model.said(words);

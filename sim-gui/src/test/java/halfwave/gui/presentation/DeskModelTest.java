@@ -68,7 +68,7 @@ class DeskModelTest {
     DeskModel model = drawn();
     Files.createDirectories(sheets);
     SmallClass.handIn(sheets, draft(model).quiz().orElseThrow());
-    model.collect(sheets);
+    model.collect(List.of(sheets));
     return model;
   }
 
@@ -202,7 +202,7 @@ class DeskModelTest {
         .extracting(s -> s.sheet().learner())
         .containsExactlyInAnyOrderElementsOf(SmallClass.LEARNERS);
     assertThat(tables.told(marked)).singleElement().asString().contains(SmallClass.ODD);
-    assertThat(model.said(WORDS)).isEqualTo("Marked: 3 sheets; refused: 1.");
+    assertThat(model.said(WORDS)).isEqualTo("Answer sheets marked: 3; refused: 1.");
     assertThat(tables.learners(report).rows()).hasSize(3).allMatch(r -> r.size() == 5);
     assertThat(tables.items(report).rows()).hasSize(2);
     assertThat(tables.objectives(report).rows()).hasSize(1);

@@ -11,6 +11,8 @@ import halfwave.sequence.Moment;
 import java.awt.event.InputEvent;
 import java.awt.event.KeyEvent;
 import java.util.Objects;
+import javax.swing.JTabbedPane;
+import javax.swing.SwingUtilities;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 
@@ -156,5 +158,35 @@ class KeyboardRobotTest extends WithWindow {
     hand.key(KeyEvent.VK_SPACE);
     assertThat(open.shown().clock().running()).isFalse();
     open.want(new Intent.Play(false));
+  }
+
+  /** No key falls beside the seal: next to it lie the switches of call and power. */
+  @Test
+  void aFaultIsSealedDrawnAnsweredAndRevealed() {
+    hand.key(KeyEvent.VK_1, InputEvent.ALT_DOWN_MASK);
+    hand.key(KeyEvent.VK_F8);
+    assertThat(open.shown().sealed()).isTrue();
+    on("seal.draw");
+    hand.letter(' ');
+    open.await("the fault", () -> open.shown().seal().drawn() != null);
+    on("seal.answer");
+    hand.tabTo("seal.reveal");
+    hand.letter(' ');
+    open.settle();
+    assertThat(open.shown().sealed()).isFalse();
+    on("seal.end");
+    hand.letter(' ');
+    open.settle();
+    assertThat(open.shown().seal()).isNull();
+    assertThat(open.shown().moment().supply()).isTrue();
+    open.await(
+        "the keyboard under the tabs",
+        () ->
+            SwingUtilities.isDescendingFrom(
+                hand.focusOwner(), hand.find(JTabbedPane.class, "tabs")));
+  }
+
+  private void on(String name) {
+    open.await("the keyboard on " + name, () -> name.equals(hand.focusOwner().getName()));
   }
 }

@@ -189,8 +189,12 @@ class ProjectorRobotTest {
       hand.key(KeyEvent.VK_2);
       hand.key(KeyEvent.VK_D);
       assertThat(at(open).tally()).containsExactly(0, 2, 0, 1);
-      hand.key(KeyEvent.VK_PAGE_DOWN);
+      var rod = open.shown().moment().bench().condition().rodPosition();
+      hand.key(KeyEvent.VK_RIGHT);
       assertThat(at(open).revealed()).isTrue();
+      assertThat(open.shown().moment().bench().condition().rodPosition())
+          .as("an arrow steps and does not move the rod")
+          .isEqualTo(rod);
       hand.key(KeyEvent.VK_F);
       open.want(new Intent.StepOn(5000L));
       String frozen =
