@@ -28,6 +28,7 @@ import org.jfree.chart.ui.HorizontalAlignment;
 import org.jfree.chart.ui.RectangleAnchor;
 import org.jfree.chart.ui.RectangleInsets;
 import org.jfree.chart.ui.TextAnchor;
+import org.jfree.data.Range;
 import org.jfree.data.xy.XYSeries;
 import org.jfree.data.xy.XYSeriesCollection;
 import org.jfree.data.xy.YIntervalSeries;
@@ -40,14 +41,22 @@ public final class ForecastChart {
   private static final double HOUR_SECONDS = 3600;
   private static final float BAND_OPACITY = 0.22f;
 
+  /** What is beside the plot: the current's title and numbers on the left, a rim on the right. */
+  private static final double BESIDE_PLOT = 110;
+
+  /** From a line to its name, where there is room. */
+  private static final double FROM_LINE = 6;
+
   private final Forecast forecast;
   private final Sentences sentences;
   private final Palette palette;
+  private final double width;
 
-  private ForecastChart(Forecast forecast, Sentences sentences, Palette palette) {
+  private ForecastChart(Forecast forecast, Sentences sentences, Palette palette, double width) {
     this.forecast = forecast;
     this.sentences = sentences;
     this.palette = palette;
+    this.width = width;
   }
 
   /**
@@ -67,7 +76,7 @@ public final class ForecastChart {
       Palette palette,
       double width,
       double height) {
-    JFreeChart chart = new ForecastChart(forecast, sentences, palette).chart(calendar);
+    JFreeChart chart = new ForecastChart(forecast, sentences, palette, width).chart(calendar);
     return Picture.of(
         width, height, g -> chart.draw(g, new Rectangle2D.Double(0, 0, width, height)));
   }
@@ -188,7 +197,15 @@ public final class ForecastChart {
     Marker mark = new ValueMarker(at, palette.accent(), Look.solid(2f));
     Argument day = ForecastWords.hours(seconds, calendar);
     label(mark, Message.of(MessageKey.CHART_SERVICE, day), palette.accent());
-    boolean left = at < plot.getDomainAxis().getRange().getCentralValue();
+    Range hours = plot.getDomainAxis().getRange();
+    boolean left = at < hours.getCentralValue();
+    double share = left ? hours.getUpperBound() - at : at - hours.getLowerBound();
+    double room = share / hours.getLength() * (width - BESIDE_PLOT);
+    double from =
+        Math.min(FROM_LINE, room - FROM_LINE - LabelPlacer.width(mark.getLabel(), Look.NOTE));
+    // a name that is longer than the room beside its line reaches over it
+    mark.setLabelOffset(new RectangleInsets(4, from, 4, from));
+    mark.setLabelBackgroundColor(from < 0 ? palette.sheet() : Ink.faint(palette.sheet(), 0));
     mark.setLabelAnchor(left ? RectangleAnchor.TOP_RIGHT : RectangleAnchor.TOP_LEFT);
     mark.setLabelTextAnchor(left ? TextAnchor.TOP_LEFT : TextAnchor.TOP_RIGHT);
     plot.addDomainMarker(mark);
@@ -198,7 +215,7 @@ public final class ForecastChart {
     mark.setLabel(said(words));
     mark.setLabelFont(Look.NOTE);
     mark.setLabelPaint(ink);
-    mark.setLabelOffset(new RectangleInsets(4, 6, 4, 6));
+    mark.setLabelOffset(new RectangleInsets(4, FROM_LINE, 4, FROM_LINE));
     // its usual ground is grey
     mark.setLabelBackgroundColor(Ink.faint(palette.sheet(), 0));
   }

@@ -4,6 +4,7 @@ import halfwave.gui.presentation.Healthy;
 import halfwave.gui.presentation.State;
 import java.awt.BorderLayout;
 import java.awt.Component;
+import javax.swing.JComboBox;
 import javax.swing.JPanel;
 import javax.swing.JTextArea;
 import net.miginfocom.swing.MigLayout;
@@ -76,7 +77,8 @@ abstract class ChartPanel extends TabSheet {
   void away() {}
 
   final void control(Component control) {
-    head.add(control, "wmin pref");
+    // a list shows as much of its choice as there is room for, other words are whole
+    head.add(control, control instanceof JComboBox ? "wmin " + theme.px(60) + "px" : "wmin pref");
   }
 
   /** The line above the picture. */

@@ -60,7 +60,11 @@ final class Column extends JPanel implements Scrollable {
   @Override
   public Dimension getPreferredSize() {
     breakLines();
-    return super.getPreferredSize();
+    Dimension wanted = super.getPreferredSize();
+    // what is scrolled sideways is as wide as it has to be, no wider
+    return sideways && getParent() instanceof JViewport
+        ? new Dimension(seenWidth(), wanted.height)
+        : wanted;
   }
 
   @Override

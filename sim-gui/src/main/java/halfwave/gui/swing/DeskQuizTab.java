@@ -48,7 +48,10 @@ final class DeskQuizTab extends JPanel {
     super(
         new MigLayout(
             "insets 10, gap 10, fill, novisualpadding",
-            "[0:0,grow 55,fill][0:0,grow 45,fill]",
+            // tables scroll sideways, forms in large type need the room
+            theme.ratio() > 1.5
+                ? "[0:0,grow 45,fill][0:0,grow 55,fill]"
+                : "[0:0,grow 55,fill][0:0,grow 45,fill]",
             "[][grow,fill][]"));
     this.theme = theme;
     this.words = words;

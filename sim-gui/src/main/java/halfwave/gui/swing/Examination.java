@@ -2,6 +2,7 @@ package halfwave.gui.swing;
 
 import halfwave.gui.presentation.QuizModel;
 import halfwave.gui.presentation.Wording;
+import java.awt.Component;
 import java.awt.Container;
 import java.awt.GridBagLayout;
 import java.awt.Window;
@@ -121,14 +122,23 @@ final class Examination {
 
   /** Whether the program may end: nobody is being examined, or nobody minds. */
   boolean mayEnd() {
+    return agreed(frame, "examination.sure", "examination.end");
+  }
+
+  /** Whether the window of the quiz may be put away: its clock goes on. */
+  boolean mayHide(Component asking) {
+    return agreed(asking, "examination.hide-sure", "examination.hide");
+  }
+
+  private boolean agreed(Component asking, String question, String yes) {
     Dress d = dress;
     if (d == null || !covered) {
       return true;
     }
-    Object[] buttons = {d.words().text("examination.end"), d.words().text("file.cancel")};
+    Object[] buttons = {d.words().text(yes), d.words().text("file.cancel")};
     return JOptionPane.showOptionDialog(
-            frame,
-            d.words().text("examination.sure"),
+            asking,
+            d.words().text(question),
             d.words().text("quiz.title"),
             JOptionPane.DEFAULT_OPTION,
             JOptionPane.WARNING_MESSAGE,

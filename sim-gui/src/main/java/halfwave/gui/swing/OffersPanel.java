@@ -5,11 +5,14 @@ import halfwave.gui.presentation.Visiting;
 import halfwave.gui.presentation.Wording;
 import halfwave.quiz.ServiceCall;
 import halfwave.quiz.Visit;
+import java.awt.Point;
 import java.awt.event.KeyEvent;
 import java.util.List;
+import javax.swing.BorderFactory;
 import javax.swing.JButton;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
+import javax.swing.JScrollPane;
 import javax.swing.JTabbedPane;
 import javax.swing.JTextArea;
 import javax.swing.event.DocumentEvent;
@@ -22,6 +25,12 @@ final class OffersPanel extends JPanel {
 
   private static final long serialVersionUID = 1L;
 
+  /** Names of tabs and two rows (px). */
+  private static final int LEAST_LIST = 110;
+
+  /** A name in two lines and what it costs (px); more is scrolled. */
+  private static final int LEAST_FOOT = 70;
+
   private final transient Wording words;
   private final transient Visiting visiting;
   private final QuietField search = new QuietField();
@@ -33,7 +42,7 @@ final class OffersPanel extends JPanel {
   private final JTextArea costs;
   private final CautionPlate cautions;
   private final JButton act;
-  private final JPanel foot;
+  private final JScrollPane foot;
   private transient @Nullable ServiceCall shownFor;
 
   OffersPanel(Theme theme, Wording words, Visiting visiting) {
@@ -41,7 +50,9 @@ final class OffersPanel extends JPanel {
         new MigLayout(
             "insets 0, gap 6, fill, novisualpadding, hidemode 3",
             "[][grow,fill]",
-            "[][grow,fill][]"));
+            // the list gives way first, but some of it is always seen
+            "[][%dpx::,grow,fill,shrinkprio 200][%dpx::]"
+                .formatted(theme.px(LEAST_LIST), theme.px(LEAST_FOOT))));
     this.words = words;
     this.visiting = visiting;
     setOpaque(false);
@@ -66,17 +77,23 @@ final class OffersPanel extends JPanel {
     tabs.addTab(words.text("visit.checks"), checks.scrolled());
     tabs.addTab(words.text("visit.repairs"), repairs.scrolled());
     tabs.addTab(words.text("visit.furnace"), furnace);
-    add(tabs, "span, wmin 0, hmin 0, grow, wrap");
+    add(tabs, "span, wmin 0, grow, wrap");
     name = Lettering.paragraph("", theme.heading(), p.ink());
     costs = Lettering.paragraph("", theme.body(), p.softInk());
     cautions = new CautionPlate(theme, words.text("work.first"));
     act = Forms.button(words, "visit.act", "visit.act-tip", this::act);
-    foot = foot();
+    Column told = new Column(theme);
+    told.setBorder(BorderFactory.createEmptyBorder());
+    told.add(foot(), "growx, wmin 0");
+    foot = told.scrolled();
     tabs.addChangeListener(e -> told());
-    add(foot, "span, growx, wmin 0, hmin " + theme.px(150) + "px");
+    // as high as most need it: the lists above do not move with every choice
+    String usual = "h 0:%1$dpx:%1$dpx".formatted(theme.px(150));
+    add(new JLabel(), "split 2, span, w 0!, gapright 0, hidemode 0, " + usual);
+    add(foot, "grow, wmin 0, hmin 0");
   }
 
-  /** As high as most need it: the lists above do not move with every choice. */
+  /** What is chosen, what it costs, what to take care of. */
   private JPanel foot() {
     JPanel made =
         new JPanel(
@@ -116,6 +133,7 @@ final class OffersPanel extends JPanel {
     costs.setText(offer == null ? " " : words.text("visit.at", offer.place(), offer.costs()));
     cautions.show(offer == null ? List.of() : offer.cautions());
     free();
+    foot.getViewport().setViewPosition(new Point(0, 0));
     revalidate();
   }
 

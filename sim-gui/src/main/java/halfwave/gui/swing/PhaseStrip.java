@@ -2,6 +2,7 @@ package halfwave.gui.swing;
 
 import halfwave.gui.presentation.Wording;
 import halfwave.quiz.Phase;
+import java.awt.Dimension;
 import java.awt.Graphics;
 import java.util.EnumMap;
 import java.util.Map;
@@ -11,7 +12,10 @@ import javax.swing.JPanel;
 import net.miginfocom.swing.MigLayout;
 import org.jspecify.annotations.Nullable;
 
-/** The five stages; the one that a call is at is marked by more than a colour. */
+/**
+ * The five stages; the one that a call is at is marked by more than a colour. Where they have no
+ * room beside each other only that one has its name.
+ */
 final class PhaseStrip extends JPanel {
 
   private static final long serialVersionUID = 1L;
@@ -31,6 +35,20 @@ final class PhaseStrip extends JPanel {
       stages.put(phase, stage);
       add(stage);
     }
+  }
+
+  /** As wide as all the names. */
+  @Override
+  public Dimension getPreferredSize() {
+    int width = stages.values().stream().mapToInt(Stage::fullWidth).sum();
+    return new Dimension(width, super.getPreferredSize().height);
+  }
+
+  @Override
+  public void doLayout() {
+    boolean room = getPreferredSize().width <= getWidth();
+    stages.values().forEach(s -> s.shorten(!room));
+    super.doLayout();
   }
 
   void show(@Nullable Phase now) {
@@ -56,18 +74,44 @@ final class PhaseStrip extends JPanel {
   private final class Stage extends JLabel {
     private static final long serialVersionUID = 1L;
 
+    private String name = "";
+    private int number;
     private boolean here;
+    private boolean shortened;
 
     Stage() {
       int pad = theme.px(6);
       setBorder(BorderFactory.createEmptyBorder(pad / 2, pad, pad, 2 * pad));
     }
 
-    void show(String name, int number, boolean now) {
+    void show(String newName, int newNumber, boolean now) {
+      name = newName;
+      number = newNumber;
       here = now;
-      setText(number + ". " + name);
+      write();
+      setToolTipText(full());
+      getAccessibleContext().setAccessibleName(full());
       setFont(now ? theme.heading() : theme.body());
       setForeground(now ? theme.palette().accent() : theme.palette().softInk());
+    }
+
+    private String full() {
+      return number + ". " + name;
+    }
+
+    private void write() {
+      setText(shortened && !here ? number + "." : full());
+    }
+
+    void shorten(boolean wanted) {
+      if (wanted != shortened) {
+        shortened = wanted;
+        write();
+      }
+    }
+
+    int fullWidth() {
+      return getInsets().left + getFontMetrics(getFont()).stringWidth(full()) + getInsets().right;
     }
 
     @Override

@@ -82,7 +82,8 @@ final class QuizWindows {
     Dress d = dress();
     QuizPanel panel = new QuizPanel(d.theme(), d.words(), quiz);
     moves = quiz.subscribe(panel::refresh);
-    return window("quiz", "quiz", d.words().text("quiz.title"), panel, d.theme());
+    return window("quiz", "quiz", d.words().text("quiz.title"), panel, d.theme())
+        .asking(examination::mayHide);
   }
 
   private SideWindow makePractice() {

@@ -1,8 +1,12 @@
 package halfwave.gui.swing;
 
+import java.awt.Component;
 import java.awt.Dimension;
 import java.awt.Rectangle;
 import java.awt.event.KeyEvent;
+import java.awt.event.WindowAdapter;
+import java.awt.event.WindowEvent;
+import java.util.function.Predicate;
 import java.util.function.Supplier;
 import javax.swing.JComponent;
 import javax.swing.JDialog;
@@ -14,6 +18,8 @@ import org.jspecify.annotations.Nullable;
 final class SideWindow extends JDialog {
 
   private static final long serialVersionUID = 1L;
+
+  private transient Predicate<Component> closing = asking -> true;
 
   /**
    * One that is not shown yet.
@@ -33,17 +39,32 @@ final class SideWindow extends JDialog {
     super(over, title, false);
     setName(name);
     setContentPane(content);
-    setDefaultCloseOperation(HIDE_ON_CLOSE);
+    setDefaultCloseOperation(DO_NOTHING_ON_CLOSE);
+    addWindowListener(
+        new WindowAdapter() {
+          @Override
+          public void windowClosing(WindowEvent e) {
+            close();
+          }
+        });
     Keys.bind(getRootPane(), JComponent.WHEN_IN_FOCUSED_WINDOW, KeyEvent.VK_F1, help);
-    Keys.bind(
-        getRootPane(),
-        JComponent.WHEN_IN_FOCUSED_WINDOW,
-        KeyEvent.VK_ESCAPE,
-        () -> setVisible(false));
+    Keys.bind(getRootPane(), JComponent.WHEN_IN_FOCUSED_WINDOW, KeyEvent.VK_ESCAPE, this::close);
     Rectangle screen = over.getGraphicsConfiguration().getBounds();
     setSize(Math.min(width, screen.width - 40), Math.min(height, screen.height - 40));
     setMinimumSize(new Dimension(640, 420));
     setLocationRelativeTo(over);
+  }
+
+  /** Asks before whoever sits there closes it. */
+  SideWindow asking(Predicate<Component> mayClose) {
+    closing = mayClose;
+    return this;
+  }
+
+  private void close() {
+    if (closing.test(this)) {
+      setVisible(false);
+    }
   }
 
   /** The same made anew for another language or look, where it is open; else nothing. */

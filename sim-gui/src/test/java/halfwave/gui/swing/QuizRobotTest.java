@@ -9,6 +9,7 @@ import halfwave.quiz.AnswerSheet;
 import halfwave.quiz.Move;
 import halfwave.quiz.Rules;
 import java.awt.EventQueue;
+import java.awt.Window;
 import java.awt.event.KeyEvent;
 import java.awt.event.WindowEvent;
 import java.nio.file.Files;
@@ -20,6 +21,7 @@ import javax.swing.JList;
 import javax.swing.JMenuItem;
 import javax.swing.JTextArea;
 import javax.swing.JTextField;
+import javax.swing.SwingUtilities;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 
@@ -146,7 +148,12 @@ class QuizRobotTest extends WithWindow {
     // another look covers it too, and the window that was closed comes back
     hand.menu("menu.dark");
     assertThat(hand.there("drawing")).isFalse();
-    hand.key(KeyEvent.VK_ESCAPE);
+    closeQuiz();
+    hand.answer("Cancel");
+    assertThat(hand.there("visit.act")).isTrue();
+    closeQuiz();
+    hand.answer("Put it away");
+    open.await("the window to go", () -> !hand.there("visit.act"));
     hands.press("examination.back");
     hand.find(AbstractButton.class, "visit.act");
 
@@ -160,6 +167,12 @@ class QuizRobotTest extends WithWindow {
     hands.idle();
     assertThat(hand.there("drawing")).isTrue();
     assertThat(menus()).contains("menu.practise", "menu.desk");
+  }
+
+  private void closeQuiz() {
+    Window quiz = SwingUtilities.getWindowAncestor(hand.now(AbstractButton.class, "visit.act"));
+    EventQueue.invokeLater(
+        () -> quiz.dispatchEvent(new WindowEvent(quiz, WindowEvent.WINDOW_CLOSING)));
   }
 
   private List<String> menus() {
