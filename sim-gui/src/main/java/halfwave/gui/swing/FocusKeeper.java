@@ -22,7 +22,8 @@ final class FocusKeeper {
    * Fills a panel anew. What had the keyboard has it again if there is one of its name, else what
    * is named here, else the first that can be used.
    */
-  static void around(JComponent panel, Supplier<? extends @Nullable Component> otherwise, Runnable filling) {
+  static void around(
+      JComponent panel, Supplier<? extends @Nullable Component> otherwise, Runnable filling) {
     Component owner = KeyboardFocusManager.getCurrentKeyboardFocusManager().getFocusOwner();
     boolean within = owner != null && SwingUtilities.isDescendingFrom(owner, panel);
     filling.run();
