@@ -18,7 +18,7 @@ final class VisitPanel extends JPanel {
   private static final long serialVersionUID = 1L;
 
   /** So much room has what can be done (px). */
-  private static final int MIDDLE = 255;
+  private static final int MIDDLE = 268;
 
   private final transient Theme theme;
   private final transient Wording words;
