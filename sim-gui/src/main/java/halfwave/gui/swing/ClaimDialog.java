@@ -26,13 +26,11 @@ import javax.swing.JPanel;
 import javax.swing.JTextArea;
 import javax.swing.JTextField;
 import javax.swing.SwingUtilities;
-import javax.swing.event.DocumentEvent;
-import javax.swing.event.DocumentListener;
 import net.miginfocom.swing.MigLayout;
 import org.jspecify.annotations.Nullable;
 
 /** Asks for a claim; what the bench shows is filled in already. */
-final class ClaimDialog implements DocumentListener {
+final class ClaimDialog {
 
   private static final double[] MARGINS = {0.05, 0.1, 0.2};
 
@@ -107,8 +105,8 @@ final class ClaimDialog implements DocumentListener {
     subject.addActionListener(e -> margin(MARGINS[1]));
     stage.addActionListener(e -> say());
     code.addActionListener(e -> say());
-    least.getDocument().addDocumentListener(this);
-    most.getDocument().addDocumentListener(this);
+    Typing.on(least, this::say);
+    Typing.on(most, this::say);
     JButton cancel = new JButton(words.text("file.cancel"));
     JOptionPane pane =
         new JOptionPane(
@@ -207,20 +205,5 @@ final class ClaimDialog implements DocumentListener {
   private static void visible(JComponent control, boolean seen) {
     control.setVisible(seen);
     ((JLabel) control.getClientProperty("label")).setVisible(seen);
-  }
-
-  @Override
-  public void insertUpdate(DocumentEvent e) {
-    say();
-  }
-
-  @Override
-  public void removeUpdate(DocumentEvent e) {
-    say();
-  }
-
-  @Override
-  public void changedUpdate(DocumentEvent e) {
-    say();
   }
 }

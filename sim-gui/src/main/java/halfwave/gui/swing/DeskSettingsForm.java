@@ -13,8 +13,6 @@ import java.util.function.DoubleConsumer;
 import java.util.function.UnaryOperator;
 import javax.swing.JCheckBox;
 import javax.swing.JPanel;
-import javax.swing.event.DocumentEvent;
-import javax.swing.event.DocumentListener;
 import net.miginfocom.swing.MigLayout;
 
 /** What holds for a quiz as a whole. */
@@ -74,7 +72,7 @@ final class DeskSettingsForm extends JPanel {
 
   private void text(String key, QuietField field) {
     DeskRows.labelled(theme, words, this, key, field, "wmin 0, wrap");
-    field.getDocument().addDocumentListener(new Typing());
+    Typing.on(field, this::typed);
   }
 
   private NumberField number(String key, DeskNumber range, DoubleConsumer kept) {
@@ -140,24 +138,6 @@ final class DeskSettingsForm extends JPanel {
   private static void show(QuietField field, String text) {
     if (!field.isFocusOwner() && !field.getText().equals(text)) {
       field.setText(text);
-    }
-  }
-
-  /** Keeps what is typed. */
-  private final class Typing implements DocumentListener {
-    @Override
-    public void insertUpdate(DocumentEvent e) {
-      typed();
-    }
-
-    @Override
-    public void removeUpdate(DocumentEvent e) {
-      typed();
-    }
-
-    @Override
-    public void changedUpdate(DocumentEvent e) {
-      typed();
     }
   }
 }

@@ -24,8 +24,6 @@ import javax.swing.JScrollPane;
 import javax.swing.JTextArea;
 import javax.swing.JTextField;
 import javax.swing.ListSelectionModel;
-import javax.swing.event.DocumentEvent;
-import javax.swing.event.DocumentListener;
 import net.miginfocom.swing.MigLayout;
 import org.jspecify.annotations.Nullable;
 
@@ -89,25 +87,7 @@ final class FaultPanel extends JPanel {
     search.setName("fault.search");
     search.putClientProperty("JTextField.placeholderText", words.text("fault.search-hint"));
     search.putClientProperty("JTextField.showClearButton", true);
-    search
-        .getDocument()
-        .addDocumentListener(
-            new DocumentListener() {
-              @Override
-              public void insertUpdate(DocumentEvent e) {
-                refill();
-              }
-
-              @Override
-              public void removeUpdate(DocumentEvent e) {
-                refill();
-              }
-
-              @Override
-              public void changedUpdate(DocumentEvent e) {
-                refill();
-              }
-            });
+    Typing.on(search, this::refill);
     search.addActionListener(e -> list.requestFocusInWindow());
     head.add(name);
     head.add(search, "growx");

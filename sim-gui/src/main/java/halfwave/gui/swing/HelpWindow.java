@@ -19,8 +19,6 @@ import javax.swing.JScrollPane;
 import javax.swing.JTextField;
 import javax.swing.ListSelectionModel;
 import javax.swing.ScrollPaneConstants;
-import javax.swing.event.DocumentEvent;
-import javax.swing.event.DocumentListener;
 import net.miginfocom.swing.MigLayout;
 
 /** Help: a field to search, a list of pages, the page. Stays open beside the work. */
@@ -64,7 +62,7 @@ final class HelpWindow extends JDialog {
     search.setName("help.search");
     search.putClientProperty(FlatClientProperties.PLACEHOLDER_TEXT, words.text("help.search-hint"));
     search.getAccessibleContext().setAccessibleName(words.text("help.search"));
-    search.getDocument().addDocumentListener(new Typed());
+    Typing.on(search, this::fill);
     Keys.bind(search, JComponent.WHEN_FOCUSED, KeyEvent.VK_DOWN, () -> step(1));
     Keys.bind(search, JComponent.WHEN_FOCUSED, KeyEvent.VK_UP, () -> step(-1));
     Keys.bind(search, JComponent.WHEN_FOCUSED, KeyEvent.VK_ENTER, sheet::requestFocusInWindow);
@@ -154,22 +152,5 @@ final class HelpWindow extends JDialog {
 
   private void closed() {
     setVisible(false);
-  }
-
-  private final class Typed implements DocumentListener {
-    @Override
-    public void insertUpdate(DocumentEvent e) {
-      fill();
-    }
-
-    @Override
-    public void removeUpdate(DocumentEvent e) {
-      fill();
-    }
-
-    @Override
-    public void changedUpdate(DocumentEvent e) {
-      // a change of style finds nothing new
-    }
   }
 }

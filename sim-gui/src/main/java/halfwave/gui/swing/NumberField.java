@@ -5,8 +5,6 @@ import halfwave.gui.presentation.Wording;
 import java.awt.event.FocusAdapter;
 import java.awt.event.FocusEvent;
 import java.util.function.DoubleConsumer;
-import javax.swing.event.DocumentEvent;
-import javax.swing.event.DocumentListener;
 
 /** A field for a number: what is not allowed is marked, and goes when the field is left. */
 final class NumberField extends QuietField {
@@ -29,7 +27,7 @@ final class NumberField extends QuietField {
     setToolTipText(number.range(words));
     getAccessibleContext().setAccessibleName(words.text(key));
     getAccessibleContext().setAccessibleDescription(number.range(words));
-    getDocument().addDocumentListener(new Typing());
+    Typing.on(this, this::typed);
     addFocusListener(
         new FocusAdapter() {
           @Override
@@ -64,24 +62,6 @@ final class NumberField extends QuietField {
     if (read.isPresent()) {
       last = read.getAsDouble();
       kept.accept(last);
-    }
-  }
-
-  /** Keeps what is typed. */
-  private final class Typing implements DocumentListener {
-    @Override
-    public void insertUpdate(DocumentEvent e) {
-      typed();
-    }
-
-    @Override
-    public void removeUpdate(DocumentEvent e) {
-      typed();
-    }
-
-    @Override
-    public void changedUpdate(DocumentEvent e) {
-      typed();
     }
   }
 }

@@ -15,8 +15,6 @@ import javax.swing.JPanel;
 import javax.swing.JScrollPane;
 import javax.swing.JTabbedPane;
 import javax.swing.JTextArea;
-import javax.swing.event.DocumentEvent;
-import javax.swing.event.DocumentListener;
 import net.miginfocom.swing.MigLayout;
 import org.jspecify.annotations.Nullable;
 
@@ -67,7 +65,7 @@ final class OffersPanel extends JPanel {
     search.setName("visit.search");
     search.setToolTipText(words.text("visit.search-tip"));
     search.getAccessibleContext().setAccessibleName(words.text("visit.search"));
-    search.getDocument().addDocumentListener(new Typing());
+    Typing.on(search, this::narrow);
     Keys.bind(search, WHEN_FOCUSED, KeyEvent.VK_DOWN, this::toList);
     Keys.bind(search, WHEN_FOCUSED, KeyEvent.VK_ENTER, this::toList);
     add(label);
@@ -163,25 +161,8 @@ final class OffersPanel extends JPanel {
   }
 
   /** Narrows both lists down while somebody types. */
-  private final class Typing implements DocumentListener {
-    private void typed() {
-      checks.narrow(search.getText());
-      repairs.narrow(search.getText());
-    }
-
-    @Override
-    public void insertUpdate(DocumentEvent e) {
-      typed();
-    }
-
-    @Override
-    public void removeUpdate(DocumentEvent e) {
-      typed();
-    }
-
-    @Override
-    public void changedUpdate(DocumentEvent e) {
-      typed();
-    }
+  private void narrow() {
+    checks.narrow(search.getText());
+    repairs.narrow(search.getText());
   }
 }

@@ -12,8 +12,6 @@ import javax.swing.JFileChooser;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.JTextArea;
-import javax.swing.event.DocumentEvent;
-import javax.swing.event.DocumentListener;
 import net.miginfocom.swing.MigLayout;
 import org.jspecify.annotations.Nullable;
 
@@ -59,7 +57,7 @@ final class QuizStartForm extends JPanel {
     labelled("quiz.learner", learner);
     learner.setName("quiz.learner");
     learner.setToolTipText(words.text("quiz.learner-tip"));
-    learner.getDocument().addDocumentListener(new Typing());
+    Typing.on(learner, this::keep);
     add(learner, "growx, wmin 0, wrap, hmin " + theme.px(24) + "px");
     labelled("quiz.extra", extra);
     extra.setName("quiz.extra");
@@ -168,23 +166,5 @@ final class QuizStartForm extends JPanel {
 
   private String path(@Nullable Path path) {
     return path == null ? words.text("quiz.none") : String.valueOf(path);
-  }
-
-  /** Keeps what is typed. */
-  private final class Typing implements DocumentListener {
-    @Override
-    public void insertUpdate(DocumentEvent e) {
-      keep();
-    }
-
-    @Override
-    public void removeUpdate(DocumentEvent e) {
-      keep();
-    }
-
-    @Override
-    public void changedUpdate(DocumentEvent e) {
-      keep();
-    }
   }
 }

@@ -9,8 +9,6 @@ import halfwave.gui.presentation.Wording;
 import javax.swing.JButton;
 import javax.swing.JPanel;
 import javax.swing.JTextArea;
-import javax.swing.event.DocumentEvent;
-import javax.swing.event.DocumentListener;
 import net.miginfocom.swing.MigLayout;
 
 /** An instructor's own order of work, and how it fares beside an expert's. */
@@ -69,7 +67,7 @@ final class RoutinePanel extends JPanel {
         Lettering.paragraph(words.text("routine.hint"), theme.body(), theme.palette().softInk()),
         "span 2, growx, wmin 0, wrap");
     DeskRows.labelled(theme, words, left, "routine.name", name, "growx, wmin 0, wrap");
-    name.getDocument().addDocumentListener(new Naming());
+    Typing.on(name, this::named);
     left.add(steps.scrolled(), "span 2, grow, wmin 0, hmin 0, wrap");
     left.add(
         Forms.row(
@@ -190,26 +188,9 @@ final class RoutinePanel extends JPanel {
   }
 
   /** Keeps the name as it is typed. */
-  private final class Naming implements DocumentListener {
-    private void typed() {
-      if (!showing) {
-        model.keep(model.draft().withName(name.getText()));
-      }
-    }
-
-    @Override
-    public void insertUpdate(DocumentEvent e) {
-      typed();
-    }
-
-    @Override
-    public void removeUpdate(DocumentEvent e) {
-      typed();
-    }
-
-    @Override
-    public void changedUpdate(DocumentEvent e) {
-      typed();
+  private void named() {
+    if (!showing) {
+      model.keep(model.draft().withName(name.getText()));
     }
   }
 }

@@ -6,8 +6,6 @@ import java.awt.event.FocusEvent;
 import java.util.function.Consumer;
 import javax.swing.JTextArea;
 import javax.swing.UIManager;
-import javax.swing.event.DocumentEvent;
-import javax.swing.event.DocumentListener;
 
 /** A text to be written, as high as it needs to be; the Tab key leaves it. */
 final class TextCell extends JTextArea {
@@ -38,7 +36,14 @@ final class TextCell extends JTextArea {
     setFocusTraversalKeys(KeyboardFocusManager.BACKWARD_TRAVERSAL_KEYS, null);
     getAccessibleContext().setAccessibleName(label);
     setToolTipText(label);
-    getDocument().addDocumentListener(new Typing(typed));
+    // hears a hand, and not the program
+    Typing.on(
+        this,
+        () -> {
+          if (!setting) {
+            typed.accept(getText());
+          }
+        });
     addFocusListener(
         new FocusAdapter() {
           @Override
@@ -61,36 +66,6 @@ final class TextCell extends JTextArea {
       setText(text);
       setting = false;
       setCaretPosition(Math.min(caret, text.length()));
-    }
-  }
-
-  /** Hears a hand, and not the program. */
-  private final class Typing implements DocumentListener {
-    private final Consumer<String> typed;
-
-    Typing(Consumer<String> typed) {
-      this.typed = typed;
-    }
-
-    private void changed() {
-      if (!setting) {
-        typed.accept(getText());
-      }
-    }
-
-    @Override
-    public void insertUpdate(DocumentEvent e) {
-      changed();
-    }
-
-    @Override
-    public void removeUpdate(DocumentEvent e) {
-      changed();
-    }
-
-    @Override
-    public void changedUpdate(DocumentEvent e) {
-      changed();
     }
   }
 }
