@@ -111,12 +111,7 @@ public final class Grader {
               Argument.count(restart.toSeconds() / 60)));
     }
     double limit = 60 * quiz.rules().wallMinutes() * sheet.extraTimeRatio();
-    long last =
-        sheet.calls().stream()
-            .flatMap(c -> c.moves().stream())
-            .mapToLong(CallSheet.Logged::wallSeconds)
-            .max()
-            .orElse(0);
+    long last = sheet.lastMoveSeconds();
     if (limit > 0 && last > limit) {
       remarks.add(
           Message.of(

@@ -45,15 +45,18 @@ public record AnswerSheet(
     return new AnswerSheet(engine, quiz, quizHash, learner, extraTimeRatio, calls, other);
   }
 
-  /** Seconds by the clock on the wall at the last that is known; zero at the beginning. */
+  /** Seconds by the clock on the wall at the last move; zero before the first. */
+  public long lastMoveSeconds() {
+    return calls.stream()
+        .flatMap(c -> c.moves().stream())
+        .mapToLong(CallSheet.Logged::wallSeconds)
+        .max()
+        .orElse(0);
+  }
+
+  /** The same at the last that is known, be it a move or that it was gone on with. */
   public long wallSeconds() {
-    long moved =
-        calls.stream()
-            .flatMap(c -> c.moves().stream())
-            .mapToLong(CallSheet.Logged::wallSeconds)
-            .max()
-            .orElse(0);
-    return Math.max(moved, sitting.lastSeconds());
+    return Math.max(lastMoveSeconds(), sitting.lastSeconds());
   }
 
   /** What was handed in of a call. */

@@ -1,6 +1,5 @@
 package halfwave.quiz;
 
-import halfwave.bench.Bench;
 import halfwave.bench.Condition;
 import halfwave.bench.Disorder;
 import halfwave.board.Board;
@@ -128,30 +127,17 @@ public record Glimpse(
   }
 
   private static Moment measured(Moment m, MeterTest test) {
-    Bench bench = m.bench();
-    if (test == MeterTest.TERMINAL_VOLTS_LEAD_OFF) {
-      bench = bench.with(bench.condition().withConnector(Double.POSITIVE_INFINITY));
-    }
-    Hooked hooked =
+    Condition condition = m.bench().condition();
+    Moment seen =
+        test == MeterTest.TERMINAL_VOLTS_LEAD_OFF
+            ? m.seenWith(condition.withConnector(Double.POSITIVE_INFINITY))
+            : m;
+    return seen.seenWith(
         new Hooked(
             Meter.fresh(ShippedMeters.service()),
             test.function(),
             test.hookUp(),
             m.timeMillis(),
-            false);
-    return new Moment(
-        m.timeMillis(),
-        bench,
-        m.settings(),
-        m.board(),
-        m.outputs(),
-        m.triggers(),
-        m.filter(),
-        m.furnace(),
-        hooked,
-        m.supply(),
-        m.call(),
-        m.damp(),
-        m.seed());
+            false));
   }
 }

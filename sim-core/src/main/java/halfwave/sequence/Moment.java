@@ -97,6 +97,11 @@ public record Moment(
     return with(d -> d.bench = bench.with(condition));
   }
 
+  /** The same moment with a meter on it, likewise only seen. */
+  public Moment seenWith(Hooked meter) {
+    return with(d -> d.hooked = meter);
+  }
+
   /** What brings out faults at this instant. */
   Set<Trigger> triggersNow() {
     if (bench.condition().appliance().intermittents().isEmpty()) {

@@ -17,7 +17,6 @@ import halfwave.io.SheetFolder;
 import halfwave.message.Message;
 import halfwave.message.MessageKey;
 import halfwave.paper.PaperSize;
-import halfwave.paper.Watch;
 import halfwave.quiz.AnswerSheet;
 import halfwave.quiz.Appearances;
 import halfwave.quiz.Assembly;
@@ -29,7 +28,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.concurrent.CancellationException;
 import java.util.concurrent.Executor;
 import java.util.function.Consumer;
 import java.util.function.Function;
@@ -251,10 +249,10 @@ public final class DeskModel {
               Grader grader = grader(quiz);
               Appearances appearances = new Appearances();
               List<CallCheck> checks = new ArrayList<>();
-              on(watch, 0, quiz.calls().size());
+              OneByOne.goOn(watch, 0, quiz.calls().size());
               for (ServiceCall call : quiz.calls()) {
                 checks.add(CallCheck.of(grader, call, appearances));
-                on(watch, checks.size(), quiz.calls().size());
+                OneByOne.goOn(watch, checks.size(), quiz.calls().size());
               }
               return () -> {
                 state = state.tried(tried, checks);
@@ -262,12 +260,6 @@ public final class DeskModel {
                 work.told(words -> words.text("desk.tried", checks.size(), odd));
               };
             });
-  }
-
-  private static void on(Watch watch, int done, int all) {
-    if (!watch.goOn(done, all)) {
-      throw new CancellationException();
-    }
   }
 
   private Grader grader(Quiz quiz) {
@@ -284,7 +276,7 @@ public final class DeskModel {
     return watch -> {
       AtomicFile.check(file);
       byte[] made = bytes.get();
-      on(watch, 0, 1);
+      OneByOne.goOn(watch, 0, 1);
       AtomicFile.write(file, made);
       return () -> written(file);
     };
@@ -292,18 +284,18 @@ public final class DeskModel {
 
   // -------------------------------------------------------------- the class
 
-  /** Reads and marks answer sheets, and those of folders. */
-  public void collect(List<Path> places) {
+  /** Reads and marks an answer sheet, or those of a folder. */
+  public void collect(Path place) {
     made(
         quiz ->
             watch -> {
-              SheetFolder read = SheetFolder.read(places, quiz);
+              SheetFolder read = SheetFolder.read(List.of(place), quiz);
               Grader grader = grader(quiz);
               List<SheetMarks> marks = new ArrayList<>();
-              on(watch, 0, read.sheets().size());
+              OneByOne.goOn(watch, 0, read.sheets().size());
               for (AnswerSheet sheet : read.sheets()) {
                 marks.add(grader.grade(sheet));
-                on(watch, marks.size(), read.sheets().size());
+                OneByOne.goOn(watch, marks.size(), read.sheets().size());
               }
               ClassReport report = ClassReport.of(quiz, marks);
               return () -> {
@@ -381,9 +373,7 @@ public final class DeskModel {
 
   /** How far it is, in words. */
   public String progress(Wording words) {
-    return work.all() > 0
-        ? words.text("desk.so-far", work.done(), work.all())
-        : words.text("desk.working");
+    return work.progress(words);
   }
 
   /** What there is to say of the last work or wish; empty where nothing is. */

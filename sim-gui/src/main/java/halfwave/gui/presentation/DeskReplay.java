@@ -57,9 +57,6 @@ public record DeskReplay(CallMarks of, List<Act> acts) {
 
   private static Act act(Stages stages, Glimpse glimpse) {
     Readout read = Readout.of(stages, glimpse.moment());
-    double positive = read.rodPositivePeakAmps();
-    double negative = read.rodNegativePeakAmps();
-    return new Act(
-        glimpse, read.flame(), positive + negative > 0 ? new Arrows(positive, negative) : null);
+    return new Act(glimpse, read.flame(), SeenBench.arrows(read));
   }
 }

@@ -198,7 +198,7 @@ public final class EditorModel {
 
   /** Puts the bench where the chosen step begins and records from there. */
   public void record() {
-    if (step() >= 0 && !sealed && mayPlay()) {
+    if (step() >= 0 && mayUseBench()) {
       lesson.end();
       recordedStep = step();
       bench.record(draft().demonstration(), step());
@@ -225,16 +225,21 @@ public final class EditorModel {
 
   /** Puts the bench where the chosen step begins. */
   public void toBegin() {
-    if (step() >= 0 && !sealed && mayPlay()) {
+    if (step() >= 0 && mayUseBench()) {
       bench.toBegin(draft().demonstration(), step());
     }
   }
 
   /** Puts the bench where the chosen step ends. */
   public void toEnd() {
-    if (step() >= 0 && !sealed && mayPlay()) {
+    if (step() >= 0 && mayUseBench()) {
       bench.toEnd(draft().demonstration(), step());
     }
+  }
+
+  /** While a class looks for what is hidden there, the bench is its own. */
+  private boolean mayUseBench() {
+    return !sealed && mayPlay();
   }
 
   private boolean mayPlay() {
@@ -262,7 +267,7 @@ public final class EditorModel {
 
   /** Shows it in the player, from the chosen step on; tells whether it can. */
   public boolean tryIt() {
-    if (sealed || !mayPlay()) {
+    if (!mayUseBench()) {
       return false;
     }
     lesson.begin(draft().demonstration(), Math.max(0, step()));

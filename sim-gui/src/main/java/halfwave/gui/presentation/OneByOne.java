@@ -105,14 +105,20 @@ final class OneByOne {
     return busy;
   }
 
-  /** Parts that are done. */
-  int done() {
-    return done;
+  /** How far it is, in words. */
+  String progress(Wording words) {
+    return all > 0 ? words.text("desk.so-far", done, all) : words.text("desk.working");
   }
 
-  /** Parts there are; zero where nobody knows. */
-  int all() {
-    return all;
+  /**
+   * Tells from within a work how far it is.
+   *
+   * @throws CancellationException if it has been given up
+   */
+  static void goOn(Watch watch, int done, int all) {
+    if (!watch.goOn(done, all)) {
+      throw new CancellationException();
+    }
   }
 
   /** What there is to say of the last work or wish. */

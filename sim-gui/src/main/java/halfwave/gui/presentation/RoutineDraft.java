@@ -111,6 +111,11 @@ public record RoutineDraft(String name, List<Routine.Step> steps) {
     return step.check() instanceof Check.Read;
   }
 
+  /** Whether what is read is a current: then the number is one of microamps. */
+  public static boolean readsCurrent(Routine.Step step) {
+    return step.check() instanceof Check.Read read && read.current();
+  }
+
   /** The same step with another check: what was to be found goes with the old one. */
   public static Routine.Step withCheck(Routine.Step step, @Nullable Check check) {
     return new Routine.Step(check, Set.of(), Double.NaN, Double.NaN, step.repair());
@@ -130,7 +135,7 @@ public record RoutineDraft(String name, List<Routine.Step> steps) {
 
   /** What a reading has to be below, as it is shown (µA or V); zero: it may be anything. */
   public static double below(Routine.Step step) {
-    if (step.check() instanceof Check.Read read && read.current()) {
+    if (readsCurrent(step)) {
       return Double.isNaN(step.belowAmps()) ? 0 : Math.rint(step.belowAmps() * 1e9) / 1e3;
     }
     return Double.isNaN(step.belowVolts()) ? 0 : step.belowVolts();
@@ -138,7 +143,7 @@ public record RoutineDraft(String name, List<Routine.Step> steps) {
 
   /** The same step with another such number. */
   public static Routine.Step withBelow(Routine.Step step, double shown) {
-    boolean current = step.check() instanceof Check.Read read && read.current();
+    boolean current = readsCurrent(step);
     double amps = current && shown > 0 ? shown / 1e6 : Double.NaN;
     double volts = !current && shown > 0 ? shown : Double.NaN;
     return new Routine.Step(step.check(), Set.of(), amps, volts, step.repair());

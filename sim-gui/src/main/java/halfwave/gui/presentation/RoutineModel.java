@@ -16,7 +16,6 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.concurrent.CancellationException;
 import java.util.concurrent.Executor;
 import java.util.function.Consumer;
 
@@ -121,9 +120,7 @@ public final class RoutineModel {
           Appearances appearances = new Appearances();
           List<RoutineTrial> all = new ArrayList<>();
           for (ServiceCall call : calls) {
-            if (!watch.goOn(all.size(), calls.size())) {
-              throw new CancellationException();
-            }
+            OneByOne.goOn(watch, all.size(), calls.size());
             all.add(RoutineTrial.of(grader, routine.get(), call, appearances));
           }
           return () -> {
@@ -147,11 +144,6 @@ public final class RoutineModel {
 
   /** What there is to say: how far the work is, or what came of the last wish. */
   public String said(Wording words) {
-    if (work.busy()) {
-      return work.all() > 0
-          ? words.text("desk.so-far", work.done(), work.all())
-          : words.text("desk.working");
-    }
-    return work.said(words);
+    return work.busy() ? work.progress(words) : work.said(words);
   }
 }

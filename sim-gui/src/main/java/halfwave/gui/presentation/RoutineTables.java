@@ -1,12 +1,13 @@
 package halfwave.gui.presentation;
 
 import halfwave.diagnosis.Check;
+import halfwave.diagnosis.Outcome;
 import halfwave.diagnosis.Reasons;
 import halfwave.grading.Routine;
 import halfwave.grading.RoutineTrial;
+import halfwave.quiz.Found;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
@@ -33,7 +34,7 @@ public final class RoutineTables {
               Integer.toString(rows.size() + 1),
               step.check() == null ? "" : name(step.check()),
               when(step),
-              step.repair() == null ? "" : Wording.capital(words.sentences().name(step.repair()))));
+              step.repair() == null ? "" : words.heading(step.repair())));
     }
     return new TableView(heads("number", "check", "when", "repair"), rows);
   }
@@ -45,7 +46,7 @@ public final class RoutineTables {
 
   /** A finding as files have it. */
   public static String id(Enum<?> finding) {
-    return finding.name().toLowerCase(Locale.ROOT).replace('_', '-');
+    return Found.text(new Outcome.Found(finding));
   }
 
   private String when(Routine.Step step) {
@@ -54,9 +55,10 @@ public final class RoutineTables {
     }
     double below = RoutineDraft.below(step);
     if (below > 0) {
-      boolean current = step.check() instanceof Check.Read read && read.current();
       String number = new DeskNumber(0, Double.MAX_VALUE, false).text(below);
-      return words.text(current ? "routine.below-amps-text" : "routine.below-volts-text", number);
+      return words.text(
+          RoutineDraft.readsCurrent(step) ? "routine.below-amps-text" : "routine.below-volts-text",
+          number);
     }
     String found =
         step.check().outcomes().stream()

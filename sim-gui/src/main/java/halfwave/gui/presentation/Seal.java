@@ -19,6 +19,11 @@ import org.jspecify.annotations.Nullable;
 public record Seal(
     @Nullable Fault drawn, Bench known, BenchFlame flame, State before, @Nullable Opening opening) {
 
+  /** The same, opened so far. */
+  Seal with(Opening newOpening) {
+    return new Seal(drawn, known, flame, before, newOpening);
+  }
+
   /**
    * What is known once the condition is revealed.
    *

@@ -105,9 +105,7 @@ final class SealEffects {
     List<PathStep> path = PathStep.of(state);
     Bench hidden = seal.drawn() == null ? seal.before().moment().bench() : first(state);
     var opening = new Seal.Opening(answer, hidden, path, path.size());
-    return state
-        .with(new State.Clock(false, 1))
-        .with(new Seal(seal.drawn(), seal.known(), seal.flame(), seal.before(), opening));
+    return state.with(new State.Clock(false, 1)).with(seal.with(opening));
   }
 
   /** The bench before anything was done to it. */
@@ -129,9 +127,6 @@ final class SealEffects {
             ? path.get(at).outcome()
             : path.isEmpty() ? state.standing() : path.get(path.size() - 1).outcome();
     var moved = new Seal.Opening(opening.answer(), opening.hidden(), path, at);
-    return effects
-        .at(state, there)
-        .with(new State.Clock(false, 1))
-        .with(new Seal(seal.drawn(), seal.known(), seal.flame(), seal.before(), moved));
+    return effects.at(state, there).with(new State.Clock(false, 1)).with(seal.with(moved));
   }
 }

@@ -33,15 +33,20 @@ public final class SeenBench {
           null,
           reading);
     }
-    double positive = readout.rodPositivePeakAmps();
-    double negative = readout.rodNegativePeakAmps();
     return new DrawnBench(
         held == null
             ? state.moment()
             : state.moment().seenWith(state.moment().bench().condition().withRodPosition(held)),
         readout.flame(),
         readout.code(),
-        positive + negative > 0 ? new Arrows(positive, negative) : null,
+        arrows(readout),
         reading);
+  }
+
+  /** The flame current each way; null where none flows. */
+  static @Nullable Arrows arrows(Readout readout) {
+    double positive = readout.rodPositivePeakAmps();
+    double negative = readout.rodNegativePeakAmps();
+    return positive + negative > 0 ? new Arrows(positive, negative) : null;
   }
 }

@@ -6,7 +6,6 @@ import halfwave.gui.presentation.DeskModel;
 import halfwave.gui.presentation.DeskOutput;
 import halfwave.gui.presentation.DeskTables;
 import halfwave.gui.presentation.Wording;
-import java.util.List;
 import java.util.function.IntConsumer;
 import javax.swing.JButton;
 import javax.swing.JComboBox;
@@ -124,7 +123,7 @@ final class DeskClassTab extends JPanel {
   }
 
   private void collect() {
-    files.place("desk.collect-title").ifPresent(p -> model.collect(List.of(p)));
+    files.place("desk.collect-title").ifPresent(model::collect);
   }
 
   private void compare() {

@@ -14,7 +14,6 @@ import java.util.Optional;
 import java.util.function.Supplier;
 import javax.swing.JFileChooser;
 import javax.swing.JFrame;
-import javax.swing.JOptionPane;
 import org.jspecify.annotations.Nullable;
 
 /** Asks which files the instructor's desk reads and writes. */
@@ -45,20 +44,9 @@ final class DeskFiles {
 
   /** The same of anything: the question and the title by their keys. */
   boolean mayLeave(Component before, boolean unsaved, String question, String title) {
-    if (!unsaved) {
-      return true;
-    }
-    Object[] buttons = {words.text("file.leave"), words.text("file.cancel")};
-    return JOptionPane.showOptionDialog(
-            before,
-            words.text(question),
-            words.text(title),
-            JOptionPane.DEFAULT_OPTION,
-            JOptionPane.WARNING_MESSAGE,
-            null,
-            buttons,
-            buttons[1])
-        == 0;
+    return !unsaved
+        || new FileQuestions(words)
+            .agreed(before, words.text(question), words.text(title), "file.leave");
   }
 
   /** A file to read. */

@@ -11,7 +11,6 @@ import java.util.List;
 import javax.swing.JButton;
 import javax.swing.JFrame;
 import javax.swing.JMenuBar;
-import javax.swing.JOptionPane;
 import javax.swing.JPanel;
 import javax.swing.JTextArea;
 import net.miginfocom.swing.MigLayout;
@@ -132,19 +131,9 @@ final class Examination {
 
   private boolean agreed(Component asking, String question, String yes) {
     Dress d = dress;
-    if (d == null || !covered) {
-      return true;
-    }
-    Object[] buttons = {d.words().text(yes), d.words().text("file.cancel")};
-    return JOptionPane.showOptionDialog(
-            asking,
-            d.words().text(question),
-            d.words().text("quiz.title"),
-            JOptionPane.DEFAULT_OPTION,
-            JOptionPane.WARNING_MESSAGE,
-            null,
-            buttons,
-            buttons[1])
-        == 0;
+    return d == null
+        || !covered
+        || new FileQuestions(d.words())
+            .agreed(asking, d.words().text(question), d.words().text("quiz.title"), yes);
   }
 }

@@ -39,16 +39,12 @@ final class FileQuestions {
 
   /** Whether a file may be written: there is none of that name, or it may be lost. */
   boolean mayReplace(Component over, String title, Path file) {
-    return !Files.exists(file)
-        || ask(
-                over,
-                words.text("file.overwrite"),
-                title,
-                JOptionPane.WARNING_MESSAGE,
-                1,
-                "file.replace",
-                "file.cancel")
-            == 0;
+    return !Files.exists(file) || agreed(over, words.text("file.overwrite"), title, "file.replace");
+  }
+
+  /** Whether somebody wants what cannot be taken back; to let it be is the usual answer. */
+  boolean agreed(Component over, String question, String title, String yes) {
+    return ask(over, question, title, JOptionPane.WARNING_MESSAGE, 1, yes, "file.cancel") == 0;
   }
 
   /**

@@ -3,7 +3,7 @@ package halfwave.gui.swing;
 import java.awt.BorderLayout;
 import java.util.Iterator;
 import java.util.List;
-import java.util.function.Consumer;
+import java.util.Optional;
 import java.util.function.Supplier;
 import javax.swing.JComponent;
 import javax.swing.Timer;
@@ -40,16 +40,9 @@ final class Late<P extends JComponent> extends TabSheet {
     return known;
   }
 
-  boolean made() {
-    return panel != null;
-  }
-
-  /** Does something with the panel if it is there: one that is made later looks for itself. */
-  void ifMade(Consumer<P> use) {
-    P known = panel;
-    if (known != null) {
-      use.accept(known);
-    }
+  /** The panel if it was made: one that is made later looks for itself. */
+  Optional<P> made() {
+    return Optional.ofNullable(panel);
   }
 
   /** Makes them one after the other while nothing else is to be done. */

@@ -14,7 +14,6 @@ final class LessonTab extends TabSheet {
   private static final String LESSON = "lesson";
   private static final String SEAL = "seal";
 
-  private final transient Theme theme;
   private final SealPanel offer;
   private final SealPanel seal;
   private final transient BooleanSupplier showing;
@@ -29,7 +28,6 @@ final class LessonTab extends TabSheet {
   LessonTab(
       Theme theme, LessonPanel player, SealPanel offer, SealPanel seal, BooleanSupplier showing) {
     super(new CardLayout());
-    this.theme = theme;
     this.offer = offer;
     this.seal = seal;
     this.showing = showing;
@@ -43,11 +41,6 @@ final class LessonTab extends TabSheet {
     Column column = new Column(theme);
     column.add(seal, "growx, wmin 0");
     add(column.scrolled(), SEAL);
-  }
-
-  /** The look it is made in. */
-  Theme theme() {
-    return theme;
   }
 
   void show(State state) {

@@ -70,13 +70,14 @@ record Panels(
   /**
    * Makes room for a demonstration where the window is not high enough for everything.
    *
+   * @param theme the look they are made in
    * @param under whether one is under way
-   * @param height of the window over the size of type (px)
+   * @param height of the window (px)
    */
-  void teach(boolean under, double height) {
-    boolean tight = under && height < ROOMY;
+  void teach(Theme theme, boolean under, int height) {
+    boolean tight = under && height / theme.ratio() < ROOMY;
     board.brief(tight);
-    int least = desk.theme().px(tight ? TIGHT_TABS : TABS);
+    int least = theme.px(tight ? TIGHT_TABS : TABS);
     if (tabs.getMinimumSize().height != least) {
       tabs.setMinimumSize(new Dimension(0, least));
       tabs.setPreferredSize(new Dimension(tabs.getPreferredSize().width, least));
@@ -91,6 +92,6 @@ record Panels(
         tabs.getSelectedIndex(),
         charts.chart(),
         divided.lower(),
-        part.get().opened());
+        part.made().map(PartPanel::opened).orElse(null));
   }
 }

@@ -79,8 +79,11 @@ final class PracticePanel extends JPanel {
   void refresh() {
     CallMarks given = model.marks();
     if (model.call() == null) {
-      choice.refresh();
-      routine.refresh();
+      if (routines) {
+        routine.refresh();
+      } else {
+        choice.refresh();
+      }
       front(routines ? routine : choosing);
     } else if (given != null) {
       if (given != shown) {

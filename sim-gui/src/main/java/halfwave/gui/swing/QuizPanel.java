@@ -10,7 +10,6 @@ import javax.swing.BorderFactory;
 import javax.swing.JButton;
 import javax.swing.JComponent;
 import javax.swing.JLabel;
-import javax.swing.JOptionPane;
 import javax.swing.JPanel;
 import javax.swing.JTextArea;
 import javax.swing.Timer;
@@ -97,18 +96,12 @@ final class QuizPanel extends JPanel {
   }
 
   private void handIn() {
-    Object[] buttons = {words.text("quiz.hand-in-now"), words.text("file.cancel")};
-    int chosen =
-        JOptionPane.showOptionDialog(
+    if (new FileQuestions(words)
+        .agreed(
             this,
             words.text("quiz.hand-in-sure"),
             words.text("quiz.hand-in"),
-            JOptionPane.DEFAULT_OPTION,
-            JOptionPane.WARNING_MESSAGE,
-            null,
-            buttons,
-            buttons[1]);
-    if (chosen == 0) {
+            "quiz.hand-in-now")) {
       model.handIn();
     }
   }

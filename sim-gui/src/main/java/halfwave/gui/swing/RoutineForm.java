@@ -58,7 +58,7 @@ final class RoutineForm extends JPanel {
     check.addActionListener(e -> changed(s -> RoutineDraft.withCheck(s, chosen())));
     repair.addItem(words.text("routine.no-repair"));
     for (Repair each : Repair.values()) {
-      repair.addItem(Wording.capital(words.sentences().name(each)));
+      repair.addItem(words.heading(each));
     }
     repair.addActionListener(e -> changed(s -> RoutineDraft.withRepair(s, mended())));
     DeskRows.labelled(theme, words, this, "routine.check", check, "growx, wmin 0, wrap");
@@ -132,10 +132,9 @@ final class RoutineForm extends JPanel {
     repair.setSelectedIndex(step.repair() == null ? 0 : step.repair().ordinal() + 1);
     boolean reads = RoutineDraft.reads(step);
     boolean decides = step.repair() != null;
-    boolean current = step.check() instanceof Check.Read read && read.current();
     belowLabel.setVisible(reads && decides);
     below.setVisible(reads && decides);
-    String key = current ? "routine.below-amps" : "routine.below-volts";
+    String key = RoutineDraft.readsCurrent(step) ? "routine.below-amps" : "routine.below-volts";
     belowLabel.setText(words.text(key));
     below.getAccessibleContext().setAccessibleName(words.text(key));
     below.put(RoutineDraft.below(step));

@@ -219,7 +219,7 @@ public final class Window {
 
   /** Whether all panels are made, for tests. */
   boolean whole() {
-    return panels.late().stream().allMatch(Late::made);
+    return panels.late().stream().allMatch(l -> l.made().isPresent());
   }
 
   /** Whether something of the menu Quiz is played or written, for tests. */
@@ -329,9 +329,9 @@ public final class Window {
                 made.desk().show(workbench.shown());
               }
             });
-    Runnable answers = models.why().subscribe(() -> made.why().ifMade(WhyPanel::refresh));
+    Runnable answers = models.why().subscribe(() -> made.why().made().ifPresent(WhyPanel::refresh));
     Runnable evidence =
-        models.evidence().subscribe(() -> made.evidence().ifMade(EvidencePanel::refresh));
+        models.evidence().subscribe(() -> made.evidence().made().ifPresent(EvidencePanel::refresh));
     unsubscribe =
         () -> {
           states.run();
@@ -344,7 +344,7 @@ public final class Window {
   }
 
   private void teach(Panels p) {
-    p.teach(lesson.at() != null, frame.getHeight() / theme.ratio());
+    p.teach(theme, lesson.at() != null, frame.getHeight());
   }
 
   private Menus menus(Panels p, Help opens) {

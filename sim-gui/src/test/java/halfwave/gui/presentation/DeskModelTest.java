@@ -68,7 +68,7 @@ class DeskModelTest {
     DeskModel model = drawn();
     Files.createDirectories(sheets);
     SmallClass.handIn(sheets, draft(model).quiz().orElseThrow());
-    model.collect(List.of(sheets));
+    model.collect(sheets);
     return model;
   }
 

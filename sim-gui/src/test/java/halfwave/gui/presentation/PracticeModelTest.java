@@ -15,7 +15,6 @@ import halfwave.quiz.Level;
 import halfwave.quiz.Move;
 import halfwave.quiz.Objective;
 import halfwave.quiz.Phase;
-import halfwave.quiz.Rules;
 import halfwave.quiz.ServiceCall;
 import halfwave.quiz.Visit;
 import java.nio.file.Files;
@@ -38,16 +37,7 @@ class PracticeModelTest {
   private final List<Throwable> failures = new ArrayList<>();
 
   private PracticeModel model() {
-    PracticeModel model =
-        new PracticeModel(
-            Runnable::run,
-            Runnable::run,
-            () -> SmallQuiz.under(Rules.STANDARD),
-            SmallQuiz.OUTLOOKS,
-            new ProgressKeeper(folder.resolve("settings")),
-            failures::add);
-    model.open();
-    return model;
+    return SmallQuiz.practice(folder.resolve("settings"), failures::add);
   }
 
   private PracticeModel begun(Help help) {

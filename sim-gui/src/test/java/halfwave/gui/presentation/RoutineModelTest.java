@@ -7,7 +7,6 @@ import halfwave.diagnosis.Occasion;
 import halfwave.grading.Routine;
 import halfwave.grading.RoutineTrial;
 import halfwave.io.RoutineFile;
-import halfwave.quiz.Rules;
 import halfwave.work.Look;
 import halfwave.work.MeterTest;
 import halfwave.work.Repair;
@@ -32,16 +31,7 @@ class RoutineModelTest {
   private final List<Throwable> failures = new ArrayList<>();
 
   private PracticeModel practice() {
-    PracticeModel model =
-        new PracticeModel(
-            Runnable::run,
-            Runnable::run,
-            () -> SmallQuiz.under(Rules.STANDARD),
-            SmallQuiz.OUTLOOKS,
-            new ProgressKeeper(folder.resolve("settings")),
-            failures::add);
-    model.open();
-    return model;
+    return SmallQuiz.practice(folder.resolve("settings"), failures::add);
   }
 
   private static void put(RoutineModel model, int index, Check check, Repair repair) {

@@ -20,6 +20,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.function.Consumer;
 
 /** A quiz of two invented calls. */
 public final class SmallQuiz {
@@ -47,6 +48,20 @@ public final class SmallQuiz {
         20,
         Objective.ROD,
         Level.BASIC);
+  }
+
+  /** Practice with it, on the thread of whoever asks. */
+  static PracticeModel practice(Path settings, Consumer<Throwable> failed) {
+    PracticeModel model =
+        new PracticeModel(
+            Runnable::run,
+            Runnable::run,
+            () -> under(Rules.STANDARD),
+            OUTLOOKS,
+            new ProgressKeeper(settings),
+            failed);
+    model.open();
+    return model;
   }
 
   /** The quiz under those rules. */
