@@ -70,7 +70,7 @@ public enum DisplayUnit {
   SQUARE_CENTIMETER(AREA, "cm²", 1e-4),
   /** Pascals. */
   PASCAL(PRESSURE, "Pa", 1),
-  /** Millibars. */
+  /** Millibars; 100 Pa exactly, as a bar is 100 kPa (NIST SP 811, 2008, appendix B.8). */
   MILLIBAR(PRESSURE, "mbar", 100),
   /** Inches of water column; 249.08891 Pa, conventional (NIST SP 811, 2008, appendix B.8). */
   INCH_WATER_COLUMN(PRESSURE, "in w.c.", 249.08891),

@@ -20,6 +20,8 @@ import java.awt.geom.Line2D;
 import java.awt.geom.Path2D;
 import java.awt.geom.Rectangle2D;
 import java.awt.geom.RoundRectangle2D;
+import java.util.ArrayList;
+import java.util.List;
 import javax.swing.ToolTipManager;
 import org.jspecify.annotations.Nullable;
 
@@ -111,20 +113,36 @@ final class StripCanvas extends Painted {
 
   private double ticks(Graphics2D g, double base) {
     g.setFont(theme.note());
-    FontMetrics metrics = g.getFontMetrics();
+    g.setColor(theme.palette().softInk());
+    for (Placed placed : placed()) {
+      g.drawString(placed.words(), (float) placed.left(), (float) (base - 3));
+    }
+    g.setColor(theme.palette().hairline());
+    g.setStroke(new BasicStroke(0.8f));
     for (StripView.Tick tick : shown().ticks()) {
       double x = x(tick.at());
-      g.setColor(theme.palette().softInk());
-      double left =
-          Math.min(
-              getWidth() - metrics.stringWidth(tick.words()),
-              x - metrics.stringWidth(tick.words()) / 2.0);
-      g.drawString(tick.words(), (float) left, (float) (base - 3));
-      g.setColor(theme.palette().hairline());
-      g.setStroke(new BasicStroke(0.8f));
       g.draw(new Line2D.Double(x, base, x, getHeight() - theme.px(4)));
     }
     return base + theme.px(4);
+  }
+
+  /** Words at a mark of time, from one place across to another (px). */
+  record Placed(String words, double left, double right) {}
+
+  /** Those that have room: what would meet the words before it is left out. */
+  List<Placed> placed() {
+    FontMetrics metrics = getFontMetrics(theme.note());
+    List<Placed> all = new ArrayList<>();
+    double free = Double.NEGATIVE_INFINITY;
+    for (StripView.Tick tick : shown().ticks()) {
+      int width = metrics.stringWidth(tick.words());
+      double left = Math.min(getWidth() - width, x(tick.at()) - width / 2.0);
+      if (left >= free) {
+        all.add(new Placed(tick.words(), left, left + width));
+        free = left + width + theme.px(6);
+      }
+    }
+    return all;
   }
 
   private StripView shown() {

@@ -157,6 +157,25 @@ class TextFitsTest {
           });
       look(open, "chart " + charts.getTitleAt(index), wrong);
     }
+    times(open, charts, wrong);
+  }
+
+  /** What is painted and no component: marks of time on the timeline do not run into each other. */
+  private static void times(OpenWindow open, JTabbedPane charts, Map<String, String> wrong) {
+    OpenWindow.onScreen(
+        () -> {
+          charts.setSelectedIndex(0);
+          return null;
+        });
+    open.settle();
+    StripCanvas canvas = descend(open.frame(), StripCanvas.class);
+    List<StripCanvas.Placed> placed = OpenWindow.onScreen(() -> canvas.placed());
+    for (int k = 1; k < placed.size(); k++) {
+      if (placed.get(k).left() <= placed.get(k - 1).right()) {
+        wrong.put("timeline, " + placed.get(k).words(), "meets " + placed.get(k - 1).words());
+      }
+    }
+    assertThat(placed).as("some time is marked").isNotEmpty();
   }
 
   private static void parts(OpenWindow open, Map<String, String> wrong) {
