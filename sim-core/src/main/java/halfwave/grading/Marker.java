@@ -283,7 +283,12 @@ final class Marker {
     return needless;
   }
 
+  /** Where nothing came of it, nothing was saved either. */
   private double waste(List<Message> reasons) {
+    if (conclusion == null || named(conclusion.cause()) == 0) {
+      reasons.add(Message.of(MessageKey.GRADE_ALL_FOR_NOTHING));
+      return 0;
+    }
     int wasted = 0;
     for (MarkedMove move : moves) {
       boolean vain =
@@ -297,9 +302,7 @@ final class Marker {
     }
     List<Repair> needless = needless();
     needless.forEach(r -> reasons.add(Message.of(MessageKey.GRADE_PART_WASTED, Argument.name(r))));
-    if (moves.isEmpty()) {
-      return 0;
-    } else if (reasons.isEmpty()) {
+    if (reasons.isEmpty()) {
       reasons.add(Message.of(MessageKey.GRADE_NO_WASTE));
     }
     double units = needless.stream().mapToInt(Repair::costUnits).sum();

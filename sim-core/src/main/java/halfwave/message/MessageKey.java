@@ -1104,6 +1104,8 @@ public enum MessageKey {
   GRADE_NO_READING,
   /** Mark. */
   GRADE_NO_WASTE,
+  /** Mark. */
+  GRADE_ALL_FOR_NOTHING,
   /** Mark: minutes. */
   GRADE_TIME_WASTED,
   /** Mark: repair. */

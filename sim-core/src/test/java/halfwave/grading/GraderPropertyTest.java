@@ -2,18 +2,24 @@ package halfwave.grading;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import halfwave.diagnosis.Cause;
+import halfwave.diagnosis.Check;
 import halfwave.quiz.AnswerSheet;
 import halfwave.quiz.Appearances;
 import halfwave.quiz.CallSheet;
+import halfwave.quiz.Conclusion;
 import halfwave.quiz.InventedClass;
+import halfwave.quiz.Move;
 import halfwave.quiz.Quiz;
 import halfwave.quiz.ServiceCall;
+import halfwave.quiz.Temptation;
 import halfwave.quiz.Variant;
 import halfwave.quiz.Visit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.TimeZone;
+import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 
 /** What holds of marks whatever the sheets. */
@@ -64,6 +70,33 @@ class GraderPropertyTest {
     SheetMarks last = InventedClass.marks().get(3);
     assertThat(last.calls().get(0).facts().done()).isFalse();
     assertThat(last.calls().get(0).totalRatio()).isZero();
+  }
+
+  /** It pays neither to be stopped at once nor to look once and find nothing wrong. */
+  @Test
+  void whoFindsNothingSavesNothing() {
+    Visit begun = begun("nobody");
+    Visit stopped = begun.after(new Move.Tempted(Temptation.JUMPER_AT_THE_ROD));
+    assertThat(marks(stopped, null).totalRatio()).isZero();
+    Visit looked = begun.after(new Move.Checked(new Check.Light()));
+    CallMarks marks = marks(looked, Expert.conclusion(Cause.HEALTHY));
+    assertThat(marks.truth().healthy()).isFalse();
+    double safetyAlone = QUIZ.weights().safetyPoints() / QUIZ.weights().sum();
+    assertThat(marks.totalRatio()).isLessThanOrEqualTo(safetyAlone);
+  }
+
+  private static Visit begun(String learner) {
+    Variant variant = Variant.of(QUIZ.calls().get(0), QUIZ.seed(), learner);
+    return Visit.begin(variant, InventedClass.appearances(), false);
+  }
+
+  private static CallMarks marks(Visit visit, @Nullable Conclusion conclusion) {
+    List<CallSheet.Logged> log =
+        visit.log().stream().map(d -> CallSheet.Logged.of(d, 0)).toList();
+    ServiceCall call = visit.variant().call();
+    CallSheet handed = new CallSheet(call.name(), log, conclusion);
+    AnswerSheet sheet = new AnswerSheet("e", QUIZ.name(), "h", "nobody", 1, List.of(handed));
+    return InventedClass.grader().grade(call, sheet);
   }
 
   @Test

@@ -1,6 +1,7 @@
 package halfwave.grading;
 
 import halfwave.grading.QuizStudy.Taken;
+import halfwave.io.PriorsFile;
 import halfwave.quantity.Noise;
 import halfwave.quiz.Quiz;
 import halfwave.quiz.ServiceCall;
@@ -121,24 +122,27 @@ final class QuizStudyReport {
     line("## What earns no marks");
     line("");
     line(
-        "Minutes to a proven repair: simulated minutes of a call; one that ends without a proven repair counts its whole budget.");
+        "Minutes to a proven repair: simulated minutes of a call; one that ends without a proven repair counts its whole budget."
+            + " What a call costs: these minutes, and the parts at half a minute for a unit, as the advice weighs them.");
     line("");
     line(
-        "| habit | minutes to a proven repair | proven | good parts replaced a call | dangerous acts a call |");
-    line("|---|---|---|---|---|");
+        "| habit | minutes to a proven repair | proven | good parts replaced a call | dangerous acts a call | what a call costs, min |");
+    line("|---|---|---|---|---|---|");
     for (Habit habit : Habit.values()) {
       line(
-          "| %s | %.0f | %.0f %% | %.2f | %.3f |",
+          "| %s | %.0f | %.0f %% | %.2f | %.3f | %.0f |",
           name(habit),
           over(habit, QuizStudyReport::minutes).getMean(),
           100 * over(habit, m -> mean(m, c -> proven(c) ? 1 : 0)).getMean(),
           over(habit, QuizStudyReport::needless).getMean(),
-          over(habit, QuizStudyReport::dangerous).getMean());
+          over(habit, QuizStudyReport::dangerous).getMean(),
+          over(habit, QuizStudyReport::cost).getMean());
     }
     line("");
     separated("minutes", QuizStudyReport::minutes, false);
     separated("good parts", QuizStudyReport::needless, false);
     separated("dangerous acts", QuizStudyReport::dangerous, false);
+    separated("cost", QuizStudyReport::cost, false);
   }
 
   private static boolean proven(CallMarks call) {
@@ -147,6 +151,11 @@ final class QuizStudyReport {
 
   private static double minutes(SheetMarks marks) {
     return mean(marks, c -> proven(c) ? c.facts().minutes() : c.call().minutes());
+  }
+
+  private static double cost(SheetMarks marks) {
+    double unitMinutes = PriorsFile.shipped().costUnitSeconds() / 60;
+    return minutes(marks) + unitMinutes * mean(marks, c -> c.facts().partsUnits());
   }
 
   private static double needless(SheetMarks marks) {
