@@ -123,7 +123,7 @@ final class Ink {
       slants.moveTo(x, y);
       slants.lineTo(x - 0.55 * pitch, y + 0.55 * pitch);
     }
-    line(slants, palette.softInk(), FINE);
+    line(slants, palette.softInk(), new BasicStroke(FINE));
   }
 
   /** A dimension line with its end marks and, where they are wanted, its help lines. */

@@ -91,8 +91,7 @@ class GraderPropertyTest {
   }
 
   private static CallMarks marks(Visit visit, @Nullable Conclusion conclusion) {
-    List<CallSheet.Logged> log =
-        visit.log().stream().map(d -> CallSheet.Logged.of(d, 0)).toList();
+    List<CallSheet.Logged> log = visit.log().stream().map(d -> CallSheet.Logged.of(d, 0)).toList();
     ServiceCall call = visit.variant().call();
     CallSheet handed = new CallSheet(call.name(), log, conclusion);
     AnswerSheet sheet = new AnswerSheet("e", QUIZ.name(), "h", "nobody", 1, List.of(handed));

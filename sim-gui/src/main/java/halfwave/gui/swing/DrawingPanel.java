@@ -1,57 +1,40 @@
 package halfwave.gui.swing;
 
 import halfwave.bench.RodPosition;
-import halfwave.circuit.Point;
-import halfwave.gui.presentation.Intent;
 import halfwave.gui.presentation.PartCard;
-import halfwave.gui.presentation.Placing;
 import halfwave.gui.presentation.RodGesture;
 import halfwave.gui.presentation.SeenBench;
 import halfwave.gui.presentation.State;
 import halfwave.gui.presentation.Wording;
 import halfwave.gui.presentation.Workbench;
-import halfwave.instrument.HookUp;
-import halfwave.instrument.HookUp.Across;
-import halfwave.instrument.HookUp.WireInFlame;
-import halfwave.instrument.MeterFunction;
 import halfwave.picture.BenchDrawing;
 import halfwave.picture.DrawingStyle;
 import halfwave.picture.DrawnBench;
 import halfwave.picture.DrawnPart;
 import halfwave.picture.DrawnView;
 import halfwave.picture.FlameMemory;
-import halfwave.picture.RodGrip;
-import halfwave.sequence.Hooked;
 import java.awt.BasicStroke;
-import java.awt.Cursor;
 import java.awt.Dimension;
 import java.awt.Graphics;
 import java.awt.Graphics2D;
 import java.awt.RenderingHints;
-import java.awt.event.KeyAdapter;
-import java.awt.event.KeyEvent;
-import java.awt.event.MouseAdapter;
 import java.awt.event.MouseEvent;
 import java.awt.geom.Line2D;
 import java.awt.geom.Point2D;
 import java.util.Arrays;
 import java.util.List;
-import java.util.Optional;
 import java.util.Set;
 import java.util.function.Consumer;
+import javax.swing.Timer;
 import org.jspecify.annotations.Nullable;
 
 /** The drawing: shows parts, hands on what is dragged and clicked. */
 final class DrawingPanel extends Painted {
 
   private static final long serialVersionUID = 1L;
-  private static final double LEAD_PX = 14;
-  private static final double NUDGE_METERS = 1e-3;
-  private static final double NUDGE_RADIANS = Math.toRadians(2);
-  private static final double FINE = 0.1;
 
-  /** Keys that follow each other faster are one act (ms). */
-  private static final long PAUSE_MILLIS = 1500;
+  /** The hand does not wait longer than this for the bench (ms). */
+  private static final int WAIT_MILLIS = 40;
 
   private final transient Theme theme;
   private final transient Wording words;
@@ -70,6 +53,9 @@ final class DrawingPanel extends Painted {
 
   /** Where the hand has the rod, until the bench follows. */
   private @Nullable transient RodPosition held;
+
+  /** Draws the hand's rod where the bench is slow; mostly one picture shows both. */
+  private final transient Timer slow = new Timer(WAIT_MILLIS, e -> drawAnew());
 
   /** Where the hand has a lead. */
   private @Nullable transient Point2D leadAt;
@@ -100,11 +86,18 @@ final class DrawingPanel extends Painted {
     setMinimumSize(new Dimension(theme.px(420), theme.px(320)));
     setName("drawing");
     getAccessibleContext().setAccessibleName(words.text("drawing.title"));
-    Hand hand = new Hand();
+    DrawingHand hand = new DrawingHand(this, theme, workbench);
     addMouseListener(hand);
     addMouseMotionListener(hand);
-    addKeyListener(new Keys());
+    addKeyListener(new DrawingKeys(this));
     setToolTipText("");
+    slow.setRepeats(false);
+  }
+
+  private void drawAnew() {
+    slow.stop();
+    drawing = null;
+    repaint();
   }
 
   void show(State newState) {
@@ -115,8 +108,7 @@ final class DrawingPanel extends Painted {
     if (refused || newState.moment().bench().condition().rodPosition().equals(held)) {
       held = null;
     }
-    drawing = null;
-    repaint();
+    drawAnew();
   }
 
   DrawnView view() {
@@ -125,20 +117,17 @@ final class DrawingPanel extends Painted {
 
   void view(DrawnView other) {
     view = other;
-    drawing = null;
-    repaint();
+    drawAnew();
   }
 
   void motion(boolean on) {
     motion = on;
-    drawing = null;
-    repaint();
+    drawAnew();
   }
 
   void light(Set<DrawnPart> parts) {
     lit = parts;
-    drawing = null;
-    repaint();
+    drawAnew();
   }
 
   /** A moment later: the flame sways, the slowed mains goes on. */
@@ -146,8 +135,7 @@ final class DrawingPanel extends Painted {
     if (motion) {
       lively += seconds / 3;
       cycle += seconds / 2.4;
-      drawing = null;
-      repaint();
+      drawAnew();
     }
   }
 
@@ -226,179 +214,57 @@ final class DrawingPanel extends Painted {
     return names.isEmpty() ? "" : ": " + String.join("; ", names);
   }
 
-  private RodPosition rod() {
+  /** What is shown, or null before there is a bench. */
+  @Nullable State state() {
+    return state;
+  }
+
+  /** The hand is on a part, or on none. */
+  void focus(@Nullable DrawnPart part) {
+    focused = part;
+    drawAnew();
+  }
+
+  /** Opens the card of the part that it is on; whether there is one. */
+  boolean openFocused() {
+    if (focused != null) {
+      opened.accept(focused);
+    }
+    return focused != null;
+  }
+
+  /** The hand has a lead there. */
+  void leadAt(Point2D place) {
+    leadAt = place;
+    repaint();
+  }
+
+  /** The hand has nothing any more. */
+  void letGo() {
+    held = null;
+    leadAt = null;
+    repaint();
+  }
+
+  /** Where the rod is drawn. */
+  RodPosition rod() {
     if (held != null) {
       return held;
     }
     return state == null ? RodPosition.FITTED : state.moment().bench().condition().rodPosition();
   }
 
-  private void move(RodGesture gesture, RodPosition to) {
+  /** The rod goes where the hand has it. */
+  void move(RodGesture gesture, RodPosition to) {
     held = to;
     workbench.want(gesture.to(to));
-    drawing = null;
-    repaint();
-  }
-
-  private final class Hand extends MouseAdapter {
-    private @Nullable RodGrip grip;
-    private RodGesture gesture = new RodGesture(RodPosition.FITTED, 0);
-    private Point2D start = new Point2D.Double();
-    private boolean dragged;
-
-    /** Which lead is dragged: true is red; null is none. */
-    private @Nullable Boolean red;
-
-    @Override
-    public void mousePressed(MouseEvent e) {
-      requestFocusInWindow();
-      BenchDrawing d = drawing();
-      if (d == null || state == null) {
-        return;
-      }
-      dragged = false;
-      start = e.getPoint();
-      red = lead(d, e.getPoint());
-      if (red == null && d.partAt(e.getPoint()).orElse(null) == DrawnPart.METER) {
-        red = true;
-      }
-      // whoever may not see where the rod stands cannot move it
-      grip = red == null && !state.sealed() ? d.gripAt(e.getPoint()).orElse(null) : null;
-      gesture = new RodGesture(rod(), KnobSlider.nextGesture());
-      focused = d.partAt(e.getPoint()).orElse(null);
-      drawing = null;
-      repaint();
-    }
-
-    @Override
-    public void mouseDragged(MouseEvent e) {
-      BenchDrawing d = drawing();
-      if (d == null) {
-        return;
-      }
-      dragged = dragged || start.distance(e.getPoint()) > 3;
-      if (red != null) {
-        leadAt = e.getPoint();
-        repaint();
-      } else if (grip != null && dragged) {
-        move(gesture, d.dragged(grip, gesture.start(), start, e.getPoint()));
-      }
-    }
-
-    @Override
-    public void mouseReleased(MouseEvent e) {
-      BenchDrawing d = drawing();
-      if (red != null && dragged && d != null) {
-        d.pointAt(e.getPoint(), theme.px(24)).ifPresent(p -> put(p, Boolean.TRUE.equals(red)));
-      } else if (!dragged && focused != null) {
-        opened.accept(focused);
-      }
-      held = null;
-      leadAt = null;
-      grip = null;
-      red = null;
-      repaint();
-    }
-
-    @Override
-    public void mouseMoved(MouseEvent e) {
-      BenchDrawing d = drawing();
-      boolean can =
-          d != null && (d.gripAt(e.getPoint()).isPresent() || lead(d, e.getPoint()) != null);
-      boolean part = d != null && d.partAt(e.getPoint()).isPresent();
-      setCursor(
-          Cursor.getPredefinedCursor(
-              can ? Cursor.MOVE_CURSOR : part ? Cursor.HAND_CURSOR : Cursor.DEFAULT_CURSOR));
-    }
-
-    private @Nullable Boolean lead(BenchDrawing d, Point2D at) {
-      Hooked hooked = state == null ? null : state.moment().hooked();
-      if (hooked == null) {
-        return null;
-      }
-      if (hooked.hookUp() instanceof Across across) {
-        if (near(d.place(across.red()), at)) {
-          return true;
-        }
-        return near(d.place(across.black()), at) ? false : null;
-      }
-      return null;
-    }
-
-    private boolean near(Optional<Point2D> place, Point2D at) {
-      return place.map(p -> p.distance(at) < theme.px(LEAD_PX)).orElse(false);
+    if (!slow.isRunning()) {
+      slow.start();
     }
   }
 
-  /** Puts one lead on a point; the other stays, or goes to the board's common. */
-  private void put(Point point, boolean red) {
-    State now = state;
-    if (now == null || !HookUp.REACHABLE.contains(point)) {
-      return;
-    }
-    Hooked hooked = now.moment().hooked();
-    HookUp before = hooked == null ? null : hooked.hookUp();
-    Point other = Point.COMMON;
-    if (before instanceof Across across) {
-      other = red ? across.black() : across.red();
-    } else if (before instanceof WireInFlame wire) {
-      other = wire.other();
-    }
-    Across to = red ? new Across(point, other) : new Across(other, point);
-    workbench.want(new Intent.Lead(new Placing.At(to), MeterFunction.AC_VOLTS));
-  }
-
-  private final class Keys extends KeyAdapter {
-    private RodGesture gesture = new RodGesture(RodPosition.FITTED, 0);
-    private long lastMillis;
-
-    @Override
-    public void keyPressed(KeyEvent e) {
-      double far = NUDGE_METERS * (e.isShiftDown() ? FINE : 1);
-      double turn = NUDGE_RADIANS * (e.isShiftDown() ? FINE : 1);
-      RodPosition p = rod();
-      RodPosition to =
-          switch (e.getKeyCode()) {
-            case KeyEvent.VK_LEFT ->
-                e.isControlDown()
-                    ? p.withTurn(p.turnRadians() - turn)
-                    : p.withAlong(p.alongMeters() - far);
-            case KeyEvent.VK_RIGHT ->
-                e.isControlDown()
-                    ? p.withTurn(p.turnRadians() + turn)
-                    : p.withAlong(p.alongMeters() + far);
-            case KeyEvent.VK_UP ->
-                e.isControlDown() ? p.withBend(p.bendRadians() + turn) : upwards(p, far);
-            case KeyEvent.VK_DOWN ->
-                e.isControlDown() ? p.withBend(p.bendRadians() - turn) : upwards(p, -far);
-            default -> p;
-          };
-      if (!to.equals(p)) {
-        // keys that follow each other closely are one act
-        if (e.getWhen() - lastMillis > PAUSE_MILLIS) {
-          gesture = new RodGesture(p, KnobSlider.nextGesture());
-        }
-        lastMillis = e.getWhen();
-        move(gesture, to);
-        e.consume();
-      } else if (e.getKeyCode() == KeyEvent.VK_ENTER && focused != null) {
-        opened.accept(focused);
-        e.consume();
-      } else if (e.getKeyChar() == 'n' || e.getKeyChar() == 'p') {
-        step(e.getKeyChar() == 'n' ? 1 : -1);
-        e.consume();
-      }
-    }
-
-    /** Up is up on the screen. */
-    private RodPosition upwards(RodPosition p, double far) {
-      return view == DrawnView.ABOVE
-          ? p.withAcross(p.acrossMeters() - far)
-          : p.withUp(p.upMeters() + far);
-    }
-  }
-
-  private void step(int by) {
+  /** The keyboard goes on to another part. */
+  void step(int by) {
     BenchDrawing d = drawing();
     if (d == null) {
       return;
@@ -407,8 +273,7 @@ final class DrawingPanel extends Painted {
         Arrays.stream(DrawnPart.values()).filter(p -> !d.shape(p).getBounds2D().isEmpty()).toList();
     int at = focused == null ? (by > 0 ? -1 : 0) : parts.indexOf(focused);
     focused = parts.get(Math.floorMod(at + by, parts.size()));
-    drawing = null;
-    repaint();
+    drawAnew();
     getAccessibleContext()
         .setAccessibleName(
             words.text("drawing.title")

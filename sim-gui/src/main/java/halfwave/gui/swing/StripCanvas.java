@@ -272,7 +272,7 @@ final class StripCanvas extends Painted {
       }
     }
     g.setColor(p.microamps());
-    g.setStroke(new BasicStroke(1.6f, BasicStroke.CAP_ROUND, BasicStroke.JOIN_ROUND));
+    g.setStroke(new BasicStroke(1.6f, BasicStroke.CAP_BUTT, BasicStroke.JOIN_BEVEL));
     g.draw(curve);
     int last = signal.levels().length - 1;
     if (last >= 0) {
