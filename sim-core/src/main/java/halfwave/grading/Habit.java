@@ -5,6 +5,7 @@ import halfwave.diagnosis.Check;
 import halfwave.diagnosis.CheckAdvice;
 import halfwave.diagnosis.Occasion;
 import halfwave.diagnosis.RepairAdvice;
+import halfwave.evidence.Course;
 import halfwave.grading.Assessor.Thought;
 import halfwave.quiz.Move;
 import halfwave.work.Look;
@@ -16,6 +17,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.ToDoubleFunction;
+import java.util.stream.Stream;
 
 /**
  * How a simulated learner goes about a call once it was watched. What they know of causes is the
@@ -25,7 +27,7 @@ public enum Habit {
   /** Any test, in any order, until one cause stands out. */
   RANDOM_TESTER {
     @Override
-    Optional<Move> wanted(Thought thought, Set<Check> done, double chance) {
+    Optional<Move> wanted(Thought thought, Course seen, Set<Check> done, double chance) {
       List<CheckAdvice> left = left(thought, done);
       if (clear(thought) || left.isEmpty()) {
         return mend(thought);
@@ -36,17 +38,17 @@ public enum Habit {
   /** The likeliest part, and the next one, without a test. */
   PARTS_SWAPPER {
     @Override
-    Optional<Move> wanted(Thought thought, Set<Check> done, double chance) {
+    Optional<Move> wanted(Thought thought, Course seen, Set<Check> done, double chance) {
       return mend(thought);
     }
   },
-  /** The same tests in the same order on every call. */
+  /** The same tests in the same order wherever the sequence stops alike. */
   ROUTINE_FOLLOWER {
     @Override
-    Optional<Move> wanted(Thought thought, Set<Check> done, double chance) {
+    Optional<Move> wanted(Thought thought, Course seen, Set<Check> done, double chance) {
       List<CheckAdvice> left = left(thought, done);
       Optional<Move> next =
-          ROUTINE.stream()
+          routine(seen)
               .filter(c -> left.stream().anyMatch(a -> a.check().equals(c)))
               .findFirst()
               .map(Move.Checked::new);
@@ -56,14 +58,14 @@ public enum Habit {
   /** The test that tells most, whatever it takes. */
   HALF_SPLITTER {
     @Override
-    Optional<Move> wanted(Thought thought, Set<Check> done, double chance) {
+    Optional<Move> wanted(Thought thought, Course seen, Set<Check> done, double chance) {
       return most(thought, done, CheckAdvice::gainBits);
     }
   },
   /** The test that tells most for its time, as long as it saves more than it takes. */
   EVIDENCE_ENGINE {
     @Override
-    Optional<Move> wanted(Thought thought, Set<Check> done, double chance) {
+    Optional<Move> wanted(Thought thought, Course seen, Set<Check> done, double chance) {
       Optional<CheckAdvice> next = thought.advice().nextCheck();
       return next.isPresent() ? test(next.get().check()) : mend(thought);
     }
@@ -72,7 +74,22 @@ public enum Habit {
   /** One cause stands out [judgement]. */
   private static final double CLEAR_PROBABILITY = 0.8;
 
-  private static final List<Check> ROUTINE =
+  /** What has to happen before gas flows. */
+  private static final List<Check> STARTING =
+      List.of(
+          new Check.Looked(Look.INDUCER, Occasion.START),
+          new Check.Looked(Look.PRESSURE_SWITCH, Occasion.START),
+          new Check.Looked(Look.LIMIT, Occasion.STANDBY));
+
+  /** What has to happen before it burns. */
+  private static final List<Check> LIGHTING =
+      List.of(
+          new Check.Looked(Look.IGNITER, Occasion.START),
+          new Check.Looked(Look.VALVE_VOLTAGE, Occasion.TRIAL),
+          new Check.Looked(Look.MANIFOLD_PRESSURE, Occasion.TRIAL));
+
+  /** What has to happen before the flame is seen. */
+  private static final List<Check> SENSING =
       List.of(
           new Check.Looked(Look.ROD, Occasion.STANDBY),
           new Check.Read(MeterTest.SERIES_CURRENT, Occasion.TRIAL),
@@ -83,23 +100,29 @@ public enum Habit {
           new Check.Looked(Look.LEAD_CONTINUITY, Occasion.STANDBY),
           new Check.Looked(Look.POLARITY, Occasion.STANDBY),
           new Check.Looked(Look.BURNER_FACE, Occasion.STANDBY),
-          new Check.Looked(Look.FLAME_PICTURE, Occasion.TRIAL),
-          new Check.Looked(Look.IGNITER, Occasion.START),
-          new Check.Looked(Look.VALVE_VOLTAGE, Occasion.TRIAL),
-          new Check.Looked(Look.MANIFOLD_PRESSURE, Occasion.TRIAL),
-          new Check.Looked(Look.INDUCER, Occasion.START),
-          new Check.Looked(Look.PRESSURE_SWITCH, Occasion.START),
-          new Check.Looked(Look.LIMIT, Occasion.STANDBY));
+          new Check.Looked(Look.FLAME_PICTURE, Occasion.TRIAL));
+
+  /** It begins where the sequence stops: common practice, no source. */
+  private static Stream<Check> routine(Course seen) {
+    List<List<Check>> order =
+        switch (seen) {
+          case DOES_NOT_START -> List.of(STARTING, LIGHTING, SENSING);
+          case DOES_NOT_LIGHT -> List.of(LIGHTING, SENSING, STARTING);
+          default -> List.of(SENSING, LIGHTING, STARTING);
+        };
+    return order.stream().flatMap(List::stream);
+  }
 
   /**
    * What it does next.
    *
    * @param thought what is thought
+   * @param seen how the last call went that was watched
    * @param done checks since the last repair
    * @param chance from zero up to one
    * @return nothing where it takes the furnace for whole
    */
-  abstract Optional<Move> wanted(Thought thought, Set<Check> done, double chance);
+  abstract Optional<Move> wanted(Thought thought, Course seen, Set<Check> done, double chance);
 
   private static Optional<Move> test(Check check) {
     return Optional.of(new Move.Checked(check));

@@ -101,12 +101,12 @@ public record Learner(Habit habit, double slipRatio, long seed) {
       return Optional.of(new Move.Checked(new Check.Call()));
     } else if (!repaired && !done.contains(new Check.Light())) {
       return Optional.of(new Move.Checked(new Check.Light()));
-    } else if (repaired && runs(visit)) {
+    } else if (repaired && course(visit) == Course.RUNS) {
       boolean read = done.contains(READING) || !visit.variant().call().open(READING);
       return read ? Optional.empty() : Optional.of(new Move.Checked(READING));
     }
     Thought thought = assessor.after(Entries.of(visit.log()));
-    Optional<Move> wanted = habit.wanted(thought, done, chance(turn, 3));
+    Optional<Move> wanted = habit.wanted(thought, course(visit), done, chance(turn, 3));
     boolean says = visit.last().move() instanceof Move.Suspects;
     boolean decides = wanted.isEmpty() || wanted.get() instanceof Move.Repaired;
     if (decides && !repaired && !says && habit != Habit.PARTS_SWAPPER) {
@@ -131,15 +131,17 @@ public record Learner(Habit habit, double slipRatio, long seed) {
     return since;
   }
 
-  /** What the last call showed. */
-  private static boolean runs(Visit visit) {
-    boolean runs = false;
-    for (Done done : visit.sinceRepair()) {
-      if (done.move().equals(new Move.Checked(new Check.Call()))) {
-        runs = new Outcome.Found(Course.RUNS).equals(done.outcome());
+  /** How the last call went that was watched; before there was one, as most complaints say. */
+  private static Course course(Visit visit) {
+    Course course = Course.GOES_OUT;
+    for (Done done : visit.log()) {
+      if (done.move().equals(new Move.Checked(new Check.Call()))
+          && done.outcome() instanceof Outcome.Found found
+          && found.what() instanceof Course seen) {
+        course = seen;
       }
     }
-    return runs;
+    return course;
   }
 
   private static Move anyCheck(Visit visit, double chance) {

@@ -127,7 +127,10 @@ class DocumentsTest {
     return found;
   }
 
-  /** Maven inside of Maven would take an hour: what such a command names has to be there. */
+  /**
+   * Maven inside of Maven would take hours ({@code commands.sh} does that): what such a command
+   * names has to be there.
+   */
   @ParameterizedTest
   @MethodSource("builds")
   void buildsNameWhatIsThere(String command) throws IOException {
