@@ -24,6 +24,7 @@ import org.jspecify.annotations.Nullable;
 final class DeskQuizTab extends JPanel {
 
   private static final long serialVersionUID = 1L;
+  private static final int SETTINGS = 0;
   private static final int CALL = 2;
 
   private final transient Theme theme;
@@ -68,6 +69,7 @@ final class DeskQuizTab extends JPanel {
             worker("desk.try", model::tryCalls)),
         "span 2, wmin 0, wrap");
     bank = new DeskTable(theme, "desk.bank", words.text("desk.bank"), this::free);
+    bank.opens(this::add);
     calls = new DeskTable(theme, "desk.calls", words.text("desk.calls"), this::choose);
     add = Forms.button(words, "desk.add", "desk.add-tip", this::add);
     remove = Forms.button(words, "desk.remove", "desk.remove-tip", this::remove);
@@ -128,24 +130,41 @@ final class DeskQuizTab extends JPanel {
 
   private void fresh() {
     if (files.mayLeave(this, model)) {
+      settings.forget();
       model.fresh();
     }
   }
 
   private void open() {
     if (files.mayLeave(this, model)) {
-      files.read("desk.open-title").ifPresent(model::open);
+      files
+          .read("desk.open-title")
+          .ifPresent(
+              file -> {
+                settings.forget();
+                model.open(file);
+              });
     }
   }
 
+  /** Whether nothing wrong stands in a form; what does comes to the front. */
+  private boolean right() {
+    if (!call.leave()) {
+      forms.setSelectedIndex(CALL);
+      return false;
+    }
+    forms.setSelectedIndex(settings.wrong() ? SETTINGS : forms.getSelectedIndex());
+    return settings.right();
+  }
+
   private void save() {
-    if (call.leave()) {
+    if (right()) {
       files.quiz("desk.save-title", name()).ifPresent(model::save);
     }
   }
 
   private void handOut() {
-    if (call.leave()) {
+    if (right()) {
       files
           .quiz("desk.hand-out-title", name() + ' ' + words.text("desk.handed-out"))
           .ifPresent(model::handOut);
@@ -153,6 +172,9 @@ final class DeskQuizTab extends JPanel {
   }
 
   private void print() {
+    if (!furnace.right()) {
+      return;
+    }
     DeskOutput wanted = DeskOutput.OF_QUIZ.get(Math.max(0, output.getSelectedIndex()));
     files
         .target(wanted, name())
