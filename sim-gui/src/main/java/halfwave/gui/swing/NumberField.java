@@ -2,8 +2,6 @@ package halfwave.gui.swing;
 
 import halfwave.gui.presentation.DeskNumber;
 import halfwave.gui.presentation.Wording;
-import java.awt.event.FocusAdapter;
-import java.awt.event.FocusEvent;
 import java.util.function.DoubleConsumer;
 
 /** A field for a number: what is not allowed stays, and is marked, till it is put right. */
@@ -45,15 +43,6 @@ final class NumberField extends QuietField {
     getAccessibleContext().setAccessibleDescription(range);
     Typing.on(this, this::typed);
     addActionListener(e -> right());
-    addFocusListener(
-        new FocusAdapter() {
-          @Override
-          public void focusLost(FocusEvent e) {
-            if (!e.isTemporary()) {
-              left();
-            }
-          }
-        });
   }
 
   /** What stands there, or stood there when it was allowed. */
@@ -96,13 +85,6 @@ final class NumberField extends QuietField {
       Says.beside(this, theme, allowed);
     }
     return !wrong();
-  }
-
-  /** A number is shown as all are, what is wrong stays. */
-  private void left() {
-    if (!wrong()) {
-      anew(last);
-    }
   }
 
   private void typed() {
