@@ -175,7 +175,11 @@ public final class JsonValue {
 
   /** One of an enum's constants, spelt in lower case with hyphens. */
   public <E extends Enum<E>> E oneOf(Class<E> type) {
-    List<E> constants = List.of(type.getEnumConstants());
+    return oneOf(List.of(type.getEnumConstants()));
+  }
+
+  /** The same, one of some of them. */
+  public <E extends Enum<E>> E oneOf(List<E> constants) {
     for (E constant : constants) {
       if (node.isTextual() && node.textValue().equals(spelling(constant))) {
         return constant;

@@ -15,6 +15,7 @@ import halfwave.quiz.Quiz;
 import halfwave.quiz.Rules;
 import halfwave.quiz.ServiceCall;
 import halfwave.quiz.Weights;
+import halfwave.work.Finding;
 import halfwave.work.Look;
 import halfwave.work.MeterTest;
 import halfwave.work.Work;
@@ -156,7 +157,8 @@ public final class QuizFile {
             "minutes",
             "parts",
             "objective",
-            "level");
+            "level",
+            "since");
     Bench bench = BenchField.bench(f.get("bench"));
     String name = LanguageWords.filled(f.get("name"));
     return new ServiceCall(
@@ -170,7 +172,12 @@ public final class QuizFile {
         count(f.get("minutes"), 1, MOST_MINUTES),
         count(f.get("parts"), 0, MOST_UNITS),
         f.get("objective").oneOf(Objective.class),
-        f.get("level").oneOf(Level.class));
+        f.get("level").oneOf(Level.class),
+        f.has("since") ? since(f.get("since")) : null);
+  }
+
+  private static Finding since(JsonValue value) {
+    return value.oneOf(Look.ASK_SINCE_WHEN.outcomes().stream().map(Finding.class::cast).toList());
   }
 
   /** What may be wrong: a list of alternatives. */

@@ -94,6 +94,9 @@ public final class QuizText {
         .put("parts", call.partsUnits())
         .put("objective", JsonValue.spelling(call.objective()))
         .put("level", JsonValue.spelling(call.level()));
+    if (call.since() != null) {
+      node.put("since", JsonValue.spelling(call.since()));
+    }
   }
 
   private static ArrayNode hidden(ServiceCall call) {

@@ -35,21 +35,57 @@ public final class RoutineFile {
     return of(JsonFile.read(file));
   }
 
+  /**
+   * An order of work that may not be finished.
+   *
+   * @param name what it is called; blank: nothing yet
+   * @param steps in their order; one may say nothing yet
+   */
+  public record Unfinished(String name, List<Routine.Step> steps) {
+    /** Takes a copy. */
+    public Unfinished {
+      steps = List.copyOf(steps);
+    }
+  }
+
   /** The same for a file that was already read. */
   static Routine of(JsonValue value) {
-    JsonFields f = value.file(FORMAT, VERSION, "format", "version", "name", "steps");
+    JsonFields f = fields(value);
     return new Routine(
         LanguageWords.filled(f.get("name")),
         f.get("steps")
             .filledList(
-                RoutineFile::step, Message.of(MessageKey.ALLOWED_ENTRIES, Argument.count(1))));
+                RoutineFile::finished, Message.of(MessageKey.ALLOWED_ENTRIES, Argument.count(1))));
+  }
+
+  /**
+   * Reads a file that was perhaps saved before it was finished, to go on with it.
+   *
+   * @throws BadInputException if anything else in it is not as the schema says
+   */
+  public static Unfinished readUnfinished(Path file) {
+    return unfinished(JsonFile.read(file));
+  }
+
+  static Unfinished unfinished(JsonValue value) {
+    JsonFields f = fields(value);
+    return new Unfinished(f.get("name").text(), f.get("steps").list(RoutineFile::step));
+  }
+
+  private static JsonFields fields(JsonValue value) {
+    return value.file(FORMAT, VERSION, "format", "version", "name", "steps");
+  }
+
+  private static Routine.Step finished(JsonValue value) {
+    Routine.Step step = step(value);
+    if (step.check() == null && step.repair() == null) {
+      throw value.refused(Message.of(MessageKey.ALLOWED_STEP));
+    }
+    return step;
   }
 
   private static Routine.Step step(JsonValue value) {
     JsonFields f = value.fields("check", "found", "belowAmps", "belowVolts", "repair");
-    if (!f.has("check") && !f.has("repair")) {
-      throw value.refused(Message.of(MessageKey.ALLOWED_STEP));
-    }
     return new Routine.Step(
         f.has("check") ? check(f.get("check")) : null,
         new LinkedHashSet<>(f.orElse("found", v -> v.list(JsonValue::text), List.of())),

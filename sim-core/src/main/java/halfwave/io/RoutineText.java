@@ -10,15 +10,19 @@ public final class RoutineText {
 
   private RoutineText() {}
 
-  /** The text of the file. */
-  public static String of(Routine routine) {
+  /** The text of the file; {@link RoutineFile#read} refuses one that is not finished. */
+  public static String of(RoutineFile.Unfinished routine) {
+    return node(routine).toPrettyString() + "\n";
+  }
+
+  static ObjectNode node(RoutineFile.Unfinished routine) {
     ObjectNode root = JsonNodeFactory.instance.objectNode();
     root.put("format", RoutineFile.FORMAT)
         .put("version", RoutineFile.VERSION)
         .put("name", routine.name());
     ArrayNode steps = root.putArray("steps");
     routine.steps().forEach(s -> put(steps.addObject(), s));
-    return root.toPrettyString() + "\n";
+    return root;
   }
 
   private static void put(ObjectNode node, Routine.Step step) {

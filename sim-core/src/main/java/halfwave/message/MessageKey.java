@@ -87,6 +87,8 @@ public enum MessageKey {
   ALLOWED_DATE,
   /** A place where a file can be written. */
   ALLOWED_WRITABLE_FILE,
+  /** An answer sheet that nobody else has open. */
+  ALLOWED_UNSHARED,
   /** A circuit that has a periodic steady state: why this one has none. */
   ALLOWED_SOLVABLE,
 

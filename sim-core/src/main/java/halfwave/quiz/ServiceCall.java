@@ -6,6 +6,8 @@ import halfwave.board.Ignition;
 import halfwave.board.ShippedBoards;
 import halfwave.diagnosis.Check;
 import halfwave.lesson.Words;
+import halfwave.work.Finding;
+import halfwave.work.Look;
 import halfwave.work.Work;
 import java.util.Collections;
 import java.util.LinkedHashSet;
@@ -27,6 +29,8 @@ import org.jspecify.annotations.Nullable;
  * @param partsUnits what the parts may cost, in units without a currency; zero or above
  * @param objective what it asks for
  * @param level how much it asks for
+ * @param since what the customer answers when asked since when, one of the findings of {@link
+ *     Look#ASK_SINCE_WHEN}; null: what fits the hidden fault
  */
 public record ServiceCall(
     String name,
@@ -39,7 +43,8 @@ public record ServiceCall(
     int minutes,
     int partsUnits,
     Objective objective,
-    Level level) {
+    Level level,
+    @Nullable Finding since) {
 
   /** Checks the domain and takes copies. */
   public ServiceCall {
@@ -53,6 +58,9 @@ public record ServiceCall(
     }
     if (!(minutes > 0) || !(partsUnits >= 0)) {
       throw new IllegalArgumentException("minutes = " + minutes + ", partsUnits = " + partsUnits);
+    }
+    if (since != null && !Look.ASK_SINCE_WHEN.outcomes().contains(since)) {
+      throw new IllegalArgumentException("since = " + since);
     }
     ShippedBoards.chosen(board, bench.design().ignition());
   }

@@ -8,6 +8,8 @@ import halfwave.fault.Fault;
 import halfwave.fault.FaultKind;
 import halfwave.quantity.Noise;
 import halfwave.quantity.RejectedValueException;
+import halfwave.work.Finding;
+import halfwave.work.Recollection;
 import java.nio.charset.StandardCharsets;
 import java.util.zip.CRC32;
 
@@ -68,6 +70,18 @@ public record Variant(ServiceCall call, int number, long seed, Cause cause, Benc
       }
     }
     return new Variant(call, number, seed, hidden.cause(), faulty(call.bench(), hidden, seed));
+  }
+
+  /**
+   * What the customer answers when asked since when. Nobody remembers how this furnace differs from
+   * others of its kind; and what is repaired on it changes no memory.
+   */
+  Finding since() {
+    Finding told = call.since();
+    Hidden hidden = call.hidden().get(number % call.hidden().size());
+    return told == null
+        ? Recollection.sinceWhen(faulty(call.bench(), hidden, seed).condition())
+        : told;
   }
 
   private static Variation variation(long seed, int attempt) {

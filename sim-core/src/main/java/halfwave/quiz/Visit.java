@@ -11,6 +11,7 @@ import halfwave.evidence.HeatingCall;
 import halfwave.fault.Fault;
 import halfwave.fault.FaultKind;
 import halfwave.work.Caution;
+import halfwave.work.Look;
 import halfwave.work.Repair;
 import halfwave.work.Work;
 import java.util.ArrayList;
@@ -153,8 +154,16 @@ public final class Visit {
     if (next.ending == null && next.minutes > variant.call().minutes()) {
       next.ending = Ending.TIME_UP;
     }
-    next.log.add(new Done(move, next.minutes, outcome, danger));
+    Outcome told =
+        asksSince(move) && outcome != null ? new Outcome.Found(variant.since()) : outcome;
+    next.log.add(new Done(move, next.minutes, outcome, told, danger));
     return new Visit(next);
+  }
+
+  private static boolean asksSince(Move move) {
+    return move instanceof Move.Checked checked
+        && checked.check() instanceof Check.Looked looked
+        && looked.look() == Look.ASK_SINCE_WHEN;
   }
 
   /** What makes it dangerous as things stand, or null. */

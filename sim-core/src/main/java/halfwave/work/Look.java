@@ -29,7 +29,7 @@ public enum Look implements Work {
       2,
       Tool.HANDS,
       Needs.NOTHING,
-      Seeing::sinceWhen,
+      scene -> Recollection.sinceWhen(scene.bench().condition()),
       EnumSet.range(Finding.SINCE_WEEKS, Finding.NOTHING_NOTICED),
       EnumSet.noneOf(Aspect.class)),
   /** The board's light. */

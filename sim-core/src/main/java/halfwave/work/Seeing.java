@@ -110,7 +110,7 @@ final class Seeing {
     return visible(coat) ? Finding.ROD_GLASSY : Finding.ROD_CLEAN;
   }
 
-  private static boolean visible(Coat coat) {
+  static boolean visible(Coat coat) {
     return coat.thicknessMeters() > VISIBLE_METERS;
   }
 
@@ -163,37 +163,6 @@ final class Seeing {
       return Finding.TRAVEL_QUICK;
     }
     return seconds < Double.POSITIVE_INFINITY ? Finding.TRAVEL_SLOW : Finding.TRAVEL_STOPS;
-  }
-
-  static Finding sinceWhen(Scene scene) {
-    Condition c = scene.bench().condition();
-    if (!c.appliance().intermittents().isEmpty()) {
-      return Finding.COMES_AND_GOES;
-    }
-    Finding found = Finding.NOTHING_NOTICED;
-    for (Aspect aspect : Aspect.values()) {
-      boolean noticed = aspect == Aspect.ROD_COAT ? visible(c.rodCoat()) : aspect.wrong(c);
-      if (noticed) {
-        found = later(found, since(aspect.onset()));
-      }
-    }
-    return found;
-  }
-
-  private static Finding since(Onset onset) {
-    return switch (onset) {
-      case GRADUAL -> Finding.SINCE_WEEKS;
-      case SUDDEN -> Finding.SINCE_ONE_DAY;
-      case SINCE_WORK -> Finding.SINCE_WORK;
-    };
-  }
-
-  /** People remember the visit of a person best, and a sudden end better than a slow one. */
-  private static Finding later(Finding a, Finding b) {
-    if (a == Finding.SINCE_WORK || b == Finding.SINCE_WORK) {
-      return Finding.SINCE_WORK;
-    }
-    return a == Finding.SINCE_ONE_DAY ? a : b;
   }
 
   static Finding whatHappens(Scene scene) {

@@ -104,6 +104,8 @@ class QuizSchemaContractTest {
         "/calls/0/parts|-1",
         "/calls/0/objective|\"moon\"",
         "/calls/0/level|\"hard\"",
+        "/calls/0/since|\"long-ago\"",
+        "/calls/0/since|\"flame-out\"",
         "/calls/0/surprise|1",
         "/surprise|1"
       })
@@ -127,6 +129,7 @@ class QuizSchemaContractTest {
     Stream.<Enum<?>[]>of(Objective.values(), Level.values())
         .flatMap(Stream::of)
         .forEach(e -> spelt.add(JsonValue.spelling(e)));
+    Look.ASK_SINCE_WHEN.outcomes().forEach(o -> spelt.add(JsonValue.spelling(o)));
     Stream.of(FaultKind.values()).forEach(k -> spelt.add(k.id()));
     Stream.of(Look.values()).forEach(l -> spelt.add(l.id()));
     Stream.of(MeterTest.values()).forEach(t -> spelt.add(t.id()));

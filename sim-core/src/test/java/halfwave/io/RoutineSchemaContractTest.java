@@ -7,6 +7,8 @@ import halfwave.grading.Routine;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -27,9 +29,20 @@ class RoutineSchemaContractTest {
   void whatIsWrittenIsReadAgain() throws IOException {
     String text = Files.readString(Path.of("..", "docs", "examples", "routine.json"));
     Routine routine = RoutineFile.of(SchemaFile.value(text));
-    String written = RoutineText.of(routine);
+    String written = RoutineText.of(new RoutineFile.Unfinished(routine.name(), routine.steps()));
     assertThat(SCHEMA.errors(written)).isEmpty();
     assertThat(RoutineFile.of(SchemaFile.value(written))).isEqualTo(routine);
+  }
+
+  @Test
+  void oneThatIsNotFinishedIsGoneOnWithButNotFollowed() throws IOException {
+    RoutineFile.Unfinished begun =
+        new RoutineFile.Unfinished(
+            "", List.of(new Routine.Step(null, Set.of(), Double.NaN, Double.NaN, null)));
+    JsonValue written = SchemaFile.value(RoutineText.of(begun));
+    assertThat(RoutineFile.unfinished(written)).isEqualTo(begun);
+    assertThatExceptionOfType(BadInputException.class).isThrownBy(() -> RoutineFile.of(written));
+    assertThat(SCHEMA.errors(RoutineText.of(begun))).isNotEmpty();
   }
 
   @ParameterizedTest

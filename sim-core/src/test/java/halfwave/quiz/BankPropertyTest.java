@@ -73,7 +73,8 @@ class BankPropertyTest {
             ENDLESS,
             ENDLESS,
             c.objective(),
-            c.level());
+            c.level(),
+            c.since());
     return new Variant(call, v.number(), v.seed(), v.cause(), v.asFound());
   }
 
@@ -105,6 +106,28 @@ class BankPropertyTest {
           .as(one.getKey().id())
           .isEqualTo(new Outcome.Found(one.getValue()));
     }
+  }
+
+  /** All that learners can meet: nothing has to be played for it. */
+  @ParameterizedTest
+  @MethodSource("calls")
+  void theCustomerNeverContradictsTheComplaint(ServiceCall call) {
+    Check check = new Check.Looked(Look.ASK_SINCE_WHEN, Occasion.STANDBY);
+    Complaint complaint = COMPLAINTS.get(call.name());
+    // where it may not be asked there is nothing to contradict
+    assertThat(call.open(check) || complaint.since().isEmpty()).isTrue();
+    for (int number = 0; number < Variant.COUNT && call.open(check); number++) {
+      Variant variant = Variant.numbered(call, BANK.seed(), number);
+      Visit asked = Visit.begin(variant, APPEARANCES, false).after(new Move.Checked(check));
+      Outcome answer = asked.last().told();
+      assertThat(answer)
+          .as("%s %s", number, variant.cause().id())
+          .isEqualTo(complaint.since().<Outcome>map(Outcome.Found::new).orElse(answer));
+    }
+  }
+
+  static Stream<Named<ServiceCall>> calls() {
+    return BANK.calls().stream().map(c -> Named.of(c.name(), c));
   }
 
   /** With {@code halfwave.deep} whichever of the repairs that cure it is chosen. */

@@ -21,12 +21,17 @@ import java.util.function.Function;
  * @param light what the light tells of it, if the customer counted
  * @param flame what the flames look like in the first trial, if the customer looked
  * @param rodBlamed whether somebody blamed or worked on a rod that is innocent
+ * @param since since when it has been so, if the story tells it
  */
 record Complaint(
-    Course course, Optional<StatusCode> light, Optional<Finding> flame, boolean rodBlamed) {
+    Course course,
+    Optional<StatusCode> light,
+    Optional<Finding> flame,
+    boolean rodBlamed,
+    Optional<Finding> since) {
 
   private static final String FILE = "complaints.csv";
-  private static final int COLUMNS = 5;
+  private static final int COLUMNS = 6;
 
   /** Of each call of the bank, by its name. */
   static Map<String, Complaint> all() {
@@ -46,7 +51,8 @@ record Complaint(
             Course.valueOf(constant(cells[1])),
             cell(cells[2], StatusCode::valueOf),
             cell(cells[3], Finding::valueOf),
-            cells[4].equals("rod")));
+            cells[4].equals("rod"),
+            cell(cells[5], Finding::valueOf)));
   }
 
   private static <T> Optional<T> cell(String cell, Function<String, T> value) {

@@ -48,7 +48,8 @@ class GlimpsePropertyTest {
             300,
             50,
             Objective.ROD,
-            Level.BASIC);
+            Level.BASIC,
+            null);
     return Visit.begin(Variant.numbered(call, 1, 0), APPEARANCES, false);
   }
 

@@ -45,7 +45,8 @@ class VisitPropertyTest {
         minutes,
         50,
         Objective.ROD,
-        Level.BASIC);
+        Level.BASIC,
+        null);
   }
 
   private static Visit visit(FaultKind kind) {

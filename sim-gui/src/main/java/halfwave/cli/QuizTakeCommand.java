@@ -11,6 +11,7 @@ import halfwave.io.MoveWords;
 import halfwave.io.QuizFile;
 import halfwave.io.QuizText;
 import halfwave.io.SheetFile;
+import halfwave.io.SheetLock;
 import halfwave.io.Typed;
 import halfwave.message.Argument;
 import halfwave.message.Message;
@@ -82,6 +83,15 @@ final class QuizTakeCommand implements Callable<Integer> {
   public Integer call() {
     Quiz quiz = QuizFile.read(Objects.requireNonNull(file)).quiz();
     Path target = Objects.requireNonNull(sheetFile);
+    SheetLock lock = SheetLock.of(target);
+    try {
+      return take(quiz, target);
+    } finally {
+      lock.close();
+    }
+  }
+
+  private int take(Quiz quiz, Path target) {
     AnswerSheet sheet = Files.exists(target) ? SheetFile.read(target, quiz) : begun(quiz);
     ServiceCall chosen = chosen(quiz, sheet);
     CallSheet before =
@@ -186,9 +196,9 @@ final class QuizTakeCommand implements Callable<Integer> {
     Argument move = Argument.nested(Moves.said(done.move()));
     if (done.danger() != null) {
       return Message.of(MessageKey.QUIZ_STOPPED, minute, move, Argument.name(done.danger()));
-    } else if (done.outcome() != null) {
+    } else if (done.told() != null) {
       return Message.of(
-          MessageKey.QUIZ_FOUND, minute, move, Argument.nested(Reasons.said(done.outcome())));
+          MessageKey.QUIZ_FOUND, minute, move, Argument.nested(Reasons.said(done.told())));
     } else if (done.move() instanceof Move.Hint hint) {
       Progress progress = new Progress(standard);
       Coach coach = new Coach(QuizArgument.grader(quiz, progress).assessor(call));

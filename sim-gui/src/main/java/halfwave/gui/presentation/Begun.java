@@ -3,6 +3,7 @@ package halfwave.gui.presentation;
 import halfwave.io.AtomicFile;
 import halfwave.io.QuizText;
 import halfwave.io.SheetFile;
+import halfwave.io.SheetLock;
 import halfwave.quiz.AnswerSheet;
 import halfwave.quiz.Appearances;
 import halfwave.quiz.Quiz;
@@ -15,28 +16,45 @@ import org.jspecify.annotations.Nullable;
  *
  * @param attempt where, or null
  * @param why why not
+ * @param lock keeps the sheet to this window; null where nothing is begun
  */
-record Begun(@Nullable Attempt attempt, Saying why) {
+record Begun(@Nullable Attempt attempt, Saying why, @Nullable SheetLock lock) {
+
+  private Begun(@Nullable Attempt attempt, Saying why) {
+    this(attempt, why, null);
+  }
 
   /**
    * Begins, or goes on where the sheet that is there had come to; the sheet is written at once, so
    * that a place where it cannot be is told before any work is spent.
    *
    * @param nowSeconds the computer's clock (s since 1970 UTC)
-   * @throws halfwave.io.BadInputException if the file there is no sheet, or cannot be written
+   * @throws halfwave.io.BadInputException if the file there is no sheet, cannot be written, or is
+   *     open elsewhere
    */
   static Begun of(Quiz quiz, Path sheet, String learner, double extraTimeRatio, long nowSeconds) {
-    Begun begun =
-        Files.exists(sheet)
-            ? resumed(quiz, sheet, learner, nowSeconds)
-            : new Begun(
-                Attempt.begin(quiz, QuizText.hash(quiz), learner, extraTimeRatio, new Appearances())
-                    .begunAt(nowSeconds),
-                Saying.NOTHING);
-    if (begun.attempt() != null) {
-      AtomicFile.write(sheet, SheetFile.text(begun.attempt().sheet()));
+    SheetLock lock = SheetLock.of(sheet);
+    boolean kept = false;
+    try {
+      Begun begun =
+          Files.exists(sheet)
+              ? resumed(quiz, sheet, learner, nowSeconds)
+              : new Begun(
+                  Attempt.begin(
+                          quiz, QuizText.hash(quiz), learner, extraTimeRatio, new Appearances())
+                      .begunAt(nowSeconds),
+                  Saying.NOTHING);
+      if (begun.attempt() != null) {
+        AtomicFile.write(sheet, SheetFile.text(begun.attempt().sheet()));
+        kept = true;
+        return new Begun(begun.attempt(), begun.why(), lock);
+      }
+      return begun;
+    } finally {
+      if (!kept) {
+        lock.close();
+      }
     }
-    return begun;
   }
 
   /** Nobody writes over the work of another. */

@@ -11,6 +11,7 @@ import halfwave.quiz.Level;
 import halfwave.quiz.Objective;
 import halfwave.quiz.ServiceCall;
 import halfwave.quiz.Variant;
+import halfwave.work.Finding;
 import halfwave.work.Look;
 import halfwave.work.MeterTest;
 import halfwave.work.Work;
@@ -37,6 +38,7 @@ import org.jspecify.annotations.Nullable;
  * @param partsUnits what parts may cost (units)
  * @param objective what it asks for
  * @param level how much it asks for
+ * @param since what the customer answers when asked since when; null: what fits the fault
  */
 public record CallDraft(
     Told english,
@@ -47,7 +49,8 @@ public record CallDraft(
     int minutes,
     int partsUnits,
     Objective objective,
-    Level level) {
+    Level level,
+    @Nullable Finding since) {
 
   /** Longest call, in simulated minutes, and dearest parts, in units: as files have it. */
   public static final int MOST_MINUTES = 1440;
@@ -101,7 +104,8 @@ public record CallDraft(
         call.minutes(),
         call.partsUnits(),
         call.objective(),
-        call.level());
+        call.level(),
+        call.since());
   }
 
   private static Told told(ServiceCall call, String tag) {
@@ -129,7 +133,8 @@ public record CallDraft(
         USUAL_MINUTES,
         USUAL_UNITS,
         Objective.ROD,
-        Level.BASIC);
+        Level.BASIC,
+        null);
   }
 
   static Words words(String english, String spanish) {
@@ -208,7 +213,8 @@ public record CallDraft(
         minutes,
         partsUnits,
         objective,
-        level);
+        level,
+        since);
   }
 
   /** Languages that are not in the form stay. */

@@ -30,7 +30,9 @@ public record CallRow(ServiceCall call, String title, String standing, boolean o
                   c.title().in(words.locale()),
                   standing(attempt.standing(c), words),
                   open,
-                  !open && !model.busy());
+                  !open
+                      && !model.busy()
+                      && (!model.over() || attempt.visits().containsKey(c.name())));
             })
         .toList();
   }

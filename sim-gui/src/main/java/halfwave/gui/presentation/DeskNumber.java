@@ -28,6 +28,12 @@ public record DeskNumber(double least, double most, boolean whole) {
         : Double.toString(number);
   }
 
+  /** The same in a sentence, with the name of the field. */
+  public String allowed(String field, Wording words) {
+    return words.text(
+        whole ? "desk.whole-allowed" : "desk.number-allowed", field, text(least), text(most));
+  }
+
   /** What is allowed. */
   public String range(Wording words) {
     return words.text("desk.range", text(least), text(most));

@@ -259,7 +259,7 @@ public final class DeskTables {
   }
 
   private List<String> move(MarkedMove move) {
-    Outcome outcome = move.done().outcome();
+    Outcome outcome = move.done().told();
     return List.of(
         Integer.toString(move.done().minute()),
         Wording.capital(words.sentences().text(Moves.said(move.done().move()))),
@@ -277,7 +277,7 @@ public final class DeskTables {
 
   /** One move with all that it told, in sentences. */
   public String told(MarkedMove move) {
-    Outcome outcome = move.done().outcome();
+    Outcome outcome = move.done().told();
     List<String> told = new ArrayList<>();
     told.add(words.sentences().sentence(Moves.said(move.done().move())));
     if (outcome != null) {

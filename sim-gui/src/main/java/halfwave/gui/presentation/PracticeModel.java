@@ -38,6 +38,7 @@ public final class PracticeModel implements Visiting {
   private final OneByOne work;
   private final RoutineModel routine;
 
+  private boolean writing;
   private @Nullable Quiz bank;
   private @Nullable Objective objective;
   private @Nullable Level level;
@@ -150,6 +151,17 @@ public final class PracticeModel implements Visiting {
   public Help help(ServiceCall call) {
     Help chosen = chosenHelp;
     return chosen == null ? progress().next(call.objective()) : chosen;
+  }
+
+  /** Whether an order of work is written, in place of the choice of a call. */
+  public boolean writing() {
+    return writing;
+  }
+
+  /** Writes an order of work, or goes back to the choice of a call. */
+  public void write(boolean begin) {
+    writing = begin;
+    listeners.tell();
   }
 
   /** The instructor's own order of work. */

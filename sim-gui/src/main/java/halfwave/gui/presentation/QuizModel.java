@@ -7,8 +7,10 @@ import halfwave.io.AtomicFile;
 import halfwave.io.BadInputException;
 import halfwave.io.QuizFile;
 import halfwave.io.SheetFile;
+import halfwave.io.SheetLock;
 import halfwave.message.Message;
 import halfwave.picture.DrawnBench;
+import halfwave.quiz.CallSheet;
 import halfwave.quiz.Conclusion;
 import halfwave.quiz.Move;
 import halfwave.quiz.Quiz;
@@ -45,6 +47,7 @@ public final class QuizModel implements Visiting {
   private QuizStart start = QuizStart.EMPTY;
   private @Nullable Quiz quiz;
   private @Nullable Attempt attempt;
+  private @Nullable SheetLock lock;
   private @Nullable ServiceCall open;
   private @Nullable DrawnBench furnace;
   private final Map<String, VisitDraft> drafts = new HashMap<>();
@@ -130,6 +133,7 @@ public final class QuizModel implements Visiting {
   private void began(Begun begun) {
     work.told(begun.why());
     attempt = begun.attempt();
+    lock = begun.lock();
     if (begun.attempt() != null) {
       clock.begin(begun.attempt().wallSeconds());
       open = null;
@@ -154,10 +158,19 @@ public final class QuizModel implements Visiting {
   /** Back to the start, for another quiz or learner. */
   public void leave() {
     if (!work.busy()) {
+      release();
       attempt = null;
       open = null;
       start = start.withoutLearner();
       work.say(Saying.NOTHING);
+    }
+  }
+
+  /** Another window may have the sheet. */
+  public void release() {
+    if (lock != null) {
+      lock.close();
+      lock = null;
     }
   }
 
@@ -176,15 +189,15 @@ public final class QuizModel implements Visiting {
   /** Goes to a call. */
   public void choose(ServiceCall call) {
     Attempt now = attempt;
-    if (now == null || call.equals(open) || timeUp()) {
+    boolean seen = now != null && now.visits().containsKey(call.name());
+    if (now == null || call.equals(open) || (over() && !seen)) {
       return;
     }
     work.begin(
         watch -> {
           DrawnBench healthy = HealthyFurnace.of(call);
-          boolean there = now.visits().containsKey(call.name());
           Map<Integer, Message> found = hints(now, call);
-          Runnable kept = there ? () -> {} : written(now.opened(call));
+          Runnable kept = seen ? () -> {} : written(now.opened(call));
           return () -> {
             open = call;
             furnace = healthy;
@@ -283,7 +296,23 @@ public final class QuizModel implements Visiting {
   @Override
   public VisitDraft draft() {
     ServiceCall at = open;
-    return at == null ? VisitDraft.EMPTY : drafts.getOrDefault(at.name(), VisitDraft.EMPTY);
+    Conclusion conclusion = handed();
+    return conclusion != null
+        ? VisitDraft.of(conclusion)
+        : at == null ? VisitDraft.EMPTY : drafts.getOrDefault(at.name(), VisitDraft.EMPTY);
+  }
+
+  @Override
+  public boolean handedIn() {
+    return handed() != null;
+  }
+
+  private @Nullable Conclusion handed() {
+    Attempt now = attempt;
+    ServiceCall at = open;
+    return now == null || at == null
+        ? null
+        : now.sheet().call(at.name()).map(CallSheet::conclusion).orElse(null);
   }
 
   @Override

@@ -5,6 +5,7 @@ import halfwave.io.BadInputException;
 import halfwave.io.DraftRecoveryFile;
 import halfwave.io.QuizRecoveryFile;
 import halfwave.io.RecoveryFile;
+import halfwave.io.RoutineRecoveryFile;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
@@ -50,6 +51,10 @@ public final class RecoveryFolder<T> {
   /** A quiz at the instructor's desk. */
   public static final Kind<QuizRecoveryFile> QUIZ =
       new Kind<>("desk", QuizRecoveryFile::text, QuizRecoveryFile::read);
+
+  /** An instructor's own order of work. */
+  public static final Kind<RoutineRecoveryFile> ROUTINE =
+      new Kind<>("routine", RoutineRecoveryFile::text, RoutineRecoveryFile::read);
 
   /**
    * What is kept.

@@ -4,6 +4,7 @@ import halfwave.gui.presentation.RecoveryFolder.Found;
 import halfwave.io.DraftRecoveryFile;
 import halfwave.io.QuizRecoveryFile;
 import halfwave.io.RecoveryFile;
+import halfwave.io.RoutineRecoveryFile;
 import java.time.Instant;
 import java.time.ZoneId;
 import java.time.format.DateTimeFormatter;
@@ -38,6 +39,16 @@ public final class RecoveryWords {
   public static String quiz(Found<QuizRecoveryFile> found, Wording words) {
     String name = found.content().quiz().title().in(words.locale());
     return question("recovery.ask-quiz", name, found.kept(), words);
+  }
+
+  /** The question about an order of work, and under it which. */
+  public static String routine(Found<RoutineRecoveryFile> found, Wording words) {
+    String name = found.content().draft().name();
+    return question(
+        "recovery.ask-routine",
+        name.isBlank() ? words.text("routine.title") : name,
+        found.kept(),
+        words);
   }
 
   private static String question(String key, String name, Instant kept, Wording words) {

@@ -3,6 +3,7 @@ package halfwave.gui.presentation;
 import halfwave.board.Ignition;
 import halfwave.diagnosis.Check;
 import halfwave.grading.Routine;
+import halfwave.io.RoutineFile.Unfinished;
 import halfwave.work.Repair;
 import java.util.ArrayList;
 import java.util.Collections;
@@ -35,8 +36,13 @@ public record RoutineDraft(String name, List<Routine.Step> steps) {
   }
 
   /** One that is there. */
-  static RoutineDraft of(Routine routine) {
+  static RoutineDraft of(Unfinished routine) {
     return new RoutineDraft(routine.name(), routine.steps());
+  }
+
+  /** As files have it. */
+  Unfinished unfinished() {
+    return new Unfinished(name, steps);
   }
 
   /** Everything that can be looked at or measured on any appliance, once each. */

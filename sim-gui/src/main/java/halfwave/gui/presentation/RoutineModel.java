@@ -8,6 +8,7 @@ import halfwave.io.AtomicFile;
 import halfwave.io.Engine;
 import halfwave.io.QuizText;
 import halfwave.io.RoutineFile;
+import halfwave.io.RoutineRecoveryFile;
 import halfwave.io.RoutineText;
 import halfwave.quiz.Appearances;
 import halfwave.quiz.Quiz;
@@ -30,6 +31,7 @@ public final class RoutineModel {
 
   private RoutineDraft draft = RoutineDraft.EMPTY;
   private RoutineDraft saved = RoutineDraft.EMPTY;
+  private int at = -1;
   private List<RoutineTrial> trials = List.of();
 
   RoutineModel(
@@ -57,6 +59,16 @@ public final class RoutineModel {
     return trials;
   }
 
+  /** The step that is being written, from zero; below zero: none. */
+  public int at() {
+    return at;
+  }
+
+  /** Goes to a step. */
+  public void choose(int step) {
+    at = step;
+  }
+
   /** Keeps what is written. */
   public void keep(RoutineDraft written) {
     if (!written.equals(draft)) {
@@ -76,6 +88,7 @@ public final class RoutineModel {
   private void began(RoutineDraft with) {
     draft = with;
     saved = with;
+    at = -1;
     trials = List.of();
   }
 
@@ -83,27 +96,42 @@ public final class RoutineModel {
   public void open(Path file) {
     work.begin(
         watch -> {
-          RoutineDraft read = RoutineDraft.of(RoutineFile.read(file));
+          RoutineDraft read = RoutineDraft.of(RoutineFile.readUnfinished(file));
           return () -> began(read);
         });
   }
 
-  /** Writes it to a file, where nothing is missing in it. */
+  /** Writes it to a file, finished or not: what is missing is told. */
   public void save(Path file) {
     RoutineDraft written = draft;
-    written
-        .routine()
-        .ifPresentOrElse(
-            r ->
-                work.begin(
-                    watch -> {
-                      AtomicFile.write(file, RoutineText.of(r));
-                      return () -> {
-                        saved = written;
-                        work.told(words -> words.text("desk.written", file.getFileName()));
-                      };
-                    }),
-            () -> work.say(written::trouble));
+    work.begin(
+        watch -> {
+          AtomicFile.write(file, RoutineText.of(written.unfinished()));
+          return () -> {
+            saved = written;
+            work.told(
+                words -> words.text("desk.written", file.getFileName()) + missing(written, words));
+          };
+        });
+  }
+
+  private static String missing(RoutineDraft written, Wording words) {
+    String trouble = written.trouble(words);
+    return trouble.isEmpty() ? "" : " " + words.text("routine.unfinished", trouble);
+  }
+
+  /** What would be lost if the program ended now; nothing where nothing would. */
+  Optional<RoutineRecoveryFile> unsavedDraft() {
+    return unsaved()
+        ? Optional.of(new RoutineRecoveryFile(draft.unfinished(), saved.unfinished()))
+        : Optional.empty();
+  }
+
+  /** Goes on with what a program that did not end as it should has left. */
+  void bringBack(RoutineRecoveryFile left) {
+    began(RoutineDraft.of(left.saved()));
+    draft = RoutineDraft.of(left.draft());
+    work.say(Saying.NOTHING);
   }
 
   /** Goes through it on calls of a bank, beside an expert. */

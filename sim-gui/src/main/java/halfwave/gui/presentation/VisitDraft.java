@@ -47,6 +47,16 @@ public record VisitDraft(
     suspects = Set.copyOf(suspects);
   }
 
+  /** As it stood when it was handed in. */
+  static VisitDraft of(Conclusion handedIn) {
+    List<FaultKind> kinds = handedIn.cause().kinds();
+    return EMPTY.concluding(
+        new Said(kinds.isEmpty() ? null : kinds.get(0)),
+        kinds.size() < 2 ? null : kinds.get(1),
+        handedIn.place(),
+        handedIn.repair());
+  }
+
   /** With another note. */
   public VisitDraft withNote(String other) {
     return new VisitDraft(other, suspects, cause, second, place, repair);

@@ -22,6 +22,11 @@ public interface Visiting {
   /** Whether nothing more can be done at this call. */
   boolean closed();
 
+  /** Whether a conclusion was handed in: then {@link #draft} shows it. */
+  default boolean handedIn() {
+    return false;
+  }
+
   /** Whether hints may be asked for. */
   boolean hints();
 

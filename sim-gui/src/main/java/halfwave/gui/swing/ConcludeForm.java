@@ -17,7 +17,7 @@ import javax.swing.DefaultComboBoxModel;
 import javax.swing.JButton;
 import javax.swing.JComboBox;
 import javax.swing.JLabel;
-import javax.swing.JOptionPane;
+import javax.swing.JTextArea;
 import org.jspecify.annotations.Nullable;
 
 /** What was wrong, where, and what puts it right; handed in once and for all. */
@@ -31,6 +31,7 @@ final class ConcludeForm {
   private final JComboBox<Choice<FaultKind>> second = new JComboBox<>();
   private final JComboBox<Choice<FurnacePart>> place = new JComboBox<>();
   private final JComboBox<Choice<Repair>> repair = new JComboBox<>();
+  private final JTextArea hint;
   private final JButton handIn;
   private @Nullable ServiceCall shownFor;
   private boolean showing;
@@ -40,10 +41,9 @@ final class ConcludeForm {
     this.words = words;
     this.visiting = visiting;
     column = new Column(theme);
-    column.add(
-        Lettering.paragraph(
-            words.text("visit.conclude-hint"), theme.note(), theme.palette().softInk()),
-        "growx, wmin 0, wrap");
+    hint = Lettering.paragraph("", theme.note(), theme.palette().softInk());
+    hint.setName("visit.conclude-hint");
+    column.add(hint, "growx, wmin 0, wrap");
     field("visit.cause", cause);
     field("visit.second", second);
     field("visit.place", place);
@@ -89,17 +89,12 @@ final class ConcludeForm {
   }
 
   private boolean sure() {
-    Object[] buttons = {words.text("visit.hand-in-now"), words.text("file.cancel")};
-    return JOptionPane.showOptionDialog(
+    return new FileQuestions(words)
+        .agreed(
             column,
             words.text("visit.hand-in-sure"),
             words.text("visit.hand-in"),
-            JOptionPane.DEFAULT_OPTION,
-            JOptionPane.QUESTION_MESSAGE,
-            null,
-            buttons,
-            buttons[0])
-        == 0;
+            "visit.hand-in-now");
   }
 
   private void free() {
@@ -109,6 +104,8 @@ final class ConcludeForm {
     }
     VisitDraft.Said first = value(cause);
     second.setEnabled(free && first != null && first.kind() != null);
+    hint.setText(words.text(visiting.handedIn() ? "visit.concluded-hint" : "visit.conclude-hint"));
+    handIn.setVisible(!visiting.handedIn());
     handIn.setEnabled(free && visiting.draft().conclusion() != null);
   }
 

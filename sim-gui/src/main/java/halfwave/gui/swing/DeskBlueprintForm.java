@@ -70,7 +70,7 @@ final class DeskBlueprintForm extends JPanel {
 
   private void add() {
     DeskDraft draft = model.state().draft();
-    if (draft != null) {
+    if (draft != null && count.right() && weight.right()) {
       BlueprintRow row =
           new BlueprintRow(
               Objective.values()[objective.getSelectedIndex()],

@@ -9,6 +9,8 @@ import halfwave.gui.presentation.Wording;
 import halfwave.quiz.Level;
 import halfwave.quiz.Objective;
 import halfwave.quiz.ServiceCall;
+import halfwave.work.Finding;
+import halfwave.work.Look;
 import halfwave.work.Work;
 import java.awt.KeyboardFocusManager;
 import java.util.ArrayList;
@@ -33,6 +35,8 @@ final class DeskCallForm extends JPanel {
 
   private static final long serialVersionUID = 1L;
   private static final int ROWS = 3;
+  private static final List<Finding> ANSWERS =
+      Look.ASK_SINCE_WHEN.outcomes().stream().map(Finding.class::cast).toList();
   private static final String WIDE = "growx, wmin 0, wrap";
 
   private final transient Theme theme;
@@ -51,6 +55,7 @@ final class DeskCallForm extends JPanel {
   private final NumberField parts;
   private final JComboBox<String> objective = new JComboBox<>();
   private final JComboBox<String> level = new JComboBox<>();
+  private final JComboBox<String> since = new JComboBox<>();
   private final JButton keep;
   private transient List<Bench> benches = List.of();
   private transient @Nullable ServiceCall shown;
@@ -88,6 +93,9 @@ final class DeskCallForm extends JPanel {
     }
     row("desk.call-objective", objective);
     row("desk.call-level", level);
+    since.addItem(words.text("desk.since-fault"));
+    ANSWERS.forEach(a -> since.addItem(Wording.capital(words.sentences().name(a))));
+    row("desk.since", since);
     keep = Forms.button(words, "desk.keep-call", "desk.keep-call-tip", this::kept);
     fields.add(keep, "skip, growx 0, gaptop 6, wrap");
     fields.add(
@@ -141,25 +149,30 @@ final class DeskCallForm extends JPanel {
         (int) minutes.number(),
         (int) parts.number(),
         Objective.values()[objective.getSelectedIndex()],
-        Level.values()[level.getSelectedIndex()]);
+        Level.values()[level.getSelectedIndex()],
+        since.getSelectedIndex() == 0 ? null : ANSWERS.get(since.getSelectedIndex() - 1));
   }
 
-  private void kept() {
+  /** False where something is wrong in it. */
+  private boolean kept() {
     ServiceCall call = shown;
-    if (call != null) {
-      model.change(call, typed(), words);
+    if (call == null) {
+      return true;
+    } else if (!minutes.right() || !parts.right()) {
+      return false;
     }
+    boolean sound = typed().trouble(words).isEmpty();
+    model.change(call, typed(), words);
+    return sound;
   }
 
   /** Takes over what was changed; false where something is wrong in it. */
   boolean leave() {
     ServiceCall call = shown;
-    if (call == null || typed().equals(CallDraft.of(call, words))) {
-      return true;
-    }
-    boolean sound = typed().trouble(words).isEmpty();
-    kept();
-    return sound;
+    boolean same =
+        call == null
+            || (minutes.right() && parts.right() && typed().equals(CallDraft.of(call, words)));
+    return same || kept();
   }
 
   /** Shows a call, or none. */
@@ -188,10 +201,11 @@ final class DeskCallForm extends JPanel {
     all.forEach(b -> bench.addItem(words.sentences().bench(b.name()).orElse(b.name())));
     bench.setSelectedIndex(all.indexOf(call.bench()));
     alternatives.show(draft.alternatives());
-    minutes.put(draft.minutes());
-    parts.put(draft.partsUnits());
+    minutes.anew(draft.minutes());
+    parts.anew(draft.partsUnits());
     objective.setSelectedIndex(draft.objective().ordinal());
     level.setSelectedIndex(draft.level().ordinal());
+    since.setSelectedIndex(draft.since() == null ? 0 : ANSWERS.indexOf(draft.since()) + 1);
     boxes(call);
     revalidate();
   }

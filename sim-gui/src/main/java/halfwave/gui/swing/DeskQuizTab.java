@@ -2,18 +2,14 @@ package halfwave.gui.swing;
 
 import halfwave.gui.presentation.DeskDraft;
 import halfwave.gui.presentation.DeskModel;
-import halfwave.gui.presentation.DeskNumber;
-import halfwave.gui.presentation.DeskOutput;
 import halfwave.gui.presentation.DeskState;
 import halfwave.gui.presentation.DeskTables;
 import halfwave.gui.presentation.Wording;
 import halfwave.quiz.Quiz;
 import halfwave.quiz.ServiceCall;
-import halfwave.quiz.Variant;
 import java.util.ArrayList;
 import java.util.List;
 import javax.swing.JButton;
-import javax.swing.JComboBox;
 import javax.swing.JComponent;
 import javax.swing.JPanel;
 import javax.swing.JTabbedPane;
@@ -24,6 +20,7 @@ import org.jspecify.annotations.Nullable;
 final class DeskQuizTab extends JPanel {
 
   private static final long serialVersionUID = 1L;
+  private static final int SETTINGS = 0;
   private static final int CALL = 2;
 
   private final transient Theme theme;
@@ -37,8 +34,7 @@ final class DeskQuizTab extends JPanel {
   private final DeskBlueprintForm blueprint;
   private final DeskCallForm call;
   private final JTabbedPane forms = new JTabbedPane();
-  private final JComboBox<String> output = new JComboBox<>();
-  private final NumberField furnace;
+  private final DeskPrintRow printing;
   private final JButton add;
   private final JButton remove;
   private final List<JButton> workers = new ArrayList<>();
@@ -68,6 +64,7 @@ final class DeskQuizTab extends JPanel {
             worker("desk.try", model::tryCalls)),
         "span 2, wmin 0, wrap");
     bank = new DeskTable(theme, "desk.bank", words.text("desk.bank"), this::free);
+    bank.opens(this::add);
     calls = new DeskTable(theme, "desk.calls", words.text("desk.calls"), this::choose);
     add = Forms.button(words, "desk.add", "desk.add-tip", this::add);
     remove = Forms.button(words, "desk.remove", "desk.remove-tip", this::remove);
@@ -94,17 +91,8 @@ final class DeskQuizTab extends JPanel {
     forms.addTab(words.text("desk.blueprint"), column(blueprint));
     forms.addTab(words.text("desk.one-call"), column(call));
     add(Plate.around(theme, words.text("desk.forms"), forms), "wmin 0, hmin 0, wrap");
-    JPanel foot = new JPanel(new MigLayout("insets 0, gap 8, novisualpadding", "[][][][][]"));
-    foot.setOpaque(false);
-    DeskOutput.OF_QUIZ.forEach(o -> output.addItem(words.text(o.key())));
-    DeskRows.labelled(theme, words, foot, "desk.print", output, "wmin 0");
-    furnace =
-        new NumberField(
-            theme, words, "desk.furnace", new DeskNumber(1, Variant.COUNT, true), v -> {});
-    furnace.put(1);
-    DeskRows.labelled(theme, words, foot, "desk.furnace", furnace, "");
-    foot.add(worker("desk.print-now", this::print));
-    add(foot, "span 2, wmin 0");
+    printing = new DeskPrintRow(theme, words, model, files);
+    add(printing, "span 2, wmin 0");
     free();
   }
 
@@ -128,36 +116,45 @@ final class DeskQuizTab extends JPanel {
 
   private void fresh() {
     if (files.mayLeave(this, model)) {
+      settings.forget();
       model.fresh();
     }
   }
 
   private void open() {
     if (files.mayLeave(this, model)) {
-      files.read("desk.open-title").ifPresent(model::open);
+      files
+          .read("desk.open-title")
+          .ifPresent(
+              file -> {
+                settings.forget();
+                model.open(file);
+              });
     }
   }
 
+  /** Whether nothing wrong stands in a form; what does comes to the front. */
+  private boolean right() {
+    if (!call.leave()) {
+      forms.setSelectedIndex(CALL);
+      return false;
+    }
+    forms.setSelectedIndex(settings.wrong() ? SETTINGS : forms.getSelectedIndex());
+    return settings.right();
+  }
+
   private void save() {
-    if (call.leave()) {
+    if (right()) {
       files.quiz("desk.save-title", name()).ifPresent(model::save);
     }
   }
 
   private void handOut() {
-    if (call.leave()) {
+    if (right()) {
       files
           .quiz("desk.hand-out-title", name() + ' ' + words.text("desk.handed-out"))
           .ifPresent(model::handOut);
     }
-  }
-
-  private void print() {
-    DeskOutput wanted = DeskOutput.OF_QUIZ.get(Math.max(0, output.getSelectedIndex()));
-    files
-        .target(wanted, name())
-        .ifPresent(
-            file -> model.write(wanted, file, files.size(), (int) furnace.number() - 1, words));
   }
 
   private String name() {
@@ -227,6 +224,7 @@ final class DeskQuizTab extends JPanel {
     boolean busy = model.busy();
     DeskState state = model.state();
     workers.forEach(b -> b.setEnabled(!busy));
+    printing.refresh();
     add.setEnabled(state.draft() != null && bank.getSelectedRow() >= 0);
     remove.setEnabled(chosenCall() != null);
   }

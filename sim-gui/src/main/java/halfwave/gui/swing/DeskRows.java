@@ -16,10 +16,16 @@ final class DeskRows {
   /** A label and its field, which is named after the key. */
   static void labelled(
       Theme theme, Wording words, JPanel into, String key, JComponent field, String place) {
-    JLabel label = Lettering.label(words.text(key), theme.body(), theme.palette().ink());
+    labelled(theme, words.text(key), into, key, field, place);
+  }
+
+  /** The same with a label that is no word of the window. */
+  static void labelled(
+      Theme theme, String text, JPanel into, String name, JComponent field, String place) {
+    JLabel label = Lettering.label(text, theme.body(), theme.palette().ink());
     label.setLabelFor(field);
-    field.setName(key);
-    field.getAccessibleContext().setAccessibleName(words.text(key));
+    field.setName(name);
+    field.getAccessibleContext().setAccessibleName(text);
     into.add(label);
     into.add(field, place + ", hmin " + theme.px(TARGET) + "px");
   }

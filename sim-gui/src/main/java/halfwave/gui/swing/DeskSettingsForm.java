@@ -1,9 +1,11 @@
 package halfwave.gui.swing;
 
+import halfwave.grading.Criterion;
 import halfwave.gui.presentation.DeskDraft;
 import halfwave.gui.presentation.DeskModel;
 import halfwave.gui.presentation.DeskNumber;
 import halfwave.gui.presentation.Wording;
+import halfwave.io.JsonValue;
 import halfwave.quiz.Rules;
 import halfwave.quiz.Weights;
 import java.util.ArrayList;
@@ -11,6 +13,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.function.DoubleConsumer;
 import java.util.function.UnaryOperator;
+import java.util.stream.Stream;
 import javax.swing.JCheckBox;
 import javax.swing.JPanel;
 import net.miginfocom.swing.MigLayout;
@@ -22,15 +25,6 @@ final class DeskSettingsForm extends JPanel {
   private static final DeskNumber SEED = new DeskNumber(0, 999_999_999, true);
   private static final DeskNumber PERCENT = new DeskNumber(0, 100, false);
   private static final DeskNumber WALL = new DeskNumber(0, Rules.MOST_MINUTES, false);
-  private static final List<String> WEIGHTS =
-      List.of(
-          "desk.weight-safety",
-          "desk.weight-test-choice",
-          "desk.weight-interpretation",
-          "desk.weight-cause",
-          "desk.weight-repair",
-          "desk.weight-waste");
-
   private final transient Theme theme;
   private final transient Wording words;
   private final transient DeskModel model;
@@ -65,8 +59,12 @@ final class DeskSettingsForm extends JPanel {
     add(
         Lettering.label(words.text("desk.weights"), theme.heading(), theme.palette().ink()),
         "span 2, gaptop 8, wrap");
-    for (String key : WEIGHTS) {
-      weights.add(number(key, PERCENT, v -> weighed()));
+    for (Criterion criterion : Criterion.values()) {
+      String key = "desk.weight-" + JsonValue.spelling(criterion);
+      String label = words.heading(criterion);
+      NumberField field = new NumberField(theme, words, key, label, PERCENT, v -> weighed());
+      DeskRows.labelled(theme, label, this, key, field, "growx 0, wrap");
+      weights.add(field);
     }
   }
 
@@ -106,6 +104,25 @@ final class DeskSettingsForm extends JPanel {
     }
   }
 
+  private Stream<NumberField> numbers() {
+    return Stream.concat(Stream.of(seed, pass, wall), weights.stream());
+  }
+
+  /** Whether a number is not allowed. */
+  boolean wrong() {
+    return numbers().anyMatch(NumberField::wrong);
+  }
+
+  /** Whether every number is allowed; the first that is not says so. */
+  boolean right() {
+    return numbers().allMatch(NumberField::right);
+  }
+
+  /** Another quiz comes: what is wrong in a field goes with the old one. */
+  void forget() {
+    numbers().forEach(NumberField::forget);
+  }
+
   void refresh() {
     DeskDraft draft = model.state().draft();
     if (draft == null) {
@@ -119,17 +136,8 @@ final class DeskSettingsForm extends JPanel {
     pass.put(100 * draft.passRatio());
     wall.put(draft.rules().wallMinutes());
     hints.setSelected(draft.rules().hints());
-    Weights w = draft.weights();
-    double[] points = {
-      w.safetyPoints(),
-      w.testChoicePoints(),
-      w.interpretationPoints(),
-      w.causePoints(),
-      w.repairPoints(),
-      w.wastePoints()
-    };
-    for (int k = 0; k < points.length; k++) {
-      weights.get(k).put(points[k]);
+    for (Criterion criterion : Criterion.values()) {
+      weights.get(criterion.ordinal()).put(criterion.weight(draft.weights()));
     }
     showing = false;
   }

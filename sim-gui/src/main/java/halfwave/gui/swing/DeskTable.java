@@ -4,6 +4,8 @@ import halfwave.gui.presentation.TableView;
 import java.awt.Component;
 import java.awt.Dimension;
 import java.awt.KeyboardFocusManager;
+import java.awt.event.KeyEvent;
+import java.awt.event.MouseAdapter;
 import java.awt.event.MouseEvent;
 import java.util.List;
 import javax.swing.BorderFactory;
@@ -12,6 +14,7 @@ import javax.swing.JScrollPane;
 import javax.swing.JTable;
 import javax.swing.ListSelectionModel;
 import javax.swing.SwingConstants;
+import javax.swing.SwingUtilities;
 import javax.swing.table.AbstractTableModel;
 import javax.swing.table.TableColumn;
 import org.jspecify.annotations.Nullable;
@@ -59,6 +62,21 @@ final class DeskTable extends JTable {
                 chosen.run();
               }
             });
+  }
+
+  /** What a double click on a row, or Enter, does with it. */
+  void opens(Runnable action) {
+    Keys.bind(this, WHEN_FOCUSED, KeyEvent.VK_ENTER, action);
+    addMouseListener(
+        new MouseAdapter() {
+          @Override
+          public void mouseClicked(MouseEvent e) {
+            boolean twice = e.getClickCount() == 2 && SwingUtilities.isLeftMouseButton(e);
+            if (twice && rowAtPoint(e.getPoint()) >= 0) {
+              action.run();
+            }
+          }
+        });
   }
 
   /** Shows a table; the chosen row stays where there still is one. */

@@ -30,7 +30,6 @@ final class PracticePanel extends JPanel {
   private final JTextArea trouble;
   private transient @Nullable CallMarks shown;
   private @Nullable JComponent front;
-  private boolean routines;
 
   PracticePanel(Theme theme, Wording words, PracticeModel model, DeskFiles files) {
     super(new BorderLayout());
@@ -39,8 +38,8 @@ final class PracticePanel extends JPanel {
     this.model = model;
     setBackground(theme.palette().ground());
     setBorder(BorderFactory.createEmptyBorder(12, 12, 12, 12));
-    routine = new RoutinePanel(theme, words, model, files, () -> routines(false));
-    choice = new PracticeChoice(theme, words, model, () -> routines(true));
+    routine = new RoutinePanel(theme, words, model, files, () -> model.write(false));
+    choice = new PracticeChoice(theme, words, model, () -> model.write(true));
     choosing = plate("practice.title", choice.column().scrolled());
     visit = new VisitPanel(theme, words, model, null);
     coach = new CoachPanel(theme, words, model, visit::toOffers);
@@ -69,22 +68,16 @@ final class PracticePanel extends JPanel {
     return Plate.around(theme, words.text(key), content);
   }
 
-  /** The order of work instead of the choice of a call, or the other way round. */
-  private void routines(boolean shown) {
-    routines = shown;
-    refresh();
-  }
-
   /** Shows what the model has. */
   void refresh() {
     CallMarks given = model.marks();
     if (model.call() == null) {
-      if (routines) {
+      if (model.writing()) {
         routine.refresh();
       } else {
         choice.refresh();
       }
-      front(routines ? routine : choosing);
+      front(model.writing() ? routine : choosing);
     } else if (given != null) {
       if (given != shown) {
         shown = given;

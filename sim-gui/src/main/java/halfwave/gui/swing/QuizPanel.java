@@ -32,6 +32,8 @@ final class QuizPanel extends JPanel {
   private final JLabel who;
   private final JLabel clock;
   private final JButton save;
+  private final JButton handIn;
+  private final JButton back;
   private final JPanel sheet = new JPanel(new BorderLayout());
   private final JTextArea done;
   private final Column starting;
@@ -39,6 +41,7 @@ final class QuizPanel extends JPanel {
   private final Timer timer;
   private transient List<CallRow> listed = List.of();
   private transient @Nullable JComponent front;
+  private boolean looking;
 
   QuizPanel(Theme theme, Wording words, QuizModel model) {
     super(new BorderLayout(0, theme.px(10)));
@@ -53,15 +56,18 @@ final class QuizPanel extends JPanel {
     clock = Lettering.label("", theme.heading(), p.ink());
     clock.setName("quiz.clock");
     save = Forms.button(words, "quiz.save", "quiz.save-tip", model::save);
-    JButton handIn = Forms.button(words, "quiz.hand-in", "quiz.hand-in-tip", this::handIn);
+    handIn = Forms.button(words, "quiz.hand-in", "quiz.hand-in-tip", this::handIn);
+    back = Forms.button(words, "quiz.back", "quiz.back-tip", () -> look(false));
     head =
         new JPanel(
-            new MigLayout("insets 0, gap 12, fillx, hidemode 3, novisualpadding", "[grow][][][]"));
+            new MigLayout(
+                "insets 0, gap 12, fillx, hidemode 3, novisualpadding", "[grow][][][][]"));
     head.setOpaque(false);
     head.add(who, "wmin 0");
     head.add(clock);
     head.add(save);
     head.add(handIn);
+    head.add(back);
     add(head, BorderLayout.NORTH);
     sheet.setOpaque(false);
     add(sheet, BorderLayout.CENTER);
@@ -78,7 +84,9 @@ final class QuizPanel extends JPanel {
     ending.add(Lettering.label(words.text("quiz.handed-in"), theme.second(), p.ink()), "wrap");
     ending.add(done, "growx, wmin 0, wrap");
     ending.add(
-        Forms.row(Forms.button(words, "quiz.another", "quiz.another-tip", model::leave)),
+        Forms.row(
+            Forms.button(words, "quiz.look", "quiz.look-tip", () -> look(true)),
+            Forms.button(words, "quiz.another", "quiz.another-tip", model::leave)),
         "gaptop 10, wrap");
     timer = new Timer(TICK_MILLIS, e -> model.tick());
   }
@@ -106,22 +114,37 @@ final class QuizPanel extends JPanel {
     }
   }
 
+  /** What was handed in instead of the end, or the other way round. */
+  private void look(boolean begin) {
+    looking = begin;
+    if (begin && model.call() == null) {
+      CallRow.all(model, words).stream()
+          .filter(CallRow::free)
+          .findFirst()
+          .ifPresent(row -> model.choose(row.call()));
+    }
+    refresh();
+  }
+
   /** Shows what the model has. */
   void refresh() {
     Attempt attempt = model.attempt();
     boolean taking = attempt != null && !model.over();
-    head.setVisible(taking);
+    looking = looking && attempt != null && model.over();
+    head.setVisible(taking || looking);
     if (attempt == null) {
       start.refresh();
       front(starting);
-    } else if (model.over()) {
+    } else if (model.over() && !looking) {
       done.setText(CallRow.ending(model, words));
       front(ending);
     } else {
       who.setText(
           words.text(
               "quiz.who", attempt.quiz().title().in(words.locale()), attempt.sheet().learner()));
-      clock.setText(CallRow.clock(model, words));
+      clock.setText(taking ? CallRow.clock(model, words) : "");
+      handIn.setVisible(taking);
+      back.setVisible(looking);
       save.setVisible(model.unsaved());
       list(CallRow.all(model, words));
       visit.refresh();

@@ -1,13 +1,14 @@
 package halfwave.gui.swing;
 
-import halfwave.gui.presentation.DeskAutosave;
 import halfwave.gui.presentation.DeskModel;
 import halfwave.gui.presentation.PracticeModel;
 import halfwave.gui.presentation.QuizModel;
 import halfwave.gui.presentation.RecoveryFolder;
 import halfwave.gui.presentation.RecoveryWords;
 import halfwave.gui.presentation.Wording;
+import halfwave.gui.presentation.WorkAutosave;
 import halfwave.io.QuizRecoveryFile;
+import halfwave.io.RoutineRecoveryFile;
 import halfwave.paper.PaperSize;
 import java.awt.event.KeyEvent;
 import java.nio.file.Path;
@@ -28,7 +29,8 @@ final class QuizWindows {
   private final QuizModel quiz;
   private final PracticeModel practice;
   private final DeskModel desk;
-  private final DeskAutosave autosave;
+  private final WorkAutosave<QuizRecoveryFile> autosave;
+  private final WorkAutosave<RoutineRecoveryFile> routines;
   private final Supplier<PaperSize> size;
   private final Consumer<String> help;
   private final Examination examination;
@@ -49,7 +51,7 @@ final class QuizWindows {
       QuizModel quiz,
       PracticeModel practice,
       DeskModel desk,
-      RecoveryFolder<QuizRecoveryFile> left,
+      Path settings,
       Executor background,
       Supplier<PaperSize> size,
       Consumer<String> help) {
@@ -57,7 +59,16 @@ final class QuizWindows {
     this.quiz = quiz;
     this.practice = practice;
     this.desk = desk;
-    autosave = new DeskAutosave(desk, left, background, SwingUtilities::invokeLater);
+    Executor screen = SwingUtilities::invokeLater;
+    autosave =
+        WorkAutosave.of(
+            desk, new RecoveryFolder<>(settings, RecoveryFolder.QUIZ), background, screen);
+    routines =
+        WorkAutosave.of(
+            practice.routine(),
+            new RecoveryFolder<>(settings, RecoveryFolder.ROUTINE),
+            background,
+            screen);
     this.size = size;
     this.help = help;
     examination = new Examination(over, quiz, this::take);
@@ -117,12 +128,9 @@ final class QuizWindows {
     menu.setName("menu.quiz");
     menu.setMnemonic(KeyEvent.VK_Q);
     menu.add(item("menu.take", this::take));
-    menu.add(
-        item(
-            "menu.practise",
-            () -> practiceWindow = SideWindow.shown(practiceWindow, this::makePractice)));
+    menu.add(item("menu.practise", this::practise));
     menu.addSeparator();
-    menu.add(item("menu.desk", () -> deskWindow = SideWindow.shown(deskWindow, this::makeDesk)));
+    menu.add(item("menu.desk", this::instruct));
     return menu;
   }
 
@@ -142,6 +150,14 @@ final class QuizWindows {
 
   private void take() {
     quizWindow = SideWindow.shown(quizWindow, this::makeQuiz);
+  }
+
+  private void practise() {
+    practiceWindow = SideWindow.shown(practiceWindow, this::makePractice);
+  }
+
+  private void instruct() {
+    deskWindow = SideWindow.shown(deskWindow, this::makeDesk);
   }
 
   /** A quiz from outside. */
@@ -171,32 +187,52 @@ final class QuizWindows {
         || desk.playing();
   }
 
-  /** A quiz may have been left behind by a program that did not end as it should. */
+  /** Work may have been left behind by a program that did not end as it should. */
   void look() {
     autosave.look(
-        found -> {
-          Wording words = dress().words();
-          new FileQuestions(words)
-              .bringBack(
-                  over,
-                  RecoveryWords.quiz(found, words),
-                  words.text("recovery.title-quiz"),
-                  () -> {
-                    autosave.bringBack(found);
-                    deskWindow = SideWindow.shown(deskWindow, this::makeDesk);
-                  },
-                  autosave::leave);
-        });
+        found ->
+            ask(
+                RecoveryWords.quiz(found, dress().words()),
+                "recovery.title-quiz",
+                () -> {
+                  autosave.bringBack(found);
+                  instruct();
+                },
+                autosave::leave),
+        this::lookForRoutine);
+  }
+
+  private void lookForRoutine() {
+    routines.look(
+        found ->
+            ask(
+                RecoveryWords.routine(found, dress().words()),
+                "recovery.title-routine",
+                () -> {
+                  routines.bringBack(found);
+                  practice.write(true);
+                  practise();
+                },
+                routines::leave),
+        () -> {});
+  }
+
+  private void ask(String question, String title, Runnable back, Runnable leave) {
+    Wording words = dress().words();
+    new FileQuestions(words).bringBack(over, question, words.text(title), back, leave);
   }
 
   /** Time has passed on the wall (ms, of any clock that does not go back). */
   void tick(long nowMillis) {
     autosave.tick(nowMillis);
+    routines.tick(nowMillis);
   }
 
   /** Nobody waits any more. */
   void end() {
     autosave.end();
+    routines.end();
+    quiz.release();
     covers.run();
     moves.run();
     practised.run();

@@ -67,12 +67,7 @@ final class RoutineForm extends JPanel {
     add(belowLabel);
     below =
         new NumberField(
-            theme,
-            words,
-            "routine.below-amps",
-            BELOW,
-            v -> changed(s -> RoutineDraft.withBelow(s, v)));
-    below.setName("routine.below");
+            theme, words, "routine.below", BELOW, v -> changed(s -> RoutineDraft.withBelow(s, v)));
     belowLabel.setLabelFor(below);
     add(below, "growx 0, wrap, hmin " + theme.px(24) + "px");
     foundLabel = label("routine.found");
@@ -137,7 +132,7 @@ final class RoutineForm extends JPanel {
     String key = RoutineDraft.readsCurrent(step) ? "routine.below-amps" : "routine.below-volts";
     belowLabel.setText(words.text(key));
     below.getAccessibleContext().setAccessibleName(words.text(key));
-    below.put(RoutineDraft.below(step));
+    below.anew(RoutineDraft.below(step));
     list(step.check());
     found.forEach((id, box) -> box.setSelected(step.found().contains(id)));
     foundLabel.setVisible(decides && !found.isEmpty());

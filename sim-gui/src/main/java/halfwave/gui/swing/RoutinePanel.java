@@ -122,7 +122,9 @@ final class RoutinePanel extends JPanel {
   }
 
   private void save() {
-    files.quiz("routine.save-title", model.draft().name()).ifPresent(model::save);
+    String written = model.draft().name();
+    String proposed = written.isBlank() ? words.text("routine.title") : written;
+    files.quiz("routine.save-title", proposed).ifPresent(model::save);
   }
 
   private void compare() {
@@ -159,6 +161,7 @@ final class RoutinePanel extends JPanel {
     }
     RoutineDraft draft = model.draft();
     int row = steps.getSelectedRow();
+    model.choose(row);
     form.show(row < 0 || row >= draft.steps().size() ? null : draft.steps().get(row));
     free();
   }
@@ -179,6 +182,10 @@ final class RoutinePanel extends JPanel {
       name.setText(draft.name());
     }
     steps.show(tables.steps(draft));
+    if (steps.getSelectedRow() < 0 && model.at() >= 0 && model.at() < draft.steps().size()) {
+      // another look made the table anew
+      steps.choose(model.at());
+    }
     showing = false;
     trials.show(tables.trials(model.trials()));
     compare.setText(words.text("routine.compare", practice.calls().size()));

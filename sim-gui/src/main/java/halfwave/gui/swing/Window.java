@@ -141,7 +141,7 @@ public final class Window {
         maker.quiz(),
         maker.practice(preferences.folder()),
         maker.desk(),
-        new RecoveryFolder<>(preferences.folder(), RecoveryFolder.QUIZ),
+        preferences.folder(),
         models.background(),
         preferences::sheet,
         this::help);

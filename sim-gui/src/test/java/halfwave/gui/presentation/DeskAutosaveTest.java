@@ -41,8 +41,8 @@ class DeskAutosaveTest {
             () -> Instant.EPOCH,
             failures::add);
     final long own = ++process;
-    final DeskAutosave autosave =
-        new DeskAutosave(
+    final WorkAutosave<QuizRecoveryFile> autosave =
+        WorkAutosave.of(
             desk,
             new RecoveryFolder<>(
                 folder, RecoveryFolder.QUIZ, new Owner(own, 1), o -> o.process() == process),
@@ -55,7 +55,7 @@ class DeskAutosaveTest {
 
     List<Found<QuizRecoveryFile>> look() {
       List<Found<QuizRecoveryFile>> found = new ArrayList<>();
-      autosave.look(found::add);
+      autosave.look(found::add, () -> {});
       return found;
     }
   }

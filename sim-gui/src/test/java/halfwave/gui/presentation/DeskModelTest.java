@@ -18,6 +18,7 @@ import halfwave.quiz.Objective;
 import halfwave.quiz.Quiz;
 import halfwave.quiz.Rules;
 import halfwave.quiz.ServiceCall;
+import halfwave.work.Finding;
 import halfwave.work.Look;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -132,7 +133,8 @@ class DeskModelTest {
             45,
             8,
             Objective.SENSE_PATH,
-            Level.ADVANCED);
+            Level.ADVANCED,
+            Finding.SINCE_WEEKS);
     model.change(call, typed, WORDS);
     assertThat(model.said(WORDS)).startsWith("5 km is not possible");
     assertThat(draft(model).calls().get(0)).isEqualTo(call);
@@ -151,7 +153,8 @@ class DeskModelTest {
             typed.minutes(),
             typed.partsUnits(),
             typed.objective(),
-            typed.level());
+            typed.level(),
+            typed.since());
     model.change(call, better, WORDS);
     ServiceCall made = draft(model).calls().get(0);
     assertThat(made.name()).isEqualTo("new-call");
@@ -185,7 +188,8 @@ class DeskModelTest {
             first.minutes(),
             first.partsUnits(),
             first.objective(),
-            first.level());
+            first.level(),
+            first.since());
     model.change(call, typed, WORDS);
     assertThat(model.said(WORDS)).startsWith("Alternative 2: The same thing cannot");
     assertThat(draft(model).calls().get(0)).isEqualTo(call);

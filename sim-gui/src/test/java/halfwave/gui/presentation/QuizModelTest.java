@@ -29,6 +29,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.Set;
+import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -55,6 +56,7 @@ class QuizModelTest {
   @TempDir private Path folder;
 
   private final List<Throwable> failures = new ArrayList<>();
+  private @Nullable QuizModel before;
   private long nanos = 5;
   private Instant today = Instant.ofEpochSecond(1_000_000);
 
@@ -67,8 +69,13 @@ class QuizModelTest {
     return folder.resolve("sheet.json");
   }
 
+  /** Another program; the one before was closed, or crashed. */
   private QuizModel begun(Rules rules, String learner) {
+    if (before != null) {
+      before.release();
+    }
     QuizModel model = model();
+    before = model;
     model.open(SmallQuiz.file(folder, rules));
     model.keep(model.start().withLearner(learner).withSheet(sheet()));
     model.begin();
@@ -133,12 +140,18 @@ class QuizModelTest {
     model.conclude(Objects.requireNonNull(model.draft().conclusion()));
     assertThat(model.closed()).isTrue();
     assertThat(model.over()).isFalse();
+    assertThat(model.handedIn()).isTrue();
+    assertThat(model.draft()).as("as it was handed in").isEqualTo(rodFilm());
     model.want(MOVES.get(0));
     assertThat(model.said(WORDS)).isEqualTo("Not possible: the call is over.");
     QuizModel again = begun(Rules.STANDARD, "A-17");
     assertThat(Objects.requireNonNull(again.call()).name()).isEqualTo("after-the-move");
     again.want(new Move.Tempted(Temptation.LIGHTING_BY_HAND));
     assertThat(again.over()).isTrue();
+    again.choose(Objects.requireNonNull(again.quiz()).calls().get(0));
+    assertThat(again.draft()).as("read at the end").isEqualTo(rodFilm());
+    assertThat(Objects.requireNonNull(again.visit()).log()).hasSize(1);
+    assertThat(again.closed()).isTrue();
     assertThat(CallRow.ending(again, WORDS)).contains(sheet().toString());
     assertThat(onDisk().call("cold-mornings").orElseThrow().conclusion())
         .isEqualTo(rodFilm().conclusion());
@@ -153,6 +166,7 @@ class QuizModelTest {
     model.begin();
     model.want(MOVES.get(0));
     assertThat(model.taken()).isTrue();
+    model.release();
     assertThat(begun(Rules.STANDARD, "A-17").taken()).as("gone on after a crash").isTrue();
     model.handIn();
     assertThat(model.taken()).isFalse();
@@ -270,6 +284,35 @@ class QuizModelTest {
     QuizModel other = begun(Rules.STANDARD, "B-3");
     assertThat(other.attempt()).isNull();
     assertThat(other.said(WORDS)).contains("A-17");
+    assertThat(Files.readString(sheet())).isEqualTo(before);
+  }
+
+  @Test
+  void aSheetIsOpenInOneWindowOnly() throws Exception {
+    QuizModel model = begun(Rules.STANDARD, "A-17");
+    QuizModel other = model();
+    other.open(SmallQuiz.file(folder, Rules.STANDARD));
+    other.keep(other.start().withLearner("A-17").withSheet(folder.resolve("./sheet.json")));
+    other.begin();
+    assertThat(other.attempt()).isNull();
+    assertThat(other.said(WORDS)).contains("sheet.json", "open in another window");
+    model.handIn();
+    model.leave();
+    other.begin();
+    assertThat(other.attempt()).isNotNull();
+    other.release();
+    assertThat(folder).isDirectoryNotContaining("glob:**.lock");
+    assertThat(failures).isEmpty();
+  }
+
+  @Test
+  void atTheEndACallThatWasNotBegunStaysSo() throws Exception {
+    QuizModel model = begun(Rules.STANDARD, "A-17");
+    model.handIn();
+    String before = Files.readString(sheet());
+    assertThat(CallRow.all(model, WORDS)).extracting(CallRow::free).containsExactly(false, false);
+    model.choose(Objects.requireNonNull(model.quiz()).calls().get(1));
+    assertThat(Objects.requireNonNull(model.call()).name()).isEqualTo("cold-mornings");
     assertThat(Files.readString(sheet())).isEqualTo(before);
   }
 

@@ -47,7 +47,8 @@ public final class SmallQuiz {
         90,
         20,
         Objective.ROD,
-        Level.BASIC);
+        Level.BASIC,
+        null);
   }
 
   /** Practice with it, on the thread of whoever asks. */

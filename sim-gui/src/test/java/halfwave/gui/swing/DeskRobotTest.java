@@ -4,11 +4,16 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import halfwave.gui.presentation.SmallClass;
 import halfwave.io.QuizFile;
+import java.awt.Rectangle;
+import java.awt.event.KeyEvent;
+import java.awt.event.MouseEvent;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import javax.swing.JTable;
 import javax.swing.JTextArea;
+import javax.swing.JTextField;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -36,6 +41,34 @@ class DeskRobotTest {
       assertThat(hands.rows("desk.calls")).isEqualTo(3);
       hands.row("desk.calls", 2);
       hands.press("desk.remove");
+      JTable bank = hand.find(JTable.class, "desk.bank");
+      hands.row("desk.bank", 1);
+      OpenWindow.onScreen(() -> clickedTwice(bank, 1));
+      hands.idle();
+      assertThat(hands.rows("desk.calls")).as("by a double click").isEqualTo(3);
+      OpenWindow.onScreen(
+          () -> {
+            bank.requestFocus();
+            return true;
+          });
+      open.await("the keyboard in the bank", bank::isFocusOwner);
+      hand.key(KeyEvent.VK_DOWN);
+      hand.key(KeyEvent.VK_ENTER);
+      hands.idle();
+      assertThat(hands.rows("desk.calls")).as("by Enter").isEqualTo(4);
+      for (int row = 3; row >= 2; row--) {
+        hands.row("desk.calls", row);
+        hands.press("desk.remove");
+      }
+      hands.text("desk.seed", "abc");
+      hands.press("desk.save");
+      JTextField seed = hand.find(JTextField.class, "desk.seed");
+      open.await("the keyboard in the wrong field", seed::isFocusOwner);
+      assertThat(seed.getText()).isEqualTo("abc");
+      assertThat(seed.getAccessibleContext().getAccessibleDescription())
+          .contains("a whole number from 0 to 999999999");
+      hands.text("desk.seed", "12");
+      assertThat(seed.getClientProperty("JComponent.outline")).isNull();
       hands.text("desk.name", "spring");
       hands.form(1);
       wrong(open, wrong);
@@ -88,6 +121,22 @@ class DeskRobotTest {
       assertThat(hands.rows("desk.moves")).isGreaterThan(2);
     }
     assertThat(wrong).isEmpty();
+  }
+
+  private static boolean clickedTwice(JTable table, int row) {
+    Rectangle cell = table.getCellRect(row, 0, true);
+    table.dispatchEvent(
+        new MouseEvent(
+            table,
+            MouseEvent.MOUSE_CLICKED,
+            0,
+            0,
+            cell.x + 3,
+            cell.y + 3,
+            2,
+            false,
+            MouseEvent.BUTTON1));
+    return true;
   }
 
   /** Controls that have no name, or are too small to be met. */

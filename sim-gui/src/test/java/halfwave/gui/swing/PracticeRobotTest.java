@@ -108,6 +108,9 @@ class PracticeRobotTest extends WithWindow {
     List<String> wrong = new ArrayList<>();
     AccessRobotTest.beside(open, wrong);
     assertThat(wrong).isEmpty();
+    hands.row("routine.steps", 1);
+    hand.menu("menu.dark");
+    assertThat(hand.find(JTable.class, "routine.steps").getSelectedRow()).isEqualTo(1);
     hands.press("routine.back");
     assertThat(hand.there("practice.calls")).isTrue();
   }

@@ -17,6 +17,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import javax.swing.AbstractButton;
+import javax.swing.JComboBox;
 import javax.swing.JList;
 import javax.swing.JMenuItem;
 import javax.swing.JTextArea;
@@ -89,6 +90,15 @@ class QuizRobotTest extends WithWindow {
     hands.choose("visit.cause", 2);
     hands.choose("visit.place", 4);
     hands.press("visit.hand-in");
+    open.await(
+        "the keyboard on what changes nothing",
+        () ->
+            Hand.look(AbstractButton.class, b -> b.isFocusOwner() && "Cancel".equals(b.getText()))
+                .isPresent());
+    hand.key(KeyEvent.VK_ENTER);
+    hands.idle();
+    assertThat(onDisk().calls().get(0).conclusion()).as("Enter hands nothing in").isNull();
+    hands.press("visit.hand-in");
     hand.answer("Hand in");
     hands.idle();
     assertThat(onDisk().calls().get(0).moves()).hasSize(6);
@@ -103,6 +113,15 @@ class QuizRobotTest extends WithWindow {
     JTextArea done = hand.find(JTextArea.class, "quiz.done");
     assertThat(done.getText()).contains(folder.resolve("sheet.json").toString());
     assertThat(onDisk().calls().get(1).moves().get(0).move()).isInstanceOf(Move.Tempted.class);
+    hands.press("quiz.look");
+    hands.press("quiz.go.cold-mornings");
+    hands.idle();
+    hands.front("visit.tabs", 2);
+    JComboBox<?> cause = hand.now(JComboBox.class, "visit.cause");
+    assertThat(cause.getSelectedIndex()).isEqualTo(2);
+    assertThat(cause.isEnabled()).isFalse();
+    hands.press("quiz.back");
+    hand.find(JTextArea.class, "quiz.done");
   }
 
   @Test
