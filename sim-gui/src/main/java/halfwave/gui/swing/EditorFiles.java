@@ -1,5 +1,6 @@
 package halfwave.gui.swing;
 
+import halfwave.gui.presentation.CallDraft;
 import halfwave.gui.presentation.EditorModel;
 import halfwave.gui.presentation.EditorWords;
 import halfwave.gui.presentation.RecoveryFolder.Found;
@@ -77,6 +78,10 @@ final class EditorFiles {
 
   boolean saveAs(Component over) {
     JFileChooser chooser = chooser(words.text("file.save-lesson"), model.file());
+    if (model.file() == null) {
+      String title = model.draft().title().words().map(w -> w.in(words.locale())).orElse("");
+      FileQuestions.suggest(chooser, CallDraft.plainName(title, model.draft().name()));
+    }
     if (chooser.showSaveDialog(over) != JFileChooser.APPROVE_OPTION) {
       return false;
     }
