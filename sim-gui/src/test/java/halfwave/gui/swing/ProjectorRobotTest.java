@@ -29,6 +29,7 @@ import java.util.Collections;
 import java.util.List;
 import java.util.Locale;
 import java.util.Objects;
+import java.util.stream.Stream;
 import javax.swing.JLabel;
 import javax.swing.JTextArea;
 import org.junit.jupiter.api.Test;
@@ -255,6 +256,12 @@ class ProjectorRobotTest {
       var rod = open.shown().moment().bench().condition().rodPosition();
       hand.key(KeyEvent.VK_RIGHT);
       assertThat(at(open).revealed()).isTrue();
+      open.settle();
+      assertThat(OpenWindow.onScreen(() -> said(panel)))
+          .as("votes stay beside the answer")
+          .contains("Votes: A\u20090 · B\u20092 · C\u20090 · D\u20091");
+      assertThat(OpenWindow.onScreen(() -> ((JLabel) find(panel, "projector.keys")).getText()))
+          .contains("next", "count hands", "Esc");
       assertThat(open.shown().moment().bench().condition().rodPosition())
           .as("an arrow steps and does not move the rod")
           .isEqualTo(rod);
@@ -268,6 +275,13 @@ class ProjectorRobotTest {
       hand.key(KeyEvent.VK_ESCAPE);
       assertThat(OpenWindow.onScreen(() -> open.window().projector() == null)).isTrue();
     }
+  }
+
+  private static List<String> said(ProjectorPanel panel) {
+    return Stream.of(((Container) find(panel, "projector.words")).getComponents())
+        .filter(JTextArea.class::isInstance)
+        .map(c -> ((JTextArea) c).getText())
+        .toList();
   }
 
   private static Playthrough at(OpenWindow open) {
