@@ -88,6 +88,15 @@ public final class RoutineModel {
         });
   }
 
+  /** Whether nothing is missing in it; else {@link #said} tells what. */
+  public boolean whole() {
+    boolean whole = draft.routine().isPresent();
+    if (!whole) {
+      work.say(draft::trouble);
+    }
+    return whole;
+  }
+
   /** Writes it to a file, where nothing is missing in it. */
   public void save(Path file) {
     RoutineDraft written = draft;

@@ -122,7 +122,10 @@ final class RoutinePanel extends JPanel {
   }
 
   private void save() {
-    files.quiz("routine.save-title", model.draft().name()).ifPresent(model::save);
+    // before anybody thinks of a name for it
+    if (model.whole()) {
+      files.quiz("routine.save-title", model.draft().name()).ifPresent(model::save);
+    }
   }
 
   private void compare() {

@@ -13,6 +13,7 @@ import java.util.ArrayList;
 import java.util.List;
 import javax.swing.AbstractButton;
 import javax.swing.JComboBox;
+import javax.swing.JFileChooser;
 import javax.swing.JList;
 import javax.swing.JTable;
 import javax.swing.JTextArea;
@@ -80,6 +81,9 @@ class PracticeRobotTest extends WithWindow {
   @Test
   void anOrderOfWorkIsWrittenSavedAndOpened() {
     hands.press("routine.show");
+    hands.press("routine.save");
+    assertThat(Hand.look(JFileChooser.class, c -> true)).as("nothing to write yet").isEmpty();
+    assertThat(hand.now(JTextArea.class, "routine.said").getText()).isNotBlank();
     hands.text("routine.name", "rod first");
     hands.press("routine.add");
     hands.choose("routine.check", 3);
