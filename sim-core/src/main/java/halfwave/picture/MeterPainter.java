@@ -62,18 +62,14 @@ final class MeterPainter {
 
   private void lead(Shape lead, Color colour, @Nullable Point2D end) {
     double width = sheet.plan.roomy ? 2.6 : 1.8;
-    // black on slate needs an edge, and on paper a crossing of two leads does as well
-    ink.line(lead, ink.palette.dark() ? ink.palette.softInk() : ink.palette.sheet(), width + 1.8);
+    // the edge tells the leads apart where they cross
+    ink.line(lead, ink.palette.sheet(), width + 1.8);
     ink.line(lead, colour, width);
     if (end == null) {
       prod(lead, colour, width);
     } else {
       double r = sheet.plan.roomy ? 3.6 : 2.4;
-      ink.solid(
-          Ink.disc(end, r),
-          colour,
-          ink.palette.dark() ? ink.palette.softInk() : ink.palette.sheet(),
-          Ink.THIN);
+      ink.solid(Ink.disc(end, r), colour, ink.palette.sheet(), Ink.THIN);
     }
   }
 }

@@ -24,7 +24,7 @@ import java.awt.Color;
  * @param metal metal parts
  * @param ceramic ceramic parts
  * @param redLead the red test lead
- * @param blackLead the black test lead
+ * @param blackLead the black test lead; black on slate cannot be seen, it is gray there
  */
 public record Palette(
     boolean dark,
@@ -91,7 +91,7 @@ public record Palette(
           new Color(0x7D878E),
           new Color(0xD9DCDD),
           new Color(0xE5484D),
-          new Color(0x05080A));
+          new Color(0x9AA5AD));
 
   /** Ink on white: a printer has no ground to put under it. */
   public static final Palette PAPER =

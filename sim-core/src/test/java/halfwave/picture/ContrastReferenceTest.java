@@ -104,5 +104,6 @@ class ContrastReferenceTest {
             "accent", p.accent())
         .forEach((name, colour) -> graphics(name, p, contrast(colour, p.sheet())));
     graphics("red lead", p, contrast(p.redLead(), p.sheet()));
+    graphics("black lead", p, contrast(p.blackLead(), p.sheet()));
   }
 }

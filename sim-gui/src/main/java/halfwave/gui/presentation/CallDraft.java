@@ -241,13 +241,18 @@ public record CallDraft(
     return new Hidden.Part(fault.kind(), fixed);
   }
 
-  /** A name for files from a title: no sign of it troubles any file system. */
+  /** A name for a call or its file from a title: no sign of it troubles any file system. */
   public static String plainName(String title) {
+    return plainName(title, "call");
+  }
+
+  /** The same, with another name for a title without a plain letter. */
+  public static String plainName(String title, String otherwise) {
     String plain =
         HelpPage.plain(title)
             .toLowerCase(Locale.ROOT)
             .replaceAll("[^a-z0-9]+", "-")
             .replaceAll("^-|-$", "");
-    return plain.isEmpty() ? "call" : plain;
+    return plain.isEmpty() ? otherwise : plain;
   }
 }

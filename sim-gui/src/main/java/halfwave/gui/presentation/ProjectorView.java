@@ -7,6 +7,7 @@ import halfwave.lesson.Playthrough;
 import halfwave.sequence.Sample;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -85,29 +86,39 @@ public record ProjectorView(
         meter.place(),
         board.headline(),
         board.light(),
-        lesson == null ? List.of() : blocks(lesson, asking),
+        lesson == null ? List.of() : blocks(lesson, asking, words),
         signal(state, words));
   }
 
   /** What is said, then what is asked, then what came of it: never more than fits on the wall. */
-  private static List<Block> blocks(LessonView lesson, boolean asking) {
+  private static List<Block> blocks(LessonView lesson, boolean asking, Wording words) {
     List<Block> blocks = new ArrayList<>();
     boolean asked = !lesson.ask().isEmpty();
     if (lesson.revealed() && (asked || !lesson.explanation().isEmpty())) {
       lesson.choices().stream()
           .filter(LessonView.Choice::right)
-          .forEach(c -> blocks.add(new Block(c.letter(), c.text(), "", true, true)));
+          .forEach(c -> blocks.add(new Block(c.letter(), c.text(), votes(c), true, true)));
+      if (lesson.choices().stream().anyMatch(c -> c.votes() > 0)) {
+        String all =
+            lesson.choices().stream()
+                .map(c -> c.letter() + '\u2009' + c.votes())
+                .collect(Collectors.joining(" \u00b7 "));
+        blocks.add(new Block("", words.text("projector.votes", all), "", false, false));
+      }
       blocks.add(new Block("", lesson.explanation(), "", false, false));
     } else if (asked && asking) {
       blocks.add(new Block("", lesson.ask(), "", true, false));
       for (LessonView.Choice choice : lesson.choices()) {
-        String votes = choice.votes() == 0 ? "" : Integer.toString(choice.votes());
-        blocks.add(new Block(choice.letter(), choice.text(), votes, false, false));
+        blocks.add(new Block(choice.letter(), choice.text(), votes(choice), false, false));
       }
     } else {
       blocks.add(new Block("", lesson.say(), "", false, false));
     }
     return blocks;
+  }
+
+  private static String votes(LessonView.Choice choice) {
+    return choice.votes() == 0 ? "" : Integer.toString(choice.votes());
   }
 
   private static Signal signal(State state, Wording words) {

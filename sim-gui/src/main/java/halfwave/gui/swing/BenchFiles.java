@@ -14,9 +14,7 @@ import halfwave.io.AtomicFile;
 import halfwave.io.BadInputException;
 import halfwave.io.BenchFile;
 import halfwave.io.BenchText;
-import halfwave.io.OwnFile;
 import halfwave.io.RecoveryFile;
-import java.io.File;
 import java.nio.file.Path;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
@@ -138,8 +136,7 @@ final class BenchFiles {
     }
     JFileChooser chooser = chooser(words.text("file.save"));
     if (workbench.shown().paper().file() == null) {
-      String name = workbench.shown().moment().bench().name() + "." + OwnFile.ENDING;
-      chooser.setSelectedFile(new File(chooser.getCurrentDirectory(), name));
+      FileQuestions.suggest(chooser, workbench.shown().moment().bench().name());
     }
     if (chooser.showSaveDialog(over) != JFileChooser.APPROVE_OPTION) {
       return false;

@@ -29,6 +29,11 @@ final class CautionPlate extends JPanel {
     setVisible(false);
   }
 
+  /** In smaller type: there are more of them than one. */
+  void small(boolean on) {
+    text.setFont(on ? theme.note() : theme.body());
+  }
+
   /** Shows them; whether they are other ones than before. */
   boolean show(List<String> cautions) {
     boolean other = !cautions.equals(shown);

@@ -15,6 +15,7 @@ import java.awt.Rectangle;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
+import javax.swing.BorderFactory;
 import javax.swing.JButton;
 import javax.swing.JCheckBox;
 import javax.swing.JComponent;
@@ -30,12 +31,16 @@ final class DraftForm extends JPanel {
 
   private static final long serialVersionUID = 1L;
 
+  /** Two lines; what the model does otherwise may take more, and is scrolled (px). */
+  private static final double DOUBTS_HEIGHT = 50;
+
   private final transient Theme theme;
   private final transient Wording words;
   private final transient EditorModel model;
   private final Column column;
   private final JScrollPane scroll;
   private final CautionPlate doubts;
+  private final Reserved doubted;
   private transient List<Locale> languages;
   private transient DraftTexts texts;
   private @Nullable RecordForm record;
@@ -60,6 +65,10 @@ final class DraftForm extends JPanel {
     // the names of the languages stand above their columns, whether there is a bar or not
     scroll.setVerticalScrollBarPolicy(ScrollPaneConstants.VERTICAL_SCROLLBAR_ALWAYS);
     add(scroll, BorderLayout.CENTER);
+    // below the form and always there: it comes and goes while somebody types
+    doubted = new Reserved(theme, DOUBTS_HEIGHT, doubts);
+    doubted.setBorder(BorderFactory.createEmptyBorder(theme.px(4), 0, 0, 0));
+    add(doubted, BorderLayout.SOUTH);
   }
 
   /** In these languages. */
@@ -80,7 +89,9 @@ final class DraftForm extends JPanel {
             .stream()
             .map(EditorWords.Doubt::text)
             .collect(Collectors.toList());
-    doubts.show(found);
+    if (doubts.show(found)) {
+      doubted.toTop();
+    }
     if (now.equals(shown)) {
       texts.refresh();
       if (record != null) {
@@ -109,7 +120,6 @@ final class DraftForm extends JPanel {
     texts.forget();
     record = null;
     rebench = null;
-    column.add(doubts, "growx, wmin 0, wrap");
     if (model.step() == DraftPlace.WHOLE) {
       whole();
     } else {

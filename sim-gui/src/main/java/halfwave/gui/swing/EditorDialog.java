@@ -23,12 +23,22 @@ final class EditorDialog extends JDialog {
   /** Where it was before it made room for a recording, or null while it is whole. */
   private @Nullable Rectangle whole;
 
+  /** As small as it may be made while it is whole. */
+  private Dimension least = new Dimension();
+
   EditorDialog(JFrame over, Runnable help, Runnable close) {
     super(over, false);
     setName("editor");
     setDefaultCloseOperation(WindowConstants.DO_NOTHING_ON_CLOSE);
     // whole or little: its menus are gone while it records
     Keys.bind(getRootPane(), JComponent.WHEN_IN_FOCUSED_WINDOW, KeyEvent.VK_F1, help);
+    // what is recorded is not thrown away by a key that means something else at the bench
+    Keys.bind(
+        getRootPane(),
+        JComponent.WHEN_IN_FOCUSED_WINDOW,
+        KeyEvent.VK_ESCAPE,
+        () -> whole == null,
+        close);
     addWindowListener(
         new WindowAdapter() {
           @Override
@@ -50,6 +60,11 @@ final class EditorDialog extends JDialog {
 
   /** In a language and look; where it is remembered to be, unless it is open. */
   void dress(Theme theme, JMenuBar menus, JPanel content, @Nullable List<Integer> remembered) {
+    // larger type needs more room, where there is any
+    Rectangle screen = getOwner().getGraphicsConfiguration().getBounds();
+    least =
+        new Dimension(
+            Math.min(theme.px(760), screen.width), Math.min(theme.px(480), screen.height));
     whole(menus, content);
     if (!isVisible()) {
       setBounds(RememberedBounds.of(remembered, theme.px(1000), theme.px(720)));
@@ -76,7 +91,7 @@ final class EditorDialog extends JDialog {
   void whole(@Nullable JMenuBar menus, JPanel content) {
     setJMenuBar(menus);
     setContentPane(content);
-    setMinimumSize(new Dimension(760, 480));
+    setMinimumSize(least);
     if (whole != null) {
       setBounds(whole);
       whole = null;

@@ -1,5 +1,6 @@
 package halfwave.gui.swing;
 
+import halfwave.gui.presentation.CallDraft;
 import halfwave.gui.presentation.EditorModel;
 import halfwave.gui.presentation.EditorWords;
 import halfwave.gui.presentation.RecoveryFolder.Found;
@@ -72,11 +73,19 @@ final class EditorFiles {
 
   boolean save(Component over) {
     Path file = model.file();
-    return file == null ? saveAs(over) : write(over, file);
+    return file == null ? saveAs(over) : mayWrite(over) && write(over, file);
   }
 
   boolean saveAs(Component over) {
+    // before anybody thinks of a name for it
+    if (!mayWrite(over)) {
+      return false;
+    }
     JFileChooser chooser = chooser(words.text("file.save-lesson"), model.file());
+    if (model.file() == null) {
+      String title = model.draft().title().words().map(w -> w.in(words.locale())).orElse("");
+      FileQuestions.suggest(chooser, CallDraft.plainName(title, model.draft().name()));
+    }
     if (chooser.showSaveDialog(over) != JFileChooser.APPROVE_OPTION) {
       return false;
     }
@@ -84,13 +93,14 @@ final class EditorFiles {
     return questions.mayReplace(over, words.text("file.save-lesson"), file) && write(over, file);
   }
 
-  private boolean write(Component over, Path file) {
+  /** Nobody could open a file again in which an act cannot be done; that is said. */
+  private boolean mayWrite(Component over) {
     var blocked = model.blocked();
-    if (blocked.isPresent()) {
-      // nobody could open such a file again
-      refuse(over, EditorWords.blocked(blocked.get(), model.draft(), words));
-      return false;
-    }
+    blocked.ifPresent(b -> refuse(over, EditorWords.blocked(b, model.draft(), words)));
+    return blocked.isEmpty();
+  }
+
+  private boolean write(Component over, Path file) {
     String stem = OwnFile.stem(file);
     // a file may be called by spaces, a demonstration may not
     stem = stem.isBlank() ? model.draft().name() : stem.strip();

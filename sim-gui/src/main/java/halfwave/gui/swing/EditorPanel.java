@@ -8,6 +8,7 @@ import java.awt.Dimension;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
+import javax.swing.BorderFactory;
 import javax.swing.JButton;
 import javax.swing.JComboBox;
 import javax.swing.JLabel;
@@ -73,11 +74,10 @@ final class EditorPanel extends JPanel {
   }
 
   private JPanel head() {
-    JPanel head =
-        new JPanel(
-            new MigLayout(
-                "insets 10 14 4 14, gap 8, fillx, novisualpadding", "[][][][grow][][][]"));
+    JPanel head = new JPanel(new Rows(theme.px(8), theme.px(20), 0));
     head.setOpaque(false);
+    int side = theme.px(14);
+    head.setBorder(BorderFactory.createEmptyBorder(theme.px(10), side, theme.px(4), side));
     head.add(save);
     head.add(undo);
     head.add(redo);
@@ -89,9 +89,9 @@ final class EditorPanel extends JPanel {
     choice.setName("editor.languages");
     choice.addActionListener(e -> speak(choice.getSelectedIndex()));
     label.setLabelFor(choice);
-    head.add(label, "skip");
+    head.add(label, Rows.GROUP);
     head.add(choice);
-    head.add(tryIt, "gapleft 14");
+    head.add(tryIt, Rows.GROUP);
     head.add(check);
     return head;
   }

@@ -3,9 +3,11 @@ package halfwave.gui.swing;
 import halfwave.gui.presentation.Wording;
 import halfwave.io.OwnFile;
 import java.awt.Component;
+import java.io.File;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.function.BooleanSupplier;
+import javax.swing.JFileChooser;
 import javax.swing.JOptionPane;
 import javax.swing.filechooser.FileNameExtensionFilter;
 
@@ -81,6 +83,11 @@ final class FileQuestions {
     }
     return JOptionPane.showOptionDialog(
         over, question, title, JOptionPane.DEFAULT_OPTION, kind, null, buttons, buttons[usual]);
+  }
+
+  /** A chooser offers a name in the folder it shows. */
+  static void suggest(JFileChooser chooser, String stem) {
+    chooser.setSelectedFile(new File(chooser.getCurrentDirectory(), stem + '.' + OwnFile.ENDING));
   }
 
   /** A name without an ending gets that of the program's own files. */

@@ -1,6 +1,7 @@
 package halfwave.gui.swing;
 
 import java.awt.event.ActionEvent;
+import java.util.function.BooleanSupplier;
 import javax.swing.AbstractAction;
 import javax.swing.JComponent;
 import javax.swing.KeyStroke;
@@ -24,17 +25,34 @@ final class Keys {
 
   /** Any key. */
   static void bind(JComponent on, int when, KeyStroke stroke, Runnable action) {
+    bind(on, when, stroke, () -> true, action);
+  }
+
+  /** A key without others held, left to whoever else wants it while there is nothing to do. */
+  static void bind(JComponent on, int when, int code, BooleanSupplier wanted, Runnable action) {
+    bind(on, when, KeyStroke.getKeyStroke(code, 0), wanted, action);
+  }
+
+  private static void bind(
+      JComponent on, int when, KeyStroke stroke, BooleanSupplier wanted, Runnable action) {
     on.getInputMap(when).put(stroke, stroke);
-    on.getActionMap().put(stroke, new Bound(action));
+    on.getActionMap().put(stroke, new Bound(wanted, action));
   }
 
   private static final class Bound extends AbstractAction {
     private static final long serialVersionUID = 1L;
 
+    private final transient BooleanSupplier wanted;
     private final transient Runnable action;
 
-    Bound(Runnable action) {
+    Bound(BooleanSupplier wanted, Runnable action) {
+      this.wanted = wanted;
       this.action = action;
+    }
+
+    @Override
+    public boolean accept(Object sender) {
+      return wanted.getAsBoolean();
     }
 
     @Override

@@ -36,8 +36,8 @@ final class MeterPanel extends Plate {
 
   private static final long serialVersionUID = 1L;
 
-  /** Any one caution; where the leads are and what meter it is need less (px). */
-  private static final double WORDS_HEIGHT = 80;
+  /** Two warnings; where the leads are and what meter it is need less (px). */
+  private static final double WORDS_HEIGHT = 86;
 
   private final transient Wording words;
   private final transient Workbench workbench;
@@ -237,8 +237,11 @@ final class MeterPanel extends Plate {
     number.getAccessibleContext().setAccessibleName(view.spoken());
     // in no button group: the Tab key would pass over all but the chosen one
     dial.forEach((function, button) -> button.setSelected(function == view.function()));
-    // who is warned need not be told as well which meter it is
-    details.setVisible(view.cautions().isEmpty() && view.alarm().isEmpty());
+    // who is warned need not be told as well which meter it is, nor twice what the drawing shows
+    int warnings = view.cautions().size() + (view.alarm().isEmpty() ? 0 : 1);
+    details.setVisible(warnings == 0);
+    place.setVisible(warnings < 2);
+    caution.small(warnings > 1);
     fuse.setVisible(!view.fuseIntact() || !view.alive());
     fuse.setText(words.text(view.alive() ? "meter.new-fuse" : "meter.new-meter"));
     if (caution.show(view.cautions())) {

@@ -5,9 +5,9 @@ import halfwave.gui.presentation.Workbench;
 import halfwave.picture.DrawnPart;
 import java.awt.BorderLayout;
 import java.awt.Dimension;
+import java.awt.Rectangle;
 import java.util.List;
 import javax.swing.JComponent;
-import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.JTabbedPane;
 import net.miginfocom.swing.MigLayout;
@@ -35,8 +35,7 @@ final class PanelMaker {
    * @param files is asked before the bench is left
    */
   Panels panels(Front front, Editing editing, BenchFiles files) {
-    JLabel notice = Lettering.label(" ", theme.body(), theme.palette().danger());
-    notice.setName("notice");
+    Notice notice = new Notice(theme);
     JTabbedPane tabs = new JTabbedPane();
     tabs.setFont(theme.tab());
     tabs.setName("tabs");
@@ -71,7 +70,7 @@ final class PanelMaker {
     tabs.setSelectedIndex(Math.max(0, Math.min(tabs.getTabCount() - 1, front.tab())));
     ChartsPanel charts =
         new ChartsPanel(
-            theme, words, workbench, models.background(), models.failed(), notice::setText);
+            theme, words, workbench, models.background(), models.failed(), notice::tell);
     charts.chart(front.chart());
     Panels made =
         new Panels(
@@ -109,10 +108,13 @@ final class PanelMaker {
   }
 
   private void turned(Panels panels) {
+    JTabbedPane tabs = panels.tabs();
+    // on a small window with large type most of it lies below what is seen
+    tabs.scrollRectToVisible(new Rectangle(tabs.getSize()));
     if (workbench.ready()) {
       panels.tab(workbench.shown());
     }
-    if (panels.tabs().getSelectedComponent() == panels.desk()) {
+    if (tabs.getSelectedComponent() == panels.desk()) {
       panels.lesson().relight();
     }
   }

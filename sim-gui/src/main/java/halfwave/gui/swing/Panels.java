@@ -3,7 +3,6 @@ package halfwave.gui.swing;
 import halfwave.gui.presentation.State;
 import java.awt.Dimension;
 import java.util.List;
-import javax.swing.JLabel;
 import javax.swing.JTabbedPane;
 
 /** The panels of the window in one language and look. */
@@ -24,7 +23,7 @@ record Panels(
     LessonTab desk,
     List<Covered> covered,
     JTabbedPane tabs,
-    JLabel notice) {
+    Notice notice) {
 
   /** So high a window has room for all panels and a demonstration (px at 100 %). */
   private static final double ROOMY = 1040;

@@ -8,10 +8,13 @@ import halfwave.gui.presentation.Wording;
 import halfwave.lesson.Play;
 import java.awt.event.FocusAdapter;
 import java.awt.event.FocusEvent;
+import java.awt.event.KeyEvent;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.Function;
+import javax.swing.JButton;
+import javax.swing.JComponent;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.JTextField;
@@ -75,14 +78,16 @@ final class PlayForm extends JPanel {
       wait(play, lines.size(), words.text("editor.then-waits"), waited);
       add(new JLabel(), "wrap");
     }
-    if (PlayWaits.canShorten(play)) {
-      add(
+    if (!lines.isEmpty()) {
+      JButton shorten =
           Forms.button(
               words,
               "editor.shorten",
               "editor.shorten-hint",
-              () -> waited.accept(PlayWaits.shortened(play))),
-          "span, growx 0, wrap");
+              () -> waited.accept(PlayWaits.shortened(play)));
+      // one that went would take its room from under the mouse
+      shorten.setEnabled(PlayWaits.canShorten(play));
+      add(shorten, "span, growx 0, wrap");
     }
     JPanel numbers = new JPanel(new MigLayout("insets 4 0 0 0, gap 6, novisualpadding"));
     numbers.setOpaque(false);
@@ -163,6 +168,16 @@ final class PlayForm extends JPanel {
           }
         };
     field.addActionListener(e -> take.run());
+    // before it closes the editor it takes back what is typed
+    Keys.bind(
+        field,
+        JComponent.WHEN_FOCUSED,
+        KeyEvent.VK_ESCAPE,
+        () -> !field.getText().equals(value),
+        () -> {
+          field.setText(value);
+          field.putClientProperty("JComponent.outline", null);
+        });
     field.addFocusListener(
         new FocusAdapter() {
           @Override

@@ -1,5 +1,6 @@
 package halfwave.gui.swing;
 
+import halfwave.gui.presentation.CallDraft;
 import halfwave.gui.presentation.PracticeModel;
 import halfwave.gui.presentation.ProgressView;
 import halfwave.gui.presentation.Wording;
@@ -123,6 +124,7 @@ final class PracticeChoice {
     JFileChooser chooser = new JFileChooser();
     chooser.setDialogTitle(words.text("practice.export-title"));
     chooser.setFileFilter(FileQuestions.filter(words.text("practice.files")));
+    FileQuestions.suggest(chooser, CallDraft.plainName(words.text("practice.files")));
     if (chooser.showSaveDialog(column) != JFileChooser.APPROVE_OPTION) {
       return;
     }

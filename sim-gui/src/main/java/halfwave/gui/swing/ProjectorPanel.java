@@ -24,7 +24,8 @@ import org.jspecify.annotations.Nullable;
 /**
  * The arrangement for the wall: drawing, reading, board, and either the words of a demonstration or
  * the flame signal. Every capital is at least 1/40 of the picture's height, every line 1/300, and
- * nothing is in soft ink. It is laid out for a height of 1080 and scaled to the one there is.
+ * nothing is in soft ink; but for the line of keys, which is for whoever holds them. It is laid out
+ * for a height of 1080 and scaled to the one there is.
  */
 final class ProjectorPanel extends JPanel {
 
@@ -34,13 +35,19 @@ final class ProjectorPanel extends JPanel {
   static final int HEIGHT = 1080;
 
   private static final int WIDTH = 1920;
-  private static final Rectangle DRAWING = new Rectangle(44, 106, 1050, 636);
-  private static final Rectangle METER = new Rectangle(44, 760, 515, 236);
-  private static final Rectangle BOARD = new Rectangle(579, 760, 515, 236);
-  private static final Rectangle RIGHT = new Rectangle(1138, 106, 738, 890);
+  private static final Rectangle DRAWING = new Rectangle(44, 100, 1050, 608);
+  private static final Rectangle METER = new Rectangle(44, 722, 515, 270);
+  private static final Rectangle BOARD = new Rectangle(579, 722, 515, 270);
+  private static final Rectangle RIGHT = new Rectangle(1138, 100, 738, 892);
 
   /** Words that need more room take that of the drawing. */
-  private static final Rectangle WIDE = new Rectangle(44, 106, 1832, 636);
+  private static final Rectangle WIDE = new Rectangle(44, 100, 1832, 608);
+
+  /** Within the plates: the longest name of a stage and of a light take five lines together. */
+  private static final int PAD = 14;
+
+  /** Size of the line of keys over that of the smallest words for a class (1). */
+  private static final float KEYS_RATIO = 0.6f;
 
   private final transient Theme theme;
   private final transient Wording words;
@@ -54,6 +61,7 @@ final class ProjectorPanel extends JPanel {
   private final JTextArea light;
   private final JPanel text;
   private final ProjectorSignal signal;
+  private final JLabel keys;
   private transient List<ProjectorView.Block> blocks = List.of();
   private @Nullable transient BufferedImage frozen;
   private @Nullable transient Point pointer;
@@ -81,9 +89,11 @@ final class ProjectorPanel extends JPanel {
     reading = Lettering.label(" ", theme.projectorReading(), ink);
     reading.setName("projector.reading");
     meterPlace = Lettering.paragraph(" ", theme.body(), ink);
+    meterPlace.setName("projector.meter-place");
     stage = Lettering.paragraph(" ", theme.projectorHeading(), ink);
     stage.setName("projector.stage");
     light = Lettering.paragraph(" ", theme.body(), ink);
+    light.setName("projector.light");
     text = new JPanel(new MigLayout("insets 0, gap 8 14, fillx, novisualpadding", "[][grow][]"));
     text.setOpaque(false);
     text.setName("projector.words");
@@ -100,7 +110,14 @@ final class ProjectorPanel extends JPanel {
     put(plate(signalName(), signal), RIGHT);
     put(
         Lettering.label(words.text("projector.caution"), theme.body(), ink),
-        new Rectangle(44, 1006, 1832, 60));
+        new Rectangle(44, 994, 1832, 52));
+    keys =
+        Lettering.label(
+            " ",
+            theme.body().deriveFont(KEYS_RATIO * theme.body().getSize2D()),
+            theme.palette().hairline());
+    keys.setName("projector.keys");
+    put(keys, new Rectangle(44, 1042, 1832, 32));
   }
 
   /** The theme of the words. */
@@ -159,7 +176,7 @@ final class ProjectorPanel extends JPanel {
             g.dispose();
           }
         };
-    int pad = (int) Math.round(20 * scale);
+    int pad = (int) Math.round(PAD * scale);
     plate.setBorder(javax.swing.BorderFactory.createEmptyBorder(pad, pad, pad, pad));
     plate.setOpaque(false);
     plate.add(head, BorderLayout.NORTH);
@@ -176,13 +193,13 @@ final class ProjectorPanel extends JPanel {
     heading.setText(view.heading());
     place.setText(view.place());
     reading.setText(view.reading());
-    reading.setFont(fitting(view.reading(), theme.projectorReading(), METER.width - 60));
+    reading.setFont(fitting(view.reading(), theme.projectorReading()));
     meterPlace.setText(view.meterPlace());
     stage.setText(view.stage());
-    // a long name breaks, and then in smaller type
-    stage.setFont(fitting(view.stage(), theme.projectorHeading(), 1.4 * (BOARD.width - 50)));
+    stage.setFont(fitting(view.stage(), theme.projectorHeading()));
     light.setText(view.light());
     boolean lesson = !view.words().isEmpty();
+    keys.setText(words.text(lesson ? "projector.keys-lesson" : "projector.keys"));
     text.setVisible(lesson);
     signal.getParent().setVisible(!lesson);
     signal.show(view.signal());
@@ -192,9 +209,9 @@ final class ProjectorPanel extends JPanel {
     }
   }
 
-  /** Smaller where it would not fit, but never too small to be read. */
-  private Font fitting(String shown, Font font, double width) {
-    double room = width * scale;
+  /** Smaller where it would not fit on a line of its plate, but never too small to be read. */
+  private Font fitting(String shown, Font font) {
+    double room = (BOARD.width - 2 * PAD - 10) * scale;
     double wide = getFontMetrics(font).stringWidth(shown);
     double size = font.getSize2D() * Math.min(1, room / Math.max(1, wide));
     return font.deriveFont((float) Math.max(theme.body().getSize2D(), size));

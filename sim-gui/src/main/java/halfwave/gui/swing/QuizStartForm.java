@@ -3,7 +3,6 @@ package halfwave.gui.swing;
 import halfwave.gui.presentation.QuizModel;
 import halfwave.gui.presentation.QuizStart;
 import halfwave.gui.presentation.Wording;
-import halfwave.io.OwnFile;
 import halfwave.quiz.Quiz;
 import java.nio.file.Path;
 import javax.swing.JButton;
@@ -115,8 +114,7 @@ final class QuizStartForm extends JPanel {
   private void choose() {
     JFileChooser chooser = chooser("quiz.choose-title");
     Quiz quiz = model.quiz();
-    String name = model.start().sheetName(quiz == null ? "" : quiz.name()) + "." + OwnFile.ENDING;
-    chooser.setSelectedFile(new java.io.File(chooser.getCurrentDirectory(), name));
+    FileQuestions.suggest(chooser, model.start().sheetName(quiz == null ? "" : quiz.name()));
     if (chooser.showSaveDialog(this) == JFileChooser.APPROVE_OPTION) {
       Path chosen = FileQuestions.withEnding(chooser.getSelectedFile().toPath());
       folder = chosen.getParent();

@@ -1,5 +1,6 @@
 package halfwave.gui.swing;
 
+import halfwave.gui.presentation.CallDraft;
 import halfwave.gui.presentation.MatchModel;
 import halfwave.gui.presentation.Wording;
 import halfwave.io.BadInputException;
@@ -31,6 +32,7 @@ final class ReadingsFiles {
 
   void save(Component over) {
     JFileChooser chooser = chooser("match.save-title");
+    FileQuestions.suggest(chooser, CallDraft.plainName(words.text("match.readings")));
     if (chooser.showSaveDialog(over) == JFileChooser.APPROVE_OPTION) {
       Path file = FileQuestions.withEnding(chooser.getSelectedFile().toPath());
       if (questions.mayReplace(over, words.text("match.save-title"), file)) {

@@ -59,8 +59,8 @@ final class RecordForm extends JPanel {
     } else if (model.bench().lost()) {
       text = words.text("editor.lost");
     }
-    said.setText(text);
-    said.setVisible(!text.isEmpty());
+    // its line is kept
+    said.setText(text.isEmpty() ? " " : text);
     record.setText(words.text(again() ? "editor.record-again" : "editor.record"));
   }
 

@@ -17,7 +17,7 @@ final class Sides extends JPanel {
 
   private static final long serialVersionUID = 1L;
 
-  private static final double LEAST_PICTURE = 300;
+  private static final double LEAST_PICTURE = 440;
   private static final double LEAST_PANELS = 400;
   private static final double PICTURE_HEIGHT = 480;
 

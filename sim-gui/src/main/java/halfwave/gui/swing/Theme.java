@@ -161,7 +161,7 @@ final class Theme {
   }
 
   Font projectorReading() {
-    return font(Font.BOLD, 31);
+    return font(Font.BOLD, 26);
   }
 
   Font projectorHeading() {

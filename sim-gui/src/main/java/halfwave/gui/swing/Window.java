@@ -243,7 +243,7 @@ public final class Window {
         words,
         workbench,
         lesson,
-        text -> panels.notice().setText(text),
+        text -> panels.notice().tell(text),
         () -> help("with-a-class"),
         closed);
   }
@@ -294,10 +294,10 @@ public final class Window {
     frame.setTitle(BarView.of(state, words).title());
     var refusal = state.refusal();
     if (refusal == null) {
-      panels.notice().setText(" ");
+      panels.notice().accept();
     } else if (refusal.number() != refusals) {
       refusals = refusal.number();
-      panels.notice().setText(Refusals.text(refusal, words));
+      panels.notice().refuse(Refusals.text(refusal, words));
     }
   }
 
@@ -308,7 +308,7 @@ public final class Window {
     made.drawing().motion(preferences.moves());
     frame.setContentPane(WindowSheet.of(theme, words, made));
     help = Help.anew(help, frame, theme, words);
-    LongWork work = new LongWork(frame, words, made.notice()::setText, this::trouble);
+    LongWork work = new LongWork(frame, words, made.notice()::tell, this::trouble);
     tools.dress(theme, words, files, new TargetChooser(frame, words), work);
     quizzes.dress(theme, words);
     Menus menus = menus(made, help);
@@ -372,7 +372,7 @@ public final class Window {
   }
 
   private JMenu paperMenu(Panels p) {
-    LongWork work = new LongWork(frame, words, p.notice()::setText, this::trouble);
+    LongWork work = new LongWork(frame, words, p.notice()::tell, this::trouble);
     PaperFiles paper =
         new PaperFiles(
             words,

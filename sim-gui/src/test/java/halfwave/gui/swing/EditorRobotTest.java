@@ -11,24 +11,31 @@ import halfwave.lesson.Rehearsal;
 import halfwave.lesson.Step;
 import halfwave.sequence.Deed;
 import halfwave.sequence.Moment;
+import java.awt.Component;
 import java.awt.EventQueue;
+import java.awt.Point;
 import java.awt.event.InputEvent;
 import java.awt.event.KeyEvent;
 import java.awt.event.WindowEvent;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Objects;
 import javax.swing.AbstractButton;
+import javax.swing.JButton;
 import javax.swing.JDialog;
+import javax.swing.JFileChooser;
 import javax.swing.JLabel;
 import javax.swing.JList;
 import javax.swing.JMenuItem;
 import javax.swing.JOptionPane;
 import javax.swing.JTextArea;
+import javax.swing.JTextField;
 import javax.swing.ListCellRenderer;
 import javax.swing.SwingUtilities;
+import javax.swing.text.JTextComponent;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 
@@ -74,7 +81,7 @@ class EditorRobotTest extends WithWindow {
   }
 
   private void write(String name, String text) {
-    TextCell cell = hand.find(TextCell.class, name);
+    JTextComponent cell = hand.find(JTextComponent.class, name);
     OpenWindow.onScreen(
         () -> {
           cell.requestFocusInWindow();
@@ -178,6 +185,83 @@ class EditorRobotTest extends WithWindow {
     assertThat(hand.there("editor.keep")).as("still little").isTrue();
     press("editor.discard");
     assertThat(hand.there("editor.steps")).isTrue();
+  }
+
+  @Test
+  void nothingMovesWhenADoubtOrTheShorteningOfWaitsComesAndGoes() {
+    press("lesson.copy.a-dirty-rod");
+    step(2);
+    press("editor.check");
+    open.await("the check", () -> status().startsWith("✓"));
+    List<Point> before = places("draft.say.en", "editor.length");
+    write("draft.heading.en", "");
+    write("draft.heading.es", "");
+    open.await("the doubt", () -> hand.there("editor.doubts"));
+    assertThat(places("draft.say.en", "editor.length")).isEqualTo(before);
+    write("draft.heading.en", "A heading");
+    open.await("its end", () -> !hand.there("editor.doubts"));
+    assertThat(places("draft.say.en", "editor.length")).isEqualTo(before);
+
+    write("act.wait.0", "9");
+    hand.key(KeyEvent.VK_ENTER);
+    hand.ready("editor.shorten");
+    List<Point> waiting = places("editor.shorten", "editor.length");
+    press("editor.shorten");
+    assertThat(OpenWindow.onScreen(() -> hand.now(JButton.class, "editor.shorten").isEnabled()))
+        .isFalse();
+    assertThat(places("editor.shorten", "editor.length")).isEqualTo(waiting);
+  }
+
+  private static List<Point> places(String... names) {
+    return OpenWindow.onScreen(
+        () ->
+            Hand.seen().stream()
+                .filter(c -> Arrays.asList(names).contains(c.getName()))
+                .map(Component::getLocationOnScreen)
+                .toList());
+  }
+
+  @Test
+  void escapeTakesBackWhatIsTypedAndThenClosesAndAsks() {
+    press("lesson.copy.a-dirty-rod");
+    step(2);
+    String wait = text("act.wait.0");
+    write("act.wait.0", "7");
+    hand.key(KeyEvent.VK_ESCAPE);
+    assertThat(text("act.wait.0")).isEqualTo(wait);
+    assertThat(hand.there("editor.steps")).isTrue();
+
+    write("draft.heading.en", "Precious");
+    keyAndLeave(KeyEvent.VK_ESCAPE);
+    hand.answer("Leave without saving");
+    open.await("the end of the editor", () -> !hand.there("editor.steps"));
+  }
+
+  /** A key that opens a box must not be waited for. */
+  private static void keyAndLeave(int code) {
+    EventQueue.invokeLater(
+        () -> {
+          Component to = Hand.focused();
+          to.dispatchEvent(
+              new KeyEvent(to, KeyEvent.KEY_PRESSED, 0, 0, code, KeyEvent.CHAR_UNDEFINED));
+        });
+  }
+
+  private String text(String field) {
+    return OpenWindow.onScreen(() -> hand.now(JTextField.class, field).getText());
+  }
+
+  @Test
+  void aFileNameIsMadeOfTheTitle() {
+    press("lesson.copy.a-dirty-rod");
+    write("draft.title.en", "¿Año 2? A rod / \"dirty\"…");
+    pressAndLeave("editor.save");
+    open.await("the chooser", () -> Hand.look(JFileChooser.class, c -> true).isPresent());
+    JFileChooser chooser = Hand.look(JFileChooser.class, c -> true).orElseThrow();
+    String offered = OpenWindow.onScreen(() -> chooser.getSelectedFile().getName());
+    EventQueue.invokeLater(chooser::cancelSelection);
+    open.await("its end", () -> !chooser.isShowing());
+    assertThat(offered).isEqualTo("ano-2-a-rod-dirty.halfwave");
   }
 
   @Test

@@ -19,8 +19,9 @@ import java.util.List;
 import java.util.concurrent.Callable;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
-import java.util.concurrent.Executors;
 import java.util.concurrent.FutureTask;
+import java.util.concurrent.LinkedBlockingQueue;
+import java.util.concurrent.ThreadPoolExecutor;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.TimeoutException;
 import java.util.function.BooleanSupplier;
@@ -57,12 +58,20 @@ final class OpenWindow implements AutoCloseable {
   }
 
   private static ExecutorService worker(String name) {
-    return Executors.newSingleThreadExecutor(
+    // what still asks for work when the window is gone is not answered, as at the end of the
+    // program
+    return new ThreadPoolExecutor(
+        1,
+        1,
+        0,
+        TimeUnit.SECONDS,
+        new LinkedBlockingQueue<>(),
         task -> {
           Thread thread = new Thread(task, name);
           thread.setDaemon(true);
           return thread;
-        });
+        },
+        new ThreadPoolExecutor.DiscardPolicy());
   }
 
   /** English, light, all cautions read, a flame that stands still. */

@@ -4,6 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import halfwave.io.DemonstrationText;
 import halfwave.io.ShippedDemonstrations;
+import halfwave.picture.Palette;
+import java.awt.Color;
 import java.awt.Image;
 import java.awt.Toolkit;
 import java.awt.datatransfer.DataFlavor;
@@ -103,13 +105,10 @@ class PaperRobotTest extends WithWindow {
     open.await(
         "its end",
         () -> Hand.look(JButton.class, b -> "paper.cancel".equals(b.getName())).isEmpty());
-    open.await(
-        "the last word",
-        () ->
-            Hand.look(javax.swing.JLabel.class, l -> "notice".equals(l.getName()))
-                .orElseThrow()
-                .getText()
-                .startsWith("Given up"));
+    Notice notice = hand.now(Notice.class, "notice");
+    open.await("the last word", () -> notice.getText().startsWith("Given up"));
+    Color ink = OpenWindow.onScreen(notice::getForeground);
+    assertThat(ink).as("nothing went wrong").isNotEqualTo(Palette.LIGHT.danger());
 
     try (Stream<Path> files = Files.list(pictures)) {
       assertThat(files.count()).isLessThan(10);

@@ -2,11 +2,16 @@ package halfwave.gui.swing;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import halfwave.board.FlameSignal;
+import halfwave.board.Stage;
+import halfwave.board.StatusCode;
 import halfwave.display.UnitSystem;
 import halfwave.gui.presentation.Intent;
 import halfwave.gui.presentation.ProjectorView;
+import halfwave.gui.presentation.Spot;
 import halfwave.gui.presentation.State;
 import halfwave.gui.presentation.Wording;
+import halfwave.instrument.MeterFunction;
 import halfwave.io.ShippedDemonstrations;
 import halfwave.lesson.Demonstration;
 import halfwave.lesson.Playthrough;
@@ -24,6 +29,7 @@ import java.util.Collections;
 import java.util.List;
 import java.util.Locale;
 import java.util.Objects;
+import java.util.stream.Stream;
 import javax.swing.JLabel;
 import javax.swing.JTextArea;
 import org.junit.jupiter.api.Test;
@@ -82,6 +88,10 @@ class ProjectorRobotTest {
   private static List<Font> fonts(Container from) {
     List<Font> fonts = new ArrayList<>();
     for (Component c : from.getComponents()) {
+      if ("projector.keys".equals(c.getName())) {
+        // for whoever sits at them, and not for the back row
+        continue;
+      }
       if (c instanceof JLabel || c instanceof JTextArea || c instanceof ProjectorSignal) {
         fonts.add(c instanceof ProjectorSignal s ? s.type() : c.getFont());
       } else if (c instanceof Container inside && !(c instanceof DrawingPanel)) {
@@ -131,6 +141,60 @@ class ProjectorRobotTest {
             if (room < 0) {
               cut.add("%s, step %s, phase %s: %s px".formatted(d.name(), k + 1, phase, room));
             }
+          }
+        }
+      }
+    }
+    assertThat(cut).isEmpty();
+  }
+
+  /** Every stage with every light, every place of the leads, both languages. */
+  @ParameterizedTest
+  @CsvSource({"en, 1280, 720", "en, 1920, 1080", "es, 1280, 720", "es, 1920, 1080"})
+  void whatMeterAndBoardSayFitsOnTheWall(String language, int width, int height) throws Exception {
+    Wording words = Wording.of(Locale.forLanguageTag(language), UnitSystem.METRIC);
+    List<String> stages = new ArrayList<>();
+    for (Stage stage : Stage.values()) {
+      stages.add(words.heading(stage));
+    }
+    for (FlameSignal signal : FlameSignal.values()) {
+      stages.add(
+          words.text("board.running", words.heading(Stage.RUN), words.sentences().name(signal)));
+    }
+    List<String> cut = new ArrayList<>();
+    try (OpenWindow open = OpenWindow.plain(folder)) {
+      ProjectorPanel panel = onWall(open, width, height);
+      for (Spot spot : Spot.values()) {
+        open.want(new Intent.Measure(MeterFunction.DC_MICROAMPS, spot.placing()));
+        State state = open.shown();
+        for (int k = 0; k < stages.size() && spot.ordinal() == 0 || k < 1; k++) {
+          for (StatusCode code : StatusCode.values()) {
+            String stage = stages.get(k);
+            String light = words.text("board.light", words.sentences().name(code));
+            OpenWindow.onScreen(
+                () -> {
+                  ProjectorView view = ProjectorView.of(state, null, false, words);
+                  panel.show(
+                      state,
+                      new ProjectorView(
+                          view.heading(),
+                          view.place(),
+                          view.reading(),
+                          view.meterPlace(),
+                          stage,
+                          light,
+                          view.words(),
+                          view.signal()));
+                  panel.validate();
+                  shortened(panel, cut);
+                  for (String name : List.of("projector.light", "projector.meter-place")) {
+                    Component text = find(panel, name);
+                    if (text.getPreferredSize().height > text.getHeight()) {
+                      cut.add(stage + ", " + ((JTextArea) text).getText());
+                    }
+                  }
+                  return null;
+                });
           }
         }
       }
@@ -192,6 +256,12 @@ class ProjectorRobotTest {
       var rod = open.shown().moment().bench().condition().rodPosition();
       hand.key(KeyEvent.VK_RIGHT);
       assertThat(at(open).revealed()).isTrue();
+      open.settle();
+      assertThat(OpenWindow.onScreen(() -> said(panel)))
+          .as("votes stay beside the answer")
+          .contains("Votes: A\u20090 · B\u20092 · C\u20090 · D\u20091");
+      assertThat(OpenWindow.onScreen(() -> ((JLabel) find(panel, "projector.keys")).getText()))
+          .contains("next", "count hands", "Esc");
       assertThat(open.shown().moment().bench().condition().rodPosition())
           .as("an arrow steps and does not move the rod")
           .isEqualTo(rod);
@@ -205,6 +275,13 @@ class ProjectorRobotTest {
       hand.key(KeyEvent.VK_ESCAPE);
       assertThat(OpenWindow.onScreen(() -> open.window().projector() == null)).isTrue();
     }
+  }
+
+  private static List<String> said(ProjectorPanel panel) {
+    return Stream.of(((Container) find(panel, "projector.words")).getComponents())
+        .filter(JTextArea.class::isInstance)
+        .map(c -> ((JTextArea) c).getText())
+        .toList();
   }
 
   private static Playthrough at(OpenWindow open) {

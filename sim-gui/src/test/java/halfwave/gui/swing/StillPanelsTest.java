@@ -10,7 +10,9 @@ import halfwave.gui.presentation.MeterView;
 import halfwave.gui.presentation.Spot;
 import halfwave.gui.presentation.Wording;
 import halfwave.gui.presentation.Workbench;
+import halfwave.instrument.Meter;
 import halfwave.instrument.MeterFunction;
+import halfwave.instrument.ShippedMeters;
 import halfwave.picture.Palette;
 import halfwave.sequence.Deed;
 import java.awt.Component;
@@ -22,6 +24,7 @@ import java.util.Locale;
 import java.util.Set;
 import java.util.stream.Stream;
 import javax.swing.AbstractButton;
+import javax.swing.JScrollPane;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
@@ -78,6 +81,41 @@ class StillPanelsTest {
       }
     }
     assertThat(cautions).as("the walk meets cautions, and uses without one").contains(0, 1);
+  }
+
+  @ParameterizedTest
+  @MethodSource("cases")
+  void twoWarningsAreSeenAtOnce(Case look) {
+    open();
+    Theme theme = Theme.install(Palette.LIGHT, look.text());
+    MeterPanel panel = new MeterPanel(theme, words(look), workbench);
+    List<String> scrolled = new ArrayList<>();
+    Set<Integer> met = new HashSet<>();
+    for (Spot spot : Spot.values()) {
+      for (MeterFunction function : MeterFunction.values()) {
+        workbench.want(new Intent.HandOver(Meter.fresh(ShippedMeters.all().get(0))));
+        workbench.want(new Intent.Measure(function, spot.placing()));
+        panel.show(workbench.shown());
+        places(panel, theme);
+        MeterView view = MeterView.of(workbench.shown(), words(look));
+        int warnings = view.cautions().size() + (view.alarm().isEmpty() ? 0 : 1);
+        met.add(warnings);
+        if (warnings == 2 && scrolls(panel)) {
+          scrolled.add(view.alarm() + view.cautions());
+        }
+      }
+    }
+    assertThat(met).contains(2);
+    assertThat(scrolled).isEmpty();
+  }
+
+  private static boolean scrolls(Container from) {
+    return Stream.of(from.getComponents())
+        .anyMatch(
+            c ->
+                c instanceof JScrollPane pane
+                    ? pane.getVerticalScrollBar().isVisible()
+                    : c instanceof Container inside && scrolls(inside));
   }
 
   @ParameterizedTest
