@@ -84,7 +84,21 @@ public record StripView(
       String name,
       String full,
       String pickUpWords,
-      String now) {}
+      String now) {
+
+    /** Whether the curve may run through a box: between two times, between two levels (0 to 1). */
+    public boolean crosses(double from, double until, double low, double high) {
+      boolean crosses = false;
+      for (int k = 1; k < times.length; k++) {
+        crosses |=
+            times[k] >= from
+                && times[k - 1] <= until
+                && Math.max(levels[k - 1], levels[k]) >= low
+                && Math.min(levels[k - 1], levels[k]) <= high;
+      }
+      return crosses;
+    }
+  }
 
   /**
    * Something that someone did.

@@ -261,6 +261,7 @@ final class StripCanvas extends Painted {
             1f, BasicStroke.CAP_BUTT, BasicStroke.JOIN_ROUND, 1, new float[] {1, 3}, 0));
     double drop = bottom - height * signal.dropOut();
     g.draw(new Line2D.Double(left(), drop, right(), drop));
+    limits(g, signal, top, bottom);
     Path2D curve = new Path2D.Double();
     for (int k = 0; k < signal.times().length; k++) {
       double x = x(signal.times()[k]);
@@ -281,16 +282,23 @@ final class StripCanvas extends Painted {
       g.drawString(
           signal.now(), (float) (right() + theme.px(6)), (float) Math.min(bottom, y + theme.px(4)));
     }
-    limits(g, signal, pick);
   }
 
-  /** On paper of its own, so that the curve never runs through the words. */
-  private void limits(Graphics2D g, Signal signal, double pick) {
+  /**
+   * At the end where the curve does not run through the words; where it does, it is drawn over
+   * them.
+   */
+  private void limits(Graphics2D g, Signal signal, double top, double bottom) {
     g.setFont(theme.note());
     FontMetrics metrics = g.getFontMetrics();
     double width = metrics.stringWidth(signal.pickUpWords());
-    double y = pick - theme.px(3);
-    double x = right() - width - 6;
+    double height = bottom - top;
+    double y = bottom - height * signal.pickUp() - theme.px(3);
+    double last = right() - width - 6;
+    double least = (bottom - y) / height;
+    double most = (bottom - y + metrics.getAscent()) / height;
+    double from = (last - left()) / (right() - left());
+    double x = signal.crosses(from, 1, least, most) ? left() + 6 : last;
     g.setColor(theme.palette().sheet());
     g.fill(
         new Rectangle2D.Double(x - 3, y - metrics.getAscent() + 2, width + 6, metrics.getAscent()));
