@@ -20,6 +20,7 @@ import java.util.function.BooleanSupplier;
 import java.util.function.Consumer;
 import javax.swing.BorderFactory;
 import javax.swing.JButton;
+import javax.swing.JComponent;
 import javax.swing.JPanel;
 import javax.swing.SwingUtilities;
 import org.jspecify.annotations.Nullable;
@@ -40,6 +41,10 @@ final class LessonPanel extends JPanel {
   private final JPanel head;
   private final JPanel foot;
   private @Nullable JButton onward;
+
+  /** What came out: the answer that is right, or else the explanation; null before. */
+  private @Nullable JComponent came;
+
   private @Nullable transient LessonView shown;
   private boolean listed;
   private boolean notes;
@@ -170,19 +175,22 @@ final class LessonPanel extends JPanel {
     Point place = sheet.place();
     clear();
     var p = theme.palette();
-    head.add(
+    JPanel names = new JPanel(new BorderLayout());
+    names.setOpaque(false);
+    names.add(
         Lettering.paragraph(view.title() + " · " + view.position(), theme.note(), p.softInk()),
-        BorderLayout.CENTER);
+        BorderLayout.NORTH);
+    names.add(Lettering.paragraph(view.heading(), theme.second(), p.ink()), BorderLayout.CENTER);
+    head.add(names, BorderLayout.CENTER);
     head.add(button("lesson.stop", model::end, true), BorderLayout.EAST);
-    column.add(Lettering.paragraph(view.heading(), theme.second(), p.ink()), "growx, wmin 0, wrap");
     column.add(Lettering.paragraph(view.say(), theme.lesson(), p.ink()), "growx, wmin 0, wrap");
     if (!view.ask().isEmpty()) {
       ask(view, view.revealed() ? column : sheet.asked());
     }
     if (!view.explanation().isEmpty()) {
-      column.add(
-          Lettering.paragraph(view.explanation(), theme.lesson(), p.ink()),
-          "gaptop 8, growx, wmin 0, wrap");
+      JComponent explanation = Lettering.paragraph(view.explanation(), theme.lesson(), p.ink());
+      column.add(explanation, "gaptop 8, growx, wmin 0, wrap");
+      came = came == null ? explanation : came;
     }
     if (notes && model.at() != null) {
       CautionPlate plate = new CautionPlate(theme, words.text("lesson.notes"));
@@ -212,7 +220,7 @@ final class LessonPanel extends JPanel {
     if (stays) {
       sheet.place(place);
     } else {
-      sheet.place(view.revealed());
+      sheet.begin(came);
       // where the panels scroll as well, a step is brought into sight
       SwingUtilities.invokeLater(
           () -> scrollRectToVisible(new Rectangle(0, 0, getWidth(), getHeight())));
@@ -220,6 +228,7 @@ final class LessonPanel extends JPanel {
   }
 
   private void clear() {
+    came = null;
     head.removeAll();
     sheet.clear();
     foot.removeAll();
@@ -234,7 +243,8 @@ final class LessonPanel extends JPanel {
       int index = k;
       ChoiceRow row = new ChoiceRow(theme, words, view.choices().get(k), () -> model.vote(index));
       row.setEnabled(view.takesVotes());
-      into.add(row, "growx, wmin 0, wrap");
+      into.add(row, "growx, wmin 0, wrap 2");
+      came = view.choices().get(k).right() ? row : came;
     }
   }
 
