@@ -86,6 +86,22 @@ class LessonModelTest {
   }
 
   @Test
+  void goesBackFromAnAnswerToItsQuestionAndKeepsTheVotes() {
+    lesson.begin(SHOWN);
+    lesson.jump(1);
+    lesson.vote(2);
+    lesson.forward();
+    bench.want(new Intent.Pass(500));
+    lesson.back();
+    assertThat(at().stepIndex()).isEqualTo(1);
+    assertThat(at().revealed()).isFalse();
+    assertThat(at().tally().get(2)).isEqualTo(1);
+    assertThat(bench.moment()).isEqualTo(MOMENTS.get(1));
+    lesson.back();
+    assertThat(at().stepIndex()).isZero();
+  }
+
+  @Test
   void countsVotesUntilTheAnswerIsOut() {
     lesson.begin(SHOWN);
     lesson.jump(1);
@@ -94,6 +110,11 @@ class LessonModelTest {
     lesson.vote(1);
     lesson.vote(99);
     assertThat(at().tally().subList(0, 2)).containsExactly(1, 2);
+    lesson.takeBackVote(0);
+    lesson.takeBackVote(0);
+    lesson.takeBackVote(99);
+    assertThat(at().tally().get(0)).as("never below zero").isZero();
+    lesson.vote(0);
     lesson.forward();
     lesson.vote(0);
     assertThat(at().tally().get(0)).as("the answer is out").isEqualTo(1);

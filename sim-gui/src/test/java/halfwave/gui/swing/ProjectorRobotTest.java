@@ -20,6 +20,7 @@ import java.awt.Component;
 import java.awt.Container;
 import java.awt.Font;
 import java.awt.Rectangle;
+import java.awt.event.InputEvent;
 import java.awt.event.KeyEvent;
 import java.awt.font.FontRenderContext;
 import java.awt.image.BufferedImage;
@@ -252,7 +253,17 @@ class ProjectorRobotTest {
       hand.key(KeyEvent.VK_B);
       hand.key(KeyEvent.VK_2);
       hand.key(KeyEvent.VK_D);
+      hand.key(KeyEvent.VK_A);
+      hand.key(KeyEvent.VK_A, InputEvent.SHIFT_DOWN_MASK);
+      hand.key(KeyEvent.VK_C, InputEvent.SHIFT_DOWN_MASK);
       assertThat(at(open).tally()).containsExactly(0, 2, 0, 1);
+      hand.key(KeyEvent.VK_RIGHT);
+      hand.key(KeyEvent.VK_LEFT);
+      open.await("the question again", () -> !at(open).revealed());
+      assertThat(at(open).stepIndex()).isEqualTo(1);
+      assertThat(at(open).tally()).as("votes stay").containsExactly(0, 2, 0, 1);
+      assertThat(OpenWindow.onScreen(() -> said(panel)))
+          .contains(d.steps().get(1).question().ask().in(Locale.ENGLISH));
       var rod = open.shown().moment().bench().condition().rodPosition();
       hand.key(KeyEvent.VK_RIGHT);
       assertThat(at(open).revealed()).isTrue();
