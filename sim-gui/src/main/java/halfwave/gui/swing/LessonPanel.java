@@ -13,7 +13,6 @@ import java.awt.Font;
 import java.awt.Point;
 import java.awt.Rectangle;
 import java.awt.event.HierarchyEvent;
-import java.nio.file.Path;
 import java.util.List;
 import java.util.Set;
 import java.util.function.BooleanSupplier;
@@ -46,17 +45,26 @@ final class LessonPanel extends JPanel {
   private @Nullable JComponent came;
 
   private @Nullable transient LessonView shown;
+  private final JComponent below;
   private boolean listed;
   private boolean notes;
-  private transient List<Path> listedFiles = List.of();
+  private transient List<LessonDesk.Own> listedFiles = List.of();
 
+  /**
+   * A player.
+   *
+   * @param light lights parts of the drawing
+   * @param mayBegin whether the bench may be left for a demonstration
+   * @param below stands below the list of demonstrations
+   */
   LessonPanel(
       Theme theme,
       Wording words,
       LessonModel model,
       Consumer<Set<DrawnPart>> light,
       BooleanSupplier mayBegin,
-      LessonDesk desk) {
+      LessonDesk desk,
+      JComponent below) {
     super(new BorderLayout());
     this.theme = theme;
     this.words = words;
@@ -64,6 +72,7 @@ final class LessonPanel extends JPanel {
     this.light = light;
     this.mayBegin = mayBegin;
     this.desk = desk;
+    this.below = below;
     setOpaque(false);
     sheet = new LessonSheet(theme);
     column = sheet.said();
@@ -95,7 +104,7 @@ final class LessonPanel extends JPanel {
     if (at == null) {
       if (model.preparing()) {
         waiting();
-      } else if (mayOffer() && (!listed || !listedFiles.equals(desk.recent()))) {
+      } else if (mayOffer() && (!listed || !listedFiles.equals(desk.own()))) {
         offer();
       }
       return;
@@ -140,16 +149,12 @@ final class LessonPanel extends JPanel {
 
   private void offer() {
     listed = true;
-    listedFiles = desk.recent();
+    listedFiles = desk.own();
     shown = null;
     light.accept(Set.of());
     clear();
-    var p = theme.palette();
-    column.add(
-        Lettering.paragraph(words.text("lesson.choose"), theme.body(), p.softInk()),
-        "gaptop 8, growx, wmin 0, wrap");
-    column.add(LessonOffers.desk(words, desk), "growx 0, wrap");
-    for (Path file : listedFiles) {
+    column.add(LessonOffers.desk(theme, words, desk), "growx, wmin 0, wrap");
+    for (LessonDesk.Own file : listedFiles) {
       column.add(LessonOffers.file(theme, words, desk, file), "growx, wmin 0, wrap");
     }
     for (Demonstration demonstration : ShippedDemonstrations.all()) {
@@ -161,8 +166,9 @@ final class LessonPanel extends JPanel {
           };
       column.add(
           LessonOffers.shipped(theme, words, desk, demonstration, begin),
-          "gaptop 6, growx, wmin 0, wrap");
+          "gaptop 4, growx, wmin 0, wrap");
     }
+    column.add(below, "gaptop 8, growx, wmin 0");
     redraw();
   }
 

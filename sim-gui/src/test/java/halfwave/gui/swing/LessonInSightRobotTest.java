@@ -31,12 +31,13 @@ class LessonInSightRobotTest {
    * @param language its language
    * @param width its width (px)
    * @param height its height (px)
+   * @param offered so many demonstrations of the list are seen at once, at least
    */
-  record Case(String language, int width, int height) {}
+  record Case(String language, int width, int height, int offered) {}
 
   static Stream<Case> cases() {
     return Stream.of("en", "es")
-        .flatMap(l -> Stream.of(new Case(l, 1440, 900), new Case(l, 1024, 700)));
+        .flatMap(l -> Stream.of(new Case(l, 1440, 900, 3), new Case(l, 1024, 700, 2)));
   }
 
   @ParameterizedTest
@@ -62,6 +63,7 @@ class LessonInSightRobotTest {
             return null;
           });
       open.settle();
+      assertThat(offered(hand)).isGreaterThanOrEqualTo(window.offered());
       press(hand, "lesson.a-dirty-rod");
       int questions = 0;
       for (int step = 0; step < 4; step++) {
@@ -97,6 +99,14 @@ class LessonInSightRobotTest {
           hand.now(AbstractButton.class, name).doClick(0);
           return null;
         });
+  }
+
+  /** Demonstrations of the list that can be begun without scrolling. */
+  private static long offered(Hand hand) {
+    return ShippedDemonstrations.all().stream()
+        .map(d -> hand.now(AbstractButton.class, "lesson." + d.name()))
+        .filter(b -> OpenWindow.onScreen(() -> b.getVisibleRect().height == b.getHeight()))
+        .count();
   }
 
   /** Lines that are seen of the text to read aloud. */
