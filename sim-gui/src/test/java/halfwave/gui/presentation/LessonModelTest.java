@@ -2,6 +2,7 @@ package halfwave.gui.presentation;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import halfwave.board.Stage;
 import halfwave.io.ShippedDemonstrations;
 import halfwave.lesson.Demonstration;
 import halfwave.lesson.Playthrough;
@@ -83,6 +84,23 @@ class LessonModelTest {
     lesson.jump(0);
     lesson.back();
     assertThat(at().stepIndex()).as("before the first step there is none").isZero();
+  }
+
+  /** The timeline tells what nobody watched, or begins anew where nothing was played. */
+  @Test
+  void recordsTheRestOfWhatWasCutShort() {
+    lesson.begin(SHOWN);
+    lesson.jump(5);
+    lesson.forward();
+    bench.want(new Intent.Pass(500));
+    lesson.forward();
+    assertThat(at().stepIndex()).isEqualTo(6);
+    assertThat(bench.moment()).isEqualTo(MOMENTS.get(6));
+    assertThat(bench.shown().recording().samples())
+        .anyMatch(s -> s.stage() == Stage.SOFT_LOCKOUT)
+        .noneMatch(s -> s.timeMillis() > MOMENTS.get(6).timeMillis());
+    lesson.jump(9);
+    assertThat(bench.shown().recording()).isEqualTo(Recording.EMPTY);
   }
 
   @Test
