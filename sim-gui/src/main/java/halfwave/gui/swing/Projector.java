@@ -27,6 +27,7 @@ import javax.swing.JFrame;
 import javax.swing.JLayer;
 import javax.swing.JPanel;
 import javax.swing.KeyStroke;
+import javax.swing.ToolTipManager;
 import javax.swing.WindowConstants;
 import javax.swing.plaf.LayerUI;
 import org.jspecify.annotations.Nullable;
@@ -155,6 +156,8 @@ final class Projector {
             ProjectorPanel.line(scale));
     // arrow keys are the demonstration's here, and not the rod's
     made.setFocusable(false);
+    // names beside the pointer are too small for a class, and would stay on a blank wall
+    ToolTipManager.sharedInstance().unregisterComponent(made);
     ProjectorPanel shown =
         new ProjectorPanel(ProjectorPanel.theme(theme, scale), words, made, scale);
     int width = (int) Math.round(height * WIDTH_OVER_HEIGHT);

@@ -33,6 +33,7 @@ import java.util.Objects;
 import java.util.stream.Stream;
 import javax.swing.JLabel;
 import javax.swing.JTextArea;
+import javax.swing.ToolTipManager;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -271,21 +272,29 @@ class ProjectorRobotTest {
       assertThat(OpenWindow.onScreen(() -> said(panel)))
           .as("votes stay beside the answer")
           .contains("Votes: A\u20090 · B\u20092 · C\u20090 · D\u20091");
-      assertThat(OpenWindow.onScreen(() -> ((JLabel) find(panel, "projector.keys")).getText()))
-          .contains("next", "count hands", "Esc");
+      assertThat(keys(panel)).contains("next", "count hands", "Esc");
       assertThat(open.shown().moment().bench().condition().rodPosition())
           .as("an arrow steps and does not move the rod")
           .isEqualTo(rod);
       hand.key(KeyEvent.VK_F);
+      assertThat(keys(panel)).as("a picture that stands still says so").startsWith("Frozen");
       open.want(new Intent.StepOn(5000L));
       String frozen =
           OpenWindow.onScreen(() -> ((JLabel) find(panel, "projector.reading")).getText());
       hand.key(KeyEvent.VK_F);
       open.settle();
       assertThat(frozen).isNotBlank();
+      assertThat(keys(panel)).contains("next");
+      assertThat(find(panel, "drawing").getMouseListeners())
+          .as("no small name beside the pointer stays on the wall")
+          .noneMatch(ToolTipManager.class::isInstance);
       hand.key(KeyEvent.VK_ESCAPE);
       assertThat(OpenWindow.onScreen(() -> open.window().projector() == null)).isTrue();
     }
+  }
+
+  private static String keys(ProjectorPanel panel) {
+    return OpenWindow.onScreen(() -> ((JLabel) find(panel, "projector.keys")).getText());
   }
 
   private static List<String> said(ProjectorPanel panel) {
