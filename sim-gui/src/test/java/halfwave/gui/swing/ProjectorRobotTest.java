@@ -124,7 +124,7 @@ class ProjectorRobotTest {
   void whatADemonstrationSaysFitsOnTheWall(String language) throws Exception {
     Wording words = Wording.of(Locale.forLanguageTag(language), UnitSystem.METRIC);
     List<String> cut = new ArrayList<>();
-    try (OpenWindow open = OpenWindow.plain(folder)) {
+    try (OpenWindow open = OpenWindow.with(folder, OpenWindow.PLAIN.withLanguage(language))) {
       ProjectorPanel panel = onWall(open, 1280, 720);
       State state = open.shown();
       for (Demonstration d : ShippedDemonstrations.all()) {
