@@ -96,6 +96,20 @@ public record Playthrough(
    * @throws IllegalStateException where no vote counts; ask {@link #takesVotes}
    */
   public Playthrough vote(int answer) {
+    return counted(answer, 1);
+  }
+
+  /**
+   * One vote less, where there is one: a hand was counted twice.
+   *
+   * @param answer index of the answer
+   * @throws IllegalStateException where no vote counts; ask {@link #takesVotes}
+   */
+  public Playthrough takeBackVote(int answer) {
+    return counted(answer, -1);
+  }
+
+  private Playthrough counted(int answer, int more) {
     if (!takesVotes()) {
       throw new IllegalStateException("step " + stepIndex + " takes no votes now");
     }
@@ -104,7 +118,7 @@ public record Playthrough(
           "answer = " + answer + ": zero to " + (tally().size() - 1));
     }
     List<Integer> counted = new ArrayList<>(tally());
-    counted.set(answer, counted.get(answer) + 1);
+    counted.set(answer, Math.max(0, counted.get(answer) + more));
     return withTally(counted);
   }
 
@@ -129,9 +143,14 @@ public record Playthrough(
     return stepIndex + 1 < demonstration.steps().size();
   }
 
-  /** Whether there is a step before this one. */
+  /** Whether there is anything to go back to: this step's question, or a step before this one. */
   public boolean hasBack() {
-    return stepIndex > 0;
+    return answered() || stepIndex > 0;
+  }
+
+  /** Whether what this step held back is out. */
+  private boolean answered() {
+    return revealed && step().holdsBack();
   }
 
   /** At the next step; the same at the last one. */
@@ -139,9 +158,12 @@ public record Playthrough(
     return hasNext() ? jump(stepIndex + 1) : this;
   }
 
-  /** At the step before, asked anew; the same at the first one. */
+  /**
+   * Where the answer is out, this step asked anew, with its votes; else the step before, asked
+   * anew; the same at the first one.
+   */
   public Playthrough back() {
-    return hasBack() ? jump(stepIndex - 1) : this;
+    return answered() ? jump(stepIndex) : hasBack() ? jump(stepIndex - 1) : this;
   }
 
   /** What one key does: reveals, or goes on where all is out. */

@@ -19,6 +19,7 @@ import halfwave.sequence.Deed;
 import halfwave.sequence.Event;
 import halfwave.sequence.Hooked;
 import halfwave.sequence.Moment;
+import halfwave.sequence.Playback;
 import halfwave.sequence.Scenes;
 import halfwave.sequence.Segment;
 import halfwave.sequence.Sequence;
@@ -156,14 +157,10 @@ final class Effects {
         : after.with(new State.Clock(false, 1)).showing(null);
   }
 
-  /** A demonstration begins with a bench of its own: nothing is told of the one before. */
   private State entered(State state, Moment moment) {
-    boolean goesOn =
-        moment.timeMillis() >= state.moment().timeMillis()
-            && moment.bench().name().equals(state.moment().bench().name());
-    Recording told = goesOn ? state.recording() : Recording.EMPTY;
+    Standing before = state.standing();
     Standing there =
-        new Standing(moment, state.standing().meter(), state.standing().dial(), told, List.of());
+        new Standing(moment, before.meter(), before.dial(), told(state, moment), List.of());
     // a demonstration is no place for a hidden fault: what was sealed ends
     return at(state.own(), there.at(moment))
         .with((Seal) null)
@@ -171,6 +168,24 @@ final class Effects {
         .with(new State.Clock(false, 1))
         .with(own(moment))
         .showing(null);
+  }
+
+  /**
+   * What is told of the past at a moment of a demonstration. The rest of a play that was cut short
+   * belongs to it; where time is missing, or the bench is another one, nothing is told.
+   */
+  private Recording told(State state, Moment moment) {
+    if (!moment.bench().name().equals(state.moment().bench().name())) {
+      return Recording.EMPTY;
+    }
+    State end = state;
+    while (end.showing() != null && end.moment().timeMillis() < moment.timeMillis()) {
+      end = passed(end, Playback.SLICE_MILLIS);
+    }
+    if (end.moment().equals(moment)) {
+      return end.recording();
+    }
+    return state.moment().timeMillis() == moment.timeMillis() ? state.recording() : Recording.EMPTY;
   }
 
   /** What a demonstration does to its own bench is nobody's unsaved work. */

@@ -73,6 +73,13 @@ public final class LessonModel {
     }
   }
 
+  /** One vote less. */
+  public void takeBackVote(int answer) {
+    if (at != null && !preparing && at.takesVotes() && answer < at.tally().size()) {
+      set(at.takeBackVote(answer));
+    }
+  }
+
   /** Without the votes of this step. */
   public void clearVotes() {
     if (at != null && !preparing) {
@@ -95,7 +102,7 @@ public final class LessonModel {
     }
   }
 
-  /** The step before, asked anew. */
+  /** This step asked anew where its answer is out, else the step before. */
   public void back() {
     if (at != null && at.hasBack()) {
       move(Playthrough::back);

@@ -39,12 +39,14 @@ public final class Presenter {
     }
   }
 
-  /** Back to what was said, or to the step before. */
+  /** Back to the question, to what was said, or to the step before. */
   public void back() {
     Playthrough at = lesson.at();
     if (asking() && at != null && !at.revealed()) {
       asking = false;
     } else {
+      // an answer that came in the window goes back to its question here as well
+      asking |= at != null && at.revealed() && at.step().question() != null;
       lesson.back();
     }
   }

@@ -20,7 +20,7 @@ final class ChoiceRow extends JPanel {
   private final JButton vote;
 
   ChoiceRow(Theme theme, Wording words, Choice choice, Runnable chosen) {
-    super(new MigLayout("insets 2 4 2 6, gap 8, fillx, novisualpadding", "[][grow][]"));
+    super(new MigLayout("insets 0 2 0 6, gap 8, fillx, novisualpadding", "[][grow][]"));
     this.theme = theme;
     this.choice = choice;
     setOpaque(false);

@@ -4,6 +4,7 @@ import halfwave.gui.presentation.DraftAutosave;
 import halfwave.gui.presentation.EditorModel;
 import halfwave.gui.presentation.LessonModel;
 import halfwave.gui.presentation.LessonSource;
+import halfwave.gui.presentation.LessonTitles;
 import halfwave.gui.presentation.NewDraft;
 import halfwave.gui.presentation.RecoveryFolder;
 import halfwave.gui.presentation.Settings;
@@ -15,6 +16,7 @@ import halfwave.lesson.Draft;
 import java.awt.Component;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.Executor;
 import java.util.function.BooleanSupplier;
@@ -41,6 +43,7 @@ final class Editing implements LessonDesk {
   private final Consumer<UnaryOperator<Settings>> remember;
   private final EditorDialog dialog;
   private final DraftAutosave autosave;
+  private final LessonTitles titles;
   private @Nullable Face face;
 
   /** Whether the draft is being shown in the player: the editor comes back after it. */
@@ -105,6 +108,7 @@ final class Editing implements LessonDesk {
         new EditorModel(
             workbench, lesson, background, SwingUtilities::invokeLater, models.failed());
     autosave = new DraftAutosave(model, folder, background, SwingUtilities::invokeLater);
+    titles = new LessonTitles(background, SwingUtilities::invokeLater, this::titled);
     dialog = new EditorDialog(over, help, this::close);
     model.subscribe(this::refresh);
     lesson.subscribe(this::played);
@@ -185,7 +189,12 @@ final class Editing implements LessonDesk {
 
   private void used(Path file) {
     Path whole = file.toAbsolutePath();
+    titles.forget(whole);
     remember.accept(s -> s.withLessons(s.lessons().withRecent(whole)));
+    face().player().refresh();
+  }
+
+  private void titled() {
     face().player().refresh();
   }
 
@@ -193,9 +202,15 @@ final class Editing implements LessonDesk {
     return dialog.isVisible() ? dialog : over;
   }
 
-  @Override
-  public List<Path> recent() {
+  /** Files that were opened or saved, the latest first. */
+  List<Path> recent() {
     return settings.get().lessons().recent();
+  }
+
+  @Override
+  public List<Own> own() {
+    Locale locale = face().words().locale();
+    return recent().stream().map(file -> new Own(file, titles.of(file, locale))).toList();
   }
 
   /** The demonstrations that can go on paper. */

@@ -7,8 +7,16 @@ import java.util.List;
 /** What can be done with demonstrations besides showing a shipped one. */
 interface LessonDesk {
 
+  /**
+   * A file of one's own.
+   *
+   * @param file where it lies
+   * @param title the title of the demonstration, or the file's name where that is not known
+   */
+  record Own(Path file, String title) {}
+
   /** Files that were opened or saved, the latest first. */
-  List<Path> recent();
+  List<Own> own();
 
   /** Asks for a file and shows it to the class. */
   void open();

@@ -12,10 +12,15 @@ final class LessonOffers {
 
   private LessonOffers() {}
 
-  /** What can be done besides. */
-  static JPanel desk(Wording words, LessonDesk desk) {
-    JPanel row = new JPanel(new MigLayout("insets 2 0 2 0, gap 6, novisualpadding"));
+  /** What to do, and what can be done besides. */
+  static JPanel desk(Theme theme, Wording words, LessonDesk desk) {
+    JPanel row =
+        new JPanel(
+            new MigLayout("insets 2 0 2 0, gap 6, fillx, novisualpadding", "[grow,fill][][]"));
     row.setOpaque(false);
+    row.add(
+        Lettering.paragraph(words.text("lesson.choose"), theme.note(), theme.palette().softInk()),
+        "wmin 0");
     row.add(Forms.button(words, "lesson.open", "lesson.open-hint", desk::open));
     row.add(Forms.button(words, "lesson.new", "lesson.new-hint", desk::create));
     return row;
@@ -25,14 +30,11 @@ final class LessonOffers {
   static JPanel shipped(
       Theme theme, Wording words, LessonDesk desk, Demonstration demonstration, Runnable begin) {
     JPanel row =
-        new JPanel(new MigLayout("insets 0, gap 6 4, fillx, novisualpadding", "[][][grow]"));
+        new JPanel(new MigLayout("insets 0, gap 6 0, fillx, novisualpadding", "[grow,fill][][]"));
     row.setOpaque(false);
     var p = theme.palette();
     String title = demonstration.title().in(words.locale());
-    row.add(Lettering.paragraph(title, theme.heading(), p.ink()), "span, growx, wmin 0, wrap");
-    row.add(
-        Lettering.paragraph(demonstration.about().in(words.locale()), theme.body(), p.ink()),
-        "span, growx, wmin 0, wrap");
+    row.add(Lettering.paragraph(title, theme.heading(), p.ink()), "wmin 0");
     row.add(button(words, "lesson.begin", title, "lesson." + demonstration.name(), begin));
     row.add(
         button(
@@ -40,21 +42,27 @@ final class LessonOffers {
             "lesson.copy",
             title,
             "lesson.copy." + demonstration.name(),
-            () -> desk.copy(demonstration)));
+            () -> desk.copy(demonstration)),
+        "wrap");
+    row.add(
+        Lettering.paragraph(demonstration.about().in(words.locale()), theme.note(), p.ink()),
+        "span, growx, wmin 0");
     return row;
   }
 
   /** A file of one's own. */
-  static JPanel file(Theme theme, Wording words, LessonDesk desk, Path file) {
+  static JPanel file(Theme theme, Wording words, LessonDesk desk, LessonDesk.Own own) {
     JPanel row =
         new JPanel(new MigLayout("insets 0, gap 6 4, fillx, novisualpadding", "[grow,fill][][]"));
     row.setOpaque(false);
+    Path file = own.file();
+    String title = own.title();
     String name = String.valueOf(file.getFileName());
-    var label = Lettering.paragraph(name, theme.body(), theme.palette().ink());
+    var label = Lettering.paragraph(title, theme.heading(), theme.palette().ink());
     label.setToolTipText(file.toString());
     row.add(label, "wmin 0");
-    row.add(button(words, "lesson.begin", name, "lesson.file." + name, () -> desk.show(file)));
-    row.add(button(words, "lesson.edit", name, "lesson.edit." + name, () -> desk.edit(file)));
+    row.add(button(words, "lesson.begin", title, "lesson.file." + name, () -> desk.show(file)));
+    row.add(button(words, "lesson.edit", title, "lesson.edit." + name, () -> desk.edit(file)));
     return row;
   }
 

@@ -13,13 +13,13 @@ import java.awt.Font;
 import java.awt.Point;
 import java.awt.Rectangle;
 import java.awt.event.HierarchyEvent;
-import java.nio.file.Path;
 import java.util.List;
 import java.util.Set;
 import java.util.function.BooleanSupplier;
 import java.util.function.Consumer;
 import javax.swing.BorderFactory;
 import javax.swing.JButton;
+import javax.swing.JComponent;
 import javax.swing.JPanel;
 import javax.swing.SwingUtilities;
 import org.jspecify.annotations.Nullable;
@@ -40,18 +40,31 @@ final class LessonPanel extends JPanel {
   private final JPanel head;
   private final JPanel foot;
   private @Nullable JButton onward;
+
+  /** What came out: the answer that is right, or else the explanation; null before. */
+  private @Nullable JComponent came;
+
   private @Nullable transient LessonView shown;
+  private final JComponent below;
   private boolean listed;
   private boolean notes;
-  private transient List<Path> listedFiles = List.of();
+  private transient List<LessonDesk.Own> listedFiles = List.of();
 
+  /**
+   * A player.
+   *
+   * @param light lights parts of the drawing
+   * @param mayBegin whether the bench may be left for a demonstration
+   * @param below stands below the list of demonstrations
+   */
   LessonPanel(
       Theme theme,
       Wording words,
       LessonModel model,
       Consumer<Set<DrawnPart>> light,
       BooleanSupplier mayBegin,
-      LessonDesk desk) {
+      LessonDesk desk,
+      JComponent below) {
     super(new BorderLayout());
     this.theme = theme;
     this.words = words;
@@ -59,6 +72,7 @@ final class LessonPanel extends JPanel {
     this.light = light;
     this.mayBegin = mayBegin;
     this.desk = desk;
+    this.below = below;
     setOpaque(false);
     sheet = new LessonSheet(theme);
     column = sheet.said();
@@ -90,7 +104,7 @@ final class LessonPanel extends JPanel {
     if (at == null) {
       if (model.preparing()) {
         waiting();
-      } else if (mayOffer() && (!listed || !listedFiles.equals(desk.recent()))) {
+      } else if (mayOffer() && (!listed || !listedFiles.equals(desk.own()))) {
         offer();
       }
       return;
@@ -135,16 +149,12 @@ final class LessonPanel extends JPanel {
 
   private void offer() {
     listed = true;
-    listedFiles = desk.recent();
+    listedFiles = desk.own();
     shown = null;
     light.accept(Set.of());
     clear();
-    var p = theme.palette();
-    column.add(
-        Lettering.paragraph(words.text("lesson.choose"), theme.body(), p.softInk()),
-        "gaptop 8, growx, wmin 0, wrap");
-    column.add(LessonOffers.desk(words, desk), "growx 0, wrap");
-    for (Path file : listedFiles) {
+    column.add(LessonOffers.desk(theme, words, desk), "growx, wmin 0, wrap");
+    for (LessonDesk.Own file : listedFiles) {
       column.add(LessonOffers.file(theme, words, desk, file), "growx, wmin 0, wrap");
     }
     for (Demonstration demonstration : ShippedDemonstrations.all()) {
@@ -156,8 +166,9 @@ final class LessonPanel extends JPanel {
           };
       column.add(
           LessonOffers.shipped(theme, words, desk, demonstration, begin),
-          "gaptop 6, growx, wmin 0, wrap");
+          "gaptop 4, growx, wmin 0, wrap");
     }
+    column.add(below, "gaptop 8, growx, wmin 0");
     redraw();
   }
 
@@ -170,19 +181,22 @@ final class LessonPanel extends JPanel {
     Point place = sheet.place();
     clear();
     var p = theme.palette();
-    head.add(
+    JPanel names = new JPanel(new BorderLayout());
+    names.setOpaque(false);
+    names.add(
         Lettering.paragraph(view.title() + " · " + view.position(), theme.note(), p.softInk()),
-        BorderLayout.CENTER);
+        BorderLayout.NORTH);
+    names.add(Lettering.paragraph(view.heading(), theme.second(), p.ink()), BorderLayout.CENTER);
+    head.add(names, BorderLayout.CENTER);
     head.add(button("lesson.stop", model::end, true), BorderLayout.EAST);
-    column.add(Lettering.paragraph(view.heading(), theme.second(), p.ink()), "growx, wmin 0, wrap");
     column.add(Lettering.paragraph(view.say(), theme.lesson(), p.ink()), "growx, wmin 0, wrap");
     if (!view.ask().isEmpty()) {
       ask(view, view.revealed() ? column : sheet.asked());
     }
     if (!view.explanation().isEmpty()) {
-      column.add(
-          Lettering.paragraph(view.explanation(), theme.lesson(), p.ink()),
-          "gaptop 8, growx, wmin 0, wrap");
+      JComponent explanation = Lettering.paragraph(view.explanation(), theme.lesson(), p.ink());
+      column.add(explanation, "gaptop 8, growx, wmin 0, wrap");
+      came = came == null ? explanation : came;
     }
     if (notes && model.at() != null) {
       CautionPlate plate = new CautionPlate(theme, words.text("lesson.notes"));
@@ -212,7 +226,7 @@ final class LessonPanel extends JPanel {
     if (stays) {
       sheet.place(place);
     } else {
-      sheet.place(view.revealed());
+      sheet.begin(came);
       // where the panels scroll as well, a step is brought into sight
       SwingUtilities.invokeLater(
           () -> scrollRectToVisible(new Rectangle(0, 0, getWidth(), getHeight())));
@@ -220,6 +234,7 @@ final class LessonPanel extends JPanel {
   }
 
   private void clear() {
+    came = null;
     head.removeAll();
     sheet.clear();
     foot.removeAll();
@@ -234,7 +249,8 @@ final class LessonPanel extends JPanel {
       int index = k;
       ChoiceRow row = new ChoiceRow(theme, words, view.choices().get(k), () -> model.vote(index));
       row.setEnabled(view.takesVotes());
-      into.add(row, "growx, wmin 0, wrap");
+      into.add(row, "growx, wmin 0, wrap 2");
+      came = view.choices().get(k).right() ? row : came;
     }
   }
 

@@ -5,9 +5,11 @@ import java.awt.Dimension;
 import java.awt.Point;
 import java.awt.Rectangle;
 import javax.swing.BorderFactory;
+import javax.swing.JComponent;
 import javax.swing.JPanel;
 import javax.swing.JScrollPane;
 import javax.swing.SwingUtilities;
+import org.jspecify.annotations.Nullable;
 
 /**
  * What a step says, and below it what it asks. Where both have no room the saying is scrolled, so
@@ -18,7 +20,7 @@ final class LessonSheet extends JPanel {
 
   private static final long serialVersionUID = 1L;
 
-  /** The saying keeps a heading and two lines of text (px). */
+  /** The saying keeps three lines of text (px). */
   private static final double LEAST_SAID = 54;
 
   private final Column said;
@@ -68,12 +70,17 @@ final class LessonSheet extends JPanel {
     SwingUtilities.invokeLater(() -> saidPane.getViewport().setViewPosition(place));
   }
 
-  /** Scrolls to its beginning or its end, once it is laid out. */
-  void place(boolean end) {
-    int y = end ? Integer.MAX_VALUE / 2 : 0;
+  /**
+   * Scrolls to its beginning, once it is laid out; or as far to its end as all of one thing is
+   * still seen.
+   */
+  void begin(@Nullable JComponent thing) {
     SwingUtilities.invokeLater(
         () -> {
-          said.scrollRectToVisible(new Rectangle(0, y, 1, 1));
+          said.scrollRectToVisible(new Rectangle(0, thing == null ? 0 : said.getHeight(), 1, 1));
+          if (thing != null) {
+            said.scrollRectToVisible(thing.getBounds());
+          }
           asked.scrollRectToVisible(new Rectangle(0, 0, 1, 1));
         });
   }

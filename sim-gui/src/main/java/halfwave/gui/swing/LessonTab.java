@@ -1,11 +1,7 @@
 package halfwave.gui.swing;
 
 import halfwave.gui.presentation.State;
-import java.awt.BorderLayout;
 import java.awt.CardLayout;
-import java.util.function.BooleanSupplier;
-import javax.swing.BorderFactory;
-import javax.swing.JPanel;
 
 /** What an instructor teaches with: demonstrations, or a bench whose fault a class has to find. */
 final class LessonTab extends TabSheet {
@@ -16,28 +12,19 @@ final class LessonTab extends TabSheet {
 
   private final SealPanel offer;
   private final SealPanel seal;
-  private final transient BooleanSupplier showing;
 
   /**
    * A desk.
    *
+   * @param player plays demonstrations, or lists them with the offer below
    * @param offer offers to hide the bench
    * @param seal the same while it is hidden, and afterwards
-   * @param showing whether a demonstration is under way
    */
-  LessonTab(
-      Theme theme, LessonPanel player, SealPanel offer, SealPanel seal, BooleanSupplier showing) {
+  LessonTab(Theme theme, LessonPanel player, SealPanel offer, SealPanel seal) {
     super(new CardLayout());
     this.offer = offer;
     this.seal = seal;
-    this.showing = showing;
-    JPanel lesson = new JPanel(new BorderLayout());
-    lesson.setOpaque(false);
-    lesson.add(player, BorderLayout.CENTER);
-    int pad = theme.px(4);
-    offer.setBorder(BorderFactory.createEmptyBorder(pad, pad, pad, pad));
-    lesson.add(offer, BorderLayout.SOUTH);
-    add(lesson, LESSON);
+    add(player, LESSON);
     Column column = new Column(theme);
     column.add(seal, "growx, wmin 0");
     add(column.scrolled(), SEAL);
@@ -49,7 +36,6 @@ final class LessonTab extends TabSheet {
 
   private void fill(State state) {
     boolean sealed = state.seal() != null;
-    offer.setVisible(!showing.getAsBoolean());
     if (!sealed) {
       offer.show(state);
     }

@@ -59,10 +59,11 @@ final class PanelMaker {
     tabs.addTab(words.text("tab.faults"), covered.get(2));
     tabs.addTab(words.text("tab.work"), work);
     tabs.addTab(words.text("tab.part"), parts);
+    SealPanel offer = seal();
     LessonPanel player =
-        new LessonPanel(theme, words, models.lesson(), drawing::light, files::mayLeave, editing);
-    LessonTab desk =
-        new LessonTab(theme, player, seal(), seal(), () -> models.lesson().at() != null);
+        new LessonPanel(
+            theme, words, models.lesson(), drawing::light, files::mayLeave, editing, offer);
+    LessonTab desk = new LessonTab(theme, player, offer, seal());
     editing.dress(theme, words, player, () -> tabs.setSelectedComponent(desk), files::mayLeave);
     tabs.addTab(words.text("tab.lesson"), desk);
     Late<EvidencePanel> evidence = new Late<>(this::evidence);

@@ -16,6 +16,7 @@ import java.awt.Point;
 import java.awt.Rectangle;
 import java.awt.event.ComponentAdapter;
 import java.awt.event.ComponentEvent;
+import java.awt.event.InputEvent;
 import java.awt.event.KeyEvent;
 import java.awt.event.MouseEvent;
 import java.awt.event.WindowAdapter;
@@ -25,6 +26,8 @@ import javax.swing.JComponent;
 import javax.swing.JFrame;
 import javax.swing.JLayer;
 import javax.swing.JPanel;
+import javax.swing.KeyStroke;
+import javax.swing.ToolTipManager;
 import javax.swing.WindowConstants;
 import javax.swing.plaf.LayerUI;
 import org.jspecify.annotations.Nullable;
@@ -153,6 +156,8 @@ final class Projector {
             ProjectorPanel.line(scale));
     // arrow keys are the demonstration's here, and not the rod's
     made.setFocusable(false);
+    // names beside the pointer are too small for a class, and would stay on a blank wall
+    ToolTipManager.sharedInstance().unregisterComponent(made);
     ProjectorPanel shown =
         new ProjectorPanel(ProjectorPanel.theme(theme, scale), words, made, scale);
     int width = (int) Math.round(height * WIDTH_OVER_HEIGHT);
@@ -197,13 +202,19 @@ final class Projector {
       int answer = k;
       key(KeyEvent.VK_1 + k, () -> vote(answer));
       key(KeyEvent.VK_A + k, () -> vote(answer));
+      KeyStroke less = KeyStroke.getKeyStroke(KeyEvent.VK_A + k, InputEvent.SHIFT_DOWN_MASK);
+      key(less, () -> takeBackVote(answer));
     }
   }
 
   private void key(int code, Runnable action) {
+    key(KeyStroke.getKeyStroke(code, 0), action);
+  }
+
+  private void key(KeyStroke stroke, Runnable action) {
     JComponent root = frame.getRootPane();
-    Keys.bind(root, JComponent.WHEN_ANCESTOR_OF_FOCUSED_COMPONENT, code, action);
-    Keys.bind(root, JComponent.WHEN_IN_FOCUSED_WINDOW, code, action);
+    Keys.bind(root, JComponent.WHEN_ANCESTOR_OF_FOCUSED_COMPONENT, stroke, action);
+    Keys.bind(root, JComponent.WHEN_IN_FOCUSED_WINDOW, stroke, action);
   }
 
   /** Without a demonstration the space bar stops the clock and lets it run, as in the window. */
@@ -225,6 +236,12 @@ final class Projector {
   private void vote(int answer) {
     if (presenter.asking()) {
       lesson.vote(answer);
+    }
+  }
+
+  private void takeBackVote(int answer) {
+    if (presenter.asking()) {
+      lesson.takeBackVote(answer);
     }
   }
 

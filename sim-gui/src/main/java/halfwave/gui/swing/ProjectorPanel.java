@@ -245,6 +245,8 @@ final class ProjectorPanel extends JPanel {
   /** The class goes on seeing this picture; what is done meanwhile is not seen. */
   boolean freeze() {
     if (frozen == null) {
+      keys.setText(words.text("projector.keys-frozen"));
+      keys.setForeground(theme.palette().ink());
       BufferedImage image =
           new BufferedImage(
               Math.max(1, getWidth()), Math.max(1, getHeight()), BufferedImage.TYPE_INT_RGB);
@@ -254,6 +256,7 @@ final class ProjectorPanel extends JPanel {
       frozen = image;
     } else {
       frozen = null;
+      keys.setForeground(theme.palette().hairline());
     }
     repaint();
     return frozen != null;

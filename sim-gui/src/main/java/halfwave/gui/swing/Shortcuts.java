@@ -63,6 +63,7 @@ final class Shortcuts {
       int answer = k;
       types(KeyStroke.getKeyStroke((char) ('1' + k)), () -> lesson.vote(answer));
       types(KeyStroke.getKeyStroke((char) ('a' + k)), () -> lesson.vote(answer));
+      types(KeyStroke.getKeyStroke((char) ('A' + k)), () -> lesson.takeBackVote(answer));
     }
     for (int k = 0; k < panels.charts().count(); k++) {
       int index = k;

@@ -2,6 +2,7 @@ package halfwave.gui.presentation;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import halfwave.board.Stage;
 import halfwave.io.ShippedDemonstrations;
 import halfwave.lesson.Demonstration;
 import halfwave.lesson.Playthrough;
@@ -85,6 +86,39 @@ class LessonModelTest {
     assertThat(at().stepIndex()).as("before the first step there is none").isZero();
   }
 
+  /** The timeline tells what nobody watched, or begins anew where nothing was played. */
+  @Test
+  void recordsTheRestOfWhatWasCutShort() {
+    lesson.begin(SHOWN);
+    lesson.jump(5);
+    lesson.forward();
+    bench.want(new Intent.Pass(500));
+    lesson.forward();
+    assertThat(at().stepIndex()).isEqualTo(6);
+    assertThat(bench.moment()).isEqualTo(MOMENTS.get(6));
+    assertThat(bench.shown().recording().samples())
+        .anyMatch(s -> s.stage() == Stage.SOFT_LOCKOUT)
+        .noneMatch(s -> s.timeMillis() > MOMENTS.get(6).timeMillis());
+    lesson.jump(9);
+    assertThat(bench.shown().recording()).isEqualTo(Recording.EMPTY);
+  }
+
+  @Test
+  void goesBackFromAnAnswerToItsQuestionAndKeepsTheVotes() {
+    lesson.begin(SHOWN);
+    lesson.jump(1);
+    lesson.vote(2);
+    lesson.forward();
+    bench.want(new Intent.Pass(500));
+    lesson.back();
+    assertThat(at().stepIndex()).isEqualTo(1);
+    assertThat(at().revealed()).isFalse();
+    assertThat(at().tally().get(2)).isEqualTo(1);
+    assertThat(bench.moment()).isEqualTo(MOMENTS.get(1));
+    lesson.back();
+    assertThat(at().stepIndex()).isZero();
+  }
+
   @Test
   void countsVotesUntilTheAnswerIsOut() {
     lesson.begin(SHOWN);
@@ -94,6 +128,11 @@ class LessonModelTest {
     lesson.vote(1);
     lesson.vote(99);
     assertThat(at().tally().subList(0, 2)).containsExactly(1, 2);
+    lesson.takeBackVote(0);
+    lesson.takeBackVote(0);
+    lesson.takeBackVote(99);
+    assertThat(at().tally().get(0)).as("never below zero").isZero();
+    lesson.vote(0);
     lesson.forward();
     lesson.vote(0);
     assertThat(at().tally().get(0)).as("the answer is out").isEqualTo(1);

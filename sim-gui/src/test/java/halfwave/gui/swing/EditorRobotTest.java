@@ -158,6 +158,10 @@ class EditorRobotTest extends WithWindow {
     menu("menu-editor.close");
     open.await("the editor's end", () -> !hand.there("editor.status"));
     open.await("the bench", () -> open.workbench().shown().moment().bench().equals(before.bench()));
+    String title = saved.title().in(Locale.ENGLISH);
+    open.await(
+        "its title in the list",
+        () -> Hand.look(JTextArea.class, a -> title.equals(a.getText())).isPresent());
     press("lesson.file.warm-room.halfwave");
     open.await("the player", () -> hand.there("vote.A"));
     press("lesson.forward");

@@ -3,15 +3,19 @@ package halfwave.gui.swing;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import halfwave.gui.presentation.Settings;
+import halfwave.io.ShippedDemonstrations;
+import halfwave.lesson.Demonstration;
 import java.awt.Dimension;
 import java.awt.Rectangle;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.stream.Stream;
 import javax.swing.AbstractButton;
 import javax.swing.JComponent;
 import javax.swing.JTabbedPane;
+import javax.swing.JTextArea;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -27,12 +31,13 @@ class LessonInSightRobotTest {
    * @param language its language
    * @param width its width (px)
    * @param height its height (px)
+   * @param offered so many demonstrations of the list are seen at once, at least
    */
-  record Case(String language, int width, int height) {}
+  record Case(String language, int width, int height, int offered) {}
 
   static Stream<Case> cases() {
     return Stream.of("en", "es")
-        .flatMap(l -> Stream.of(new Case(l, 1440, 900), new Case(l, 1024, 700)));
+        .flatMap(l -> Stream.of(new Case(l, 1440, 900, 3), new Case(l, 1024, 700, 2)));
   }
 
   @ParameterizedTest
@@ -58,6 +63,7 @@ class LessonInSightRobotTest {
             return null;
           });
       open.settle();
+      assertThat(offered(hand)).isGreaterThanOrEqualTo(window.offered());
       press(hand, "lesson.a-dirty-rod");
       int questions = 0;
       for (int step = 0; step < 4; step++) {
@@ -66,9 +72,13 @@ class LessonInSightRobotTest {
           open.settle();
           open.settle();
           assertThat(hidden(hand)).as("step %s", step).isEmpty();
+          assertThat(linesSaid(step, window.language())).as("step %s", step).isGreaterThan(2.9);
           questions++;
           press(hand, "lesson.forward");
           open.await("the answer", () -> ready(hand));
+          open.settle();
+          open.settle();
+          assertThat(rightAnswerIsWhole()).as("answer of step %s", step).isTrue();
         }
         press(hand, "lesson.forward");
       }
@@ -88,6 +98,34 @@ class LessonInSightRobotTest {
         () -> {
           hand.now(AbstractButton.class, name).doClick(0);
           return null;
+        });
+  }
+
+  /** Demonstrations of the list that can be begun without scrolling. */
+  private static long offered(Hand hand) {
+    return ShippedDemonstrations.all().stream()
+        .map(d -> hand.now(AbstractButton.class, "lesson." + d.name()))
+        .filter(b -> OpenWindow.onScreen(() -> b.getVisibleRect().height == b.getHeight()))
+        .count();
+  }
+
+  /** Lines that are seen of the text to read aloud. */
+  private static double linesSaid(int step, String language) {
+    Demonstration d = ShippedDemonstrations.named("a-dirty-rod").orElseThrow();
+    String said = d.steps().get(step).say().in(Locale.forLanguageTag(language));
+    JTextArea text = Hand.look(JTextArea.class, a -> said.equals(a.getText())).orElseThrow();
+    return OpenWindow.onScreen(
+        () ->
+            text.getVisibleRect().height
+                / (double) text.getFontMetrics(text.getFont()).getHeight());
+  }
+
+  private static boolean rightAnswerIsWhole() {
+    JTextArea text = Hand.look(JTextArea.class, a -> a.getText().startsWith("✓ ")).orElseThrow();
+    return OpenWindow.onScreen(
+        () -> {
+          JComponent row = (JComponent) text.getParent();
+          return row.getVisibleRect().height == row.getHeight();
         });
   }
 

@@ -20,6 +20,7 @@ import java.awt.Component;
 import java.awt.Container;
 import java.awt.Font;
 import java.awt.Rectangle;
+import java.awt.event.InputEvent;
 import java.awt.event.KeyEvent;
 import java.awt.font.FontRenderContext;
 import java.awt.image.BufferedImage;
@@ -32,6 +33,7 @@ import java.util.Objects;
 import java.util.stream.Stream;
 import javax.swing.JLabel;
 import javax.swing.JTextArea;
+import javax.swing.ToolTipManager;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -122,7 +124,7 @@ class ProjectorRobotTest {
   void whatADemonstrationSaysFitsOnTheWall(String language) throws Exception {
     Wording words = Wording.of(Locale.forLanguageTag(language), UnitSystem.METRIC);
     List<String> cut = new ArrayList<>();
-    try (OpenWindow open = OpenWindow.plain(folder)) {
+    try (OpenWindow open = OpenWindow.with(folder, OpenWindow.PLAIN.withLanguage(language))) {
       ProjectorPanel panel = onWall(open, 1280, 720);
       State state = open.shown();
       for (Demonstration d : ShippedDemonstrations.all()) {
@@ -252,7 +254,17 @@ class ProjectorRobotTest {
       hand.key(KeyEvent.VK_B);
       hand.key(KeyEvent.VK_2);
       hand.key(KeyEvent.VK_D);
+      hand.key(KeyEvent.VK_A);
+      hand.key(KeyEvent.VK_A, InputEvent.SHIFT_DOWN_MASK);
+      hand.key(KeyEvent.VK_C, InputEvent.SHIFT_DOWN_MASK);
       assertThat(at(open).tally()).containsExactly(0, 2, 0, 1);
+      hand.key(KeyEvent.VK_RIGHT);
+      hand.key(KeyEvent.VK_LEFT);
+      open.await("the question again", () -> !at(open).revealed());
+      assertThat(at(open).stepIndex()).isEqualTo(1);
+      assertThat(at(open).tally()).as("votes stay").containsExactly(0, 2, 0, 1);
+      assertThat(OpenWindow.onScreen(() -> said(panel)))
+          .contains(d.steps().get(1).question().ask().in(Locale.ENGLISH));
       var rod = open.shown().moment().bench().condition().rodPosition();
       hand.key(KeyEvent.VK_RIGHT);
       assertThat(at(open).revealed()).isTrue();
@@ -260,21 +272,29 @@ class ProjectorRobotTest {
       assertThat(OpenWindow.onScreen(() -> said(panel)))
           .as("votes stay beside the answer")
           .contains("Votes: A\u20090 · B\u20092 · C\u20090 · D\u20091");
-      assertThat(OpenWindow.onScreen(() -> ((JLabel) find(panel, "projector.keys")).getText()))
-          .contains("next", "count hands", "Esc");
+      assertThat(keys(panel)).contains("next", "count hands", "Esc");
       assertThat(open.shown().moment().bench().condition().rodPosition())
           .as("an arrow steps and does not move the rod")
           .isEqualTo(rod);
       hand.key(KeyEvent.VK_F);
+      assertThat(keys(panel)).as("a picture that stands still says so").startsWith("Frozen");
       open.want(new Intent.StepOn(5000L));
       String frozen =
           OpenWindow.onScreen(() -> ((JLabel) find(panel, "projector.reading")).getText());
       hand.key(KeyEvent.VK_F);
       open.settle();
       assertThat(frozen).isNotBlank();
+      assertThat(keys(panel)).contains("next");
+      assertThat(find(panel, "drawing").getMouseListeners())
+          .as("no small name beside the pointer stays on the wall")
+          .noneMatch(ToolTipManager.class::isInstance);
       hand.key(KeyEvent.VK_ESCAPE);
       assertThat(OpenWindow.onScreen(() -> open.window().projector() == null)).isTrue();
     }
+  }
+
+  private static String keys(ProjectorPanel panel) {
+    return OpenWindow.onScreen(() -> ((JLabel) find(panel, "projector.keys")).getText());
   }
 
   private static List<String> said(ProjectorPanel panel) {
