@@ -105,8 +105,12 @@ class QuizRobotTest extends WithWindow {
     assertThat(onDisk().calls().get(0).conclusion()).isNotNull();
     assertThat(hand.now(AbstractButton.class, "visit.act").isEnabled()).isFalse();
 
+    hands.offer(0, "gap");
     hand.click("quiz.go.after-the-move");
     hands.idle();
+    assertThat(OpenWindow.onScreen(() -> hand.now(JList.class, "visit.checks").getSelectedIndex()))
+        .as("nothing of the call before is chosen any more")
+        .isZero();
     hands.offer(1, "by hand");
     hand.click("visit.act");
     hands.idle();
