@@ -51,6 +51,7 @@ import halfwave.work.MeterTest;
 import halfwave.work.Preparation;
 import halfwave.work.Proviso;
 import halfwave.work.Repair;
+import halfwave.work.StillOn;
 import halfwave.work.Tool;
 import halfwave.work.Work;
 import java.math.BigDecimal;
@@ -99,6 +100,7 @@ public final class Sentences {
           Tool.class,
           Hazard.class,
           Caution.class,
+          StillOn.class,
           Look.class,
           Finding.class,
           MeterTest.class,

@@ -1,5 +1,6 @@
 package halfwave.grading;
 
+import halfwave.board.Ignition;
 import halfwave.diagnosis.Cause;
 import halfwave.fault.FaultKind;
 import halfwave.work.FurnacePart;
@@ -13,6 +14,17 @@ import java.util.Set;
 public final class Places {
 
   private Places() {}
+
+  /** The parts at which any fault can sit on an appliance that lights its gas so. */
+  public static Set<FurnacePart> all(Ignition ignition) {
+    Set<FurnacePart> places = EnumSet.noneOf(FurnacePart.class);
+    for (FaultKind kind : FaultKind.values()) {
+      Repair.curing(kind).stream()
+          .filter(r -> r.possibleAt(ignition))
+          .forEach(r -> places.add(r.part()));
+    }
+    return places;
+  }
 
   /** The parts at which a cause is put right; none for nothing wrong. */
   public static Set<FurnacePart> of(Cause cause) {

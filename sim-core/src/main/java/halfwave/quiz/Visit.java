@@ -176,7 +176,7 @@ public final class Visit {
       return cock.on() && signal ? Caution.NEVER_BYPASS : null;
     }
     Work work = work(move);
-    boolean live = work != null && ((work.powerOff() && power) || (work.gasOff() && gas));
+    boolean live = work != null && work.stillOn(power, gas).isPresent();
     return live ? Caution.OFF_BEFORE_OPENING : null;
   }
 

@@ -5,6 +5,7 @@ import halfwave.quantity.RejectedValueException.Allowed;
 import java.util.Collections;
 import java.util.EnumSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 
 /**
@@ -45,6 +46,11 @@ public record Access(
   /** Both power and gas have to be off. */
   static Access off(int ownMinutes, int ownFasteners, Tool tool, Cover... covers) {
     return new Access(List.of(covers), ownMinutes, ownFasteners, tool, true, true);
+  }
+
+  /** What is on that has to be off on the way, with power and gas as they are; or nothing. */
+  public Optional<StillOn> stillOn(boolean power, boolean gas) {
+    return StillOn.of(power && powerOff, gas && gasOff);
   }
 
   /** Minutes to the part and back. */

@@ -57,6 +57,11 @@ public sealed interface Work permits Look, MeterTest, Repair, Handling {
     return part().access().gasOff();
   }
 
+  /** What is on that has to be off meanwhile, with power and gas as they are; or nothing. */
+  default Optional<StillOn> stillOn(boolean power, boolean gas) {
+    return StillOn.of(power && powerOff(), gas && gasOff());
+  }
+
   /** Whether the burners have to burn meanwhile. */
   default boolean needsFlame() {
     return false;

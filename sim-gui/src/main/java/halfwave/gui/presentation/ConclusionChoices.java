@@ -2,6 +2,7 @@ package halfwave.gui.presentation;
 
 import halfwave.board.Ignition;
 import halfwave.fault.FaultKind;
+import halfwave.grading.Places;
 import halfwave.gui.presentation.VisitDraft.Said;
 import halfwave.quiz.ServiceCall;
 import halfwave.work.FurnacePart;
@@ -67,7 +68,7 @@ public record ConclusionChoices(
     return new ConclusionChoices(
         causes,
         with(words.text("visit.no-second"), kinds),
-        with(open, Stream.of(FurnacePart.values()).map(p -> named(p, words)).toList()),
+        with(open, Places.all(ignition).stream().map(p -> named(p, words)).toList()),
         with(
             open,
             Stream.of(Repair.values())

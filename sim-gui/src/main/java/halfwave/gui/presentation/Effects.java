@@ -24,6 +24,7 @@ import halfwave.sequence.Scenes;
 import halfwave.sequence.Segment;
 import halfwave.sequence.Sequence;
 import halfwave.sequence.Subjects;
+import halfwave.work.Caution;
 import halfwave.work.Handling;
 import halfwave.work.Look;
 import halfwave.work.Repair;
@@ -303,12 +304,13 @@ final class Effects {
     } else if (work instanceof Handling handling) {
       after = acted(state, List.of(new Deed.Mishandle(handling)), 0);
     }
-    return after.refusal() == null ? noted(after, work, found) : after;
+    return after.refusal() == null ? noted(after, work, found, WorkDone.danger(work, now)) : after;
   }
 
-  private static State noted(State state, Work work, @Nullable Enum<?> found) {
+  private static State noted(
+      State state, Work work, @Nullable Enum<?> found, @Nullable Caution danger) {
     List<WorkDone> longer = new ArrayList<>(state.standing().work());
-    longer.add(new WorkDone(state.moment().timeMillis(), work, found));
+    longer.add(new WorkDone(state.moment().timeMillis(), work, found, danger));
     return state.with(state.standing().with(longer), state.readout());
   }
 

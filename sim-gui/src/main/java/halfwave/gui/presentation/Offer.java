@@ -9,10 +9,12 @@ import halfwave.quiz.Temptation;
 import halfwave.work.Caution;
 import halfwave.work.FurnacePart;
 import halfwave.work.Repair;
+import halfwave.work.StillOn;
 import halfwave.work.Work;
 import java.util.Comparator;
 import java.util.EnumSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
 
@@ -28,6 +30,28 @@ import java.util.stream.Stream;
  */
 public record Offer(
     Move move, FurnacePart part, String place, String name, String costs, List<String> cautions) {
+
+  /**
+   * What is on that has to be off for it, in a sentence; empty where all is as it has to be. What
+   * nobody may do needs off what its part needs: it stands among the rest.
+   */
+  public String stillOn(boolean power, boolean gas, Wording words) {
+    return needs(power, gas)
+        .map(
+            on ->
+                words.text(
+                    "visit.still-on", words.heading(on), words.heading(Caution.OFF_BEFORE_OPENING)))
+        .orElse("");
+  }
+
+  private Optional<StillOn> needs(boolean power, boolean gas) {
+    if (move instanceof Move.Checked checked) {
+      return checked.check().work().flatMap(w -> w.stillOn(power, gas));
+    }
+    return move instanceof Move.Repaired repaired
+        ? repaired.repair().stillOn(power, gas)
+        : part.access().stillOn(power, gas);
+  }
 
   /** At the part itself, for what nobody has ever timed. */
   private static final int MINUTES = 2;

@@ -11,7 +11,6 @@ import halfwave.work.Look;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
-import org.jspecify.annotations.Nullable;
 
 /**
  * A bench that a class has to diagnose, as the class sees it.
@@ -142,8 +141,6 @@ public record SealView(
     if (work == null) {
       return step.said() == null ? "" : words.sentences().sentence(step.said());
     }
-    String name = words.heading((Enum<?>) work.work());
-    @Nullable Enum<?> found = work.found();
-    return found == null ? name : words.text("work.found", name, words.sentences().name(found));
+    return work.said(words);
   }
 }

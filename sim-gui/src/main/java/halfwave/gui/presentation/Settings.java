@@ -19,6 +19,7 @@ import org.jspecify.annotations.Nullable;
  * @param sheet what is printed on, or null: what offices of the country use
  * @param place where the window is and what is in front in it
  * @param recent bench files, the latest first
+ * @param folder where a file of any kind was last opened or saved, or null
  * @param lessons what concerns demonstrations
  */
 public record Settings(
@@ -31,6 +32,7 @@ public record Settings(
     @Nullable PaperSize sheet,
     Place place,
     List<Path> recent,
+    @Nullable Path folder,
     Lessons lessons) {
 
   private static final int MOST_RECENT = 8;
@@ -102,6 +104,7 @@ public record Settings(
           null,
           Place.FIRST,
           List.of(),
+          null,
           Lessons.NONE);
 
   /** Takes copies. */
@@ -111,6 +114,9 @@ public record Settings(
 
   /** The folder that a file was last opened in or saved to, or null: none was yet. */
   public @Nullable Path lastFolder() {
+    if (folder != null) {
+      return folder;
+    }
     return recent.isEmpty() ? null : recent.get(0).getParent();
   }
 
@@ -122,49 +128,99 @@ public record Settings(
   /** In another language. */
   public Settings withLanguage(String other) {
     return new Settings(
-        other, units, dark, motion, textRatio, cautionsSeen, sheet, place, recent, lessons);
+        other, units, dark, motion, textRatio, cautionsSeen, sheet, place, recent, folder, lessons);
   }
 
   /** With other units. */
   public Settings withUnits(UnitSystem other) {
     return new Settings(
-        language, other, dark, motion, textRatio, cautionsSeen, sheet, place, recent, lessons);
+        language,
+        other,
+        dark,
+        motion,
+        textRatio,
+        cautionsSeen,
+        sheet,
+        place,
+        recent,
+        folder,
+        lessons);
   }
 
   /** Dark or light. */
   public Settings withDark(boolean other) {
     return new Settings(
-        language, units, other, motion, textRatio, cautionsSeen, sheet, place, recent, lessons);
+        language,
+        units,
+        other,
+        motion,
+        textRatio,
+        cautionsSeen,
+        sheet,
+        place,
+        recent,
+        folder,
+        lessons);
   }
 
   /** With a flame that moves, or one that stands. */
   public Settings withMotion(boolean other) {
     return new Settings(
-        language, units, dark, other, textRatio, cautionsSeen, sheet, place, recent, lessons);
+        language,
+        units,
+        dark,
+        other,
+        textRatio,
+        cautionsSeen,
+        sheet,
+        place,
+        recent,
+        folder,
+        lessons);
   }
 
   /** With larger or smaller type (1). */
   public Settings withTextRatio(double other) {
     return new Settings(
-        language, units, dark, motion, other, cautionsSeen, sheet, place, recent, lessons);
+        language, units, dark, motion, other, cautionsSeen, sheet, place, recent, folder, lessons);
   }
 
   /** After the cautions were read. */
   public Settings withCautionsSeen() {
     return new Settings(
-        language, units, dark, motion, textRatio, true, sheet, place, recent, lessons);
+        language, units, dark, motion, textRatio, true, sheet, place, recent, folder, lessons);
   }
 
   /** With other sheets to print on. */
   public Settings withSheet(PaperSize other) {
     return new Settings(
-        language, units, dark, motion, textRatio, cautionsSeen, other, place, recent, lessons);
+        language,
+        units,
+        dark,
+        motion,
+        textRatio,
+        cautionsSeen,
+        other,
+        place,
+        recent,
+        folder,
+        lessons);
   }
 
   /** With the window elsewhere, or with something else in front. */
   public Settings withPlace(Place other) {
     return new Settings(
-        language, units, dark, motion, textRatio, cautionsSeen, sheet, other, recent, lessons);
+        language,
+        units,
+        dark,
+        motion,
+        textRatio,
+        cautionsSeen,
+        sheet,
+        other,
+        recent,
+        folder,
+        lessons);
   }
 
   /** With one more file that was opened or saved. */
@@ -179,13 +235,40 @@ public record Settings(
         sheet,
         place,
         latest(file, recent),
+        file.getParent(),
+        lessons);
+  }
+
+  /** After a file was opened in or saved to that folder. */
+  public Settings withFolder(Path other) {
+    return new Settings(
+        language,
+        units,
+        dark,
+        motion,
+        textRatio,
+        cautionsSeen,
+        sheet,
+        place,
+        recent,
+        other,
         lessons);
   }
 
   /** With something else remembered of demonstrations. */
   public Settings withLessons(Lessons other) {
     return new Settings(
-        language, units, dark, motion, textRatio, cautionsSeen, sheet, place, recent, other);
+        language,
+        units,
+        dark,
+        motion,
+        textRatio,
+        cautionsSeen,
+        sheet,
+        place,
+        recent,
+        folder,
+        other);
   }
 
   private static List<Path> latest(Path file, List<Path> before) {

@@ -58,6 +58,7 @@ public final class SettingsFile {
           PaperSize.of(n.path("sheet").asText()).orElse(null),
           place(n),
           recent(n),
+          n.path("folder").isTextual() ? Path.of(n.path("folder").asText()) : null,
           new Settings.Lessons(frame(lessons), recent(lessons)));
     } catch (IOException | UncheckedIOException | InvalidPathException e) {
       return Settings.FIRST;
@@ -102,6 +103,8 @@ public final class SettingsFile {
     n.put("cautionsSeen", settings.cautionsSeen());
     PaperSize sheet = settings.sheet();
     n.put("sheet", sheet == null ? null : sheet.code());
+    Path folder = settings.folder();
+    n.put("folder", folder == null ? null : folder.toString());
     Settings.Place place = settings.place();
     n.put("lower", place.lower()).put("tab", place.tab()).put("chart", place.chart());
     put(n, place.frame(), settings.recent());

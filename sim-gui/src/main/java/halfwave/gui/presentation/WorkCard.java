@@ -118,11 +118,8 @@ public record WorkCard(
     List<String> lines = new ArrayList<>();
     for (WorkDone done : state.standing().work()) {
       String name = words.heading((Enum<?>) done.work());
-      lines.add(
-          0,
-          done.found() == null
-              ? words.text("work.done", name, words.text("work.minutes", done.work().minutes()))
-              : words.text("work.found", name, words.sentences().name(done.found())));
+      String minutes = words.text("work.minutes", done.work().minutes());
+      lines.add(0, done.said(words.text("work.done", name, minutes), words));
     }
     return lines;
   }

@@ -17,11 +17,9 @@ import halfwave.io.BenchText;
 import halfwave.io.RecoveryFile;
 import java.nio.file.Path;
 import java.util.function.Consumer;
-import java.util.function.Supplier;
 import javax.swing.JFileChooser;
 import javax.swing.JFrame;
 import javax.swing.JOptionPane;
-import org.jspecify.annotations.Nullable;
 
 /** Opens and saves benches, and asks before anything is lost. */
 final class BenchFiles {
@@ -31,20 +29,16 @@ final class BenchFiles {
   private final FileQuestions questions;
   private final Workbench workbench;
   private final Consumer<Path> used;
-  private final Supplier<@Nullable Path> lastFolder;
+  private final FileChoices choices;
 
   BenchFiles(
-      JFrame over,
-      Wording words,
-      Workbench workbench,
-      Consumer<Path> used,
-      Supplier<@Nullable Path> lastFolder) {
+      JFrame over, Wording words, Workbench workbench, Consumer<Path> used, FileChoices choices) {
     this.over = over;
     this.words = words;
     questions = new FileQuestions(words);
     this.workbench = workbench;
     this.used = used;
-    this.lastFolder = lastFolder;
+    this.choices = choices;
   }
 
   /** Whether the bench may be left: it was saved, or nobody minds. */
@@ -60,10 +54,7 @@ final class BenchFiles {
     if (!mayLeave()) {
       return;
     }
-    JFileChooser chooser = chooser(words.text("file.open"));
-    if (chooser.showOpenDialog(over) == JFileChooser.APPROVE_OPTION) {
-      open(chooser.getSelectedFile().toPath());
-    }
+    choices.toOpen(chooser(words.text("file.open")), over).ifPresent(this::open);
   }
 
   void openIfAllowed(Path file) {
@@ -138,11 +129,12 @@ final class BenchFiles {
     if (workbench.shown().paper().file() == null) {
       FileQuestions.suggest(chooser, workbench.shown().moment().bench().name());
     }
-    if (chooser.showSaveDialog(over) != JFileChooser.APPROVE_OPTION) {
-      return false;
-    }
-    Path file = FileQuestions.withEnding(chooser.getSelectedFile().toPath());
-    return questions.mayReplace(over, words.text("file.save"), file) && write(file);
+    return choices
+        .toSave(chooser, over)
+        .map(FileQuestions::withEnding)
+        .filter(file -> questions.mayReplace(over, words.text("file.save"), file))
+        .filter(this::write)
+        .isPresent();
   }
 
   private boolean write(Path file) {
@@ -159,13 +151,8 @@ final class BenchFiles {
   }
 
   private JFileChooser chooser(String title) {
-    JFileChooser chooser = new JFileChooser();
-    chooser.setDialogTitle(title);
+    JFileChooser chooser = choices.chooser(title);
     chooser.setFileFilter(FileQuestions.filter(words.text("file.benches")));
-    Path folder = lastFolder.get();
-    if (folder != null) {
-      chooser.setCurrentDirectory(folder.toFile());
-    }
     Path file = workbench.ready() ? workbench.shown().paper().file() : null;
     if (file != null) {
       chooser.setSelectedFile(file.toFile());

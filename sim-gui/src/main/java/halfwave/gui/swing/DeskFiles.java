@@ -7,14 +7,12 @@ import halfwave.gui.presentation.Wording;
 import halfwave.io.OwnFile;
 import halfwave.paper.PaperSize;
 import java.awt.Component;
-import java.io.File;
 import java.nio.file.Path;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Supplier;
 import javax.swing.JFileChooser;
 import javax.swing.JFrame;
-import org.jspecify.annotations.Nullable;
 
 /** Asks which files the instructor's desk reads and writes. */
 final class DeskFiles {
@@ -23,13 +21,14 @@ final class DeskFiles {
   private final Wording words;
   private final TargetChooser targets;
   private final Supplier<PaperSize> size;
-  private @Nullable File last;
+  private final FileChoices choices;
 
-  DeskFiles(JFrame over, Wording words, Supplier<PaperSize> size) {
+  DeskFiles(JFrame over, Wording words, Supplier<PaperSize> size, FileChoices choices) {
     this.over = over;
     this.words = words;
     this.size = size;
-    targets = new TargetChooser(over, words);
+    targets = new TargetChooser(over, words, choices);
+    this.choices = choices;
   }
 
   /** Sheets of paper. */
@@ -51,31 +50,27 @@ final class DeskFiles {
 
   /** A file to read. */
   Optional<Path> read(String title) {
-    JFileChooser chooser = new JFileChooser(last);
+    JFileChooser chooser = choices.chooser(words.text(title));
     chooser.setFileFilter(FileQuestions.filter(words.text("quiz.files")));
-    return asked(chooser, title);
+    return choices.toOpen(chooser, over);
   }
 
   /** A file or a folder to read. */
   Optional<Path> place(String title) {
-    JFileChooser chooser = new JFileChooser(last);
+    JFileChooser chooser = choices.chooser(words.text(title));
     chooser.setFileSelectionMode(JFileChooser.FILES_AND_DIRECTORIES);
-    return asked(chooser, title);
-  }
-
-  private Optional<Path> asked(JFileChooser chooser, String title) {
-    chooser.setDialogTitle(words.text(title));
-    if (chooser.showOpenDialog(over) != JFileChooser.APPROVE_OPTION) {
-      return Optional.empty();
-    }
-    last = chooser.getCurrentDirectory();
-    return Optional.of(chooser.getSelectedFile().toPath());
+    return choices.toOpen(chooser, over);
   }
 
   /** Where a quiz goes. */
   Optional<Path> quiz(String title, String name) {
+    return own(title, name, "quiz.files");
+  }
+
+  /** Where a file of the program's own goes; title and kind by their keys. */
+  Optional<Path> own(String title, String name, String kind) {
     return targets.file(
-        words.text(title), CallDraft.plainName(name), words.text("quiz.files"), OwnFile.endings());
+        words.text(title), CallDraft.plainName(name), words.text(kind), OwnFile.endings());
   }
 
   /** Where something else goes. */

@@ -39,6 +39,7 @@ final class Editing implements LessonDesk {
   private final Workbench workbench;
   private final LessonModel lesson;
   private final EditorModel model;
+  private final FileChoices choices;
   private final Supplier<Settings> settings;
   private final Consumer<UnaryOperator<Settings>> remember;
   private final EditorDialog dialog;
@@ -86,6 +87,7 @@ final class Editing implements LessonDesk {
    *
    * @param over the main window
    * @param models the bench, the player, and what plays and rehearses
+   * @param choices asks for files
    * @param settings what is remembered
    * @param remember changes what is remembered
    * @param folder where drafts are kept in case the program crashes
@@ -94,6 +96,7 @@ final class Editing implements LessonDesk {
   Editing(
       JFrame over,
       Models models,
+      FileChoices choices,
       Supplier<Settings> settings,
       Consumer<UnaryOperator<Settings>> remember,
       RecoveryFolder<DraftRecoveryFile> folder,
@@ -101,6 +104,7 @@ final class Editing implements LessonDesk {
     this.over = over;
     workbench = models.workbench();
     lesson = models.lesson();
+    this.choices = choices;
     this.settings = settings;
     this.remember = remember;
     Executor background = models.background();
@@ -117,7 +121,7 @@ final class Editing implements LessonDesk {
   /** Another language or look: what is open is made anew, the rest when it is opened. */
   void dress(
       Theme theme, Wording words, LessonPanel player, Runnable toPlayer, BooleanSupplier mayBegin) {
-    EditorFiles files = new EditorFiles(words, model, this::used);
+    EditorFiles files = new EditorFiles(words, model, this::used, choices);
     EditorMenus menus = new EditorMenus(words, model, this);
     face = new Face(theme, menus, files, words, player, toPlayer, mayBegin);
     if (sheet != null) {

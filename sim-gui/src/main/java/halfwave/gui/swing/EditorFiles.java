@@ -28,12 +28,14 @@ final class EditorFiles {
   private final FileQuestions questions;
   private final EditorModel model;
   private final Consumer<Path> used;
+  private final FileChoices choices;
 
-  EditorFiles(Wording words, EditorModel model, Consumer<Path> used) {
+  EditorFiles(Wording words, EditorModel model, Consumer<Path> used, FileChoices choices) {
     this.words = words;
     questions = new FileQuestions(words);
     this.model = model;
     this.used = used;
+    this.choices = choices;
   }
 
   /** The demonstration in a file; a line says why where there is none. */
@@ -50,10 +52,7 @@ final class EditorFiles {
 
   /** Asks for a file to open. */
   Optional<Path> askOpen(Component over) {
-    JFileChooser chooser = chooser(words.text("file.open-lesson"), null);
-    return chooser.showOpenDialog(over) == JFileChooser.APPROVE_OPTION
-        ? Optional.of(chooser.getSelectedFile().toPath())
-        : Optional.empty();
+    return choices.toOpen(chooser(words.text("file.open-lesson"), null), over);
   }
 
   /** Whether the draft may be left: it was saved, or nobody minds. */
@@ -86,11 +85,12 @@ final class EditorFiles {
       String title = model.draft().title().words().map(w -> w.in(words.locale())).orElse("");
       FileQuestions.suggest(chooser, CallDraft.plainName(title, model.draft().name()));
     }
-    if (chooser.showSaveDialog(over) != JFileChooser.APPROVE_OPTION) {
-      return false;
-    }
-    Path file = FileQuestions.withEnding(chooser.getSelectedFile().toPath());
-    return questions.mayReplace(over, words.text("file.save-lesson"), file) && write(over, file);
+    return choices
+        .toSave(chooser, over)
+        .map(FileQuestions::withEnding)
+        .filter(file -> questions.mayReplace(over, words.text("file.save-lesson"), file))
+        .filter(file -> write(over, file))
+        .isPresent();
   }
 
   /** Nobody could open a file again in which an act cannot be done; that is said. */
@@ -116,8 +116,7 @@ final class EditorFiles {
   }
 
   private JFileChooser chooser(String title, @Nullable Path file) {
-    JFileChooser chooser = new JFileChooser();
-    chooser.setDialogTitle(title);
+    JFileChooser chooser = choices.chooser(title);
     chooser.setFileFilter(FileQuestions.filter(words.text("file.lessons")));
     if (file != null) {
       chooser.setSelectedFile(file.toFile());

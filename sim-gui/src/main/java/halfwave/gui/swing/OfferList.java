@@ -67,9 +67,10 @@ final class OfferList extends JList<Offer> {
     return pane;
   }
 
-  /** Another call. */
+  /** Another call: what was chosen at the one before is not chosen any more. */
   void show(List<Offer> offers) {
     all = offers;
+    clearSelection();
     fill();
   }
 

@@ -38,7 +38,8 @@ final class OffersPanel extends JPanel {
   private final JTabbedPane tabs = new JTabbedPane();
   private final JTextArea name;
   private final JTextArea costs;
-  private final CautionPlate cautions;
+  private final CautionPlate stillOn;
+  private final JTextArea cautions;
   private final JButton act;
   private final JScrollPane foot;
   private transient @Nullable ServiceCall shownFor;
@@ -49,7 +50,7 @@ final class OffersPanel extends JPanel {
             "insets 0, gap 6, fill, novisualpadding, hidemode 3",
             "[][grow,fill]",
             // the list gives way first, but some of it is always seen
-            "[][%dpx::,grow,fill,shrinkprio 200][%dpx::]"
+            "[][%dpx::,grow,fill,shrinkprio 200][%dpx::][]"
                 .formatted(theme.px(LEAST_LIST), theme.px(LEAST_FOOT))));
     this.words = words;
     this.visiting = visiting;
@@ -78,7 +79,10 @@ final class OffersPanel extends JPanel {
     add(tabs, "span, wmin 0, grow, wrap");
     name = Lettering.paragraph("", theme.heading(), p.ink());
     costs = Lettering.paragraph("", theme.body(), p.softInk());
-    cautions = new CautionPlate(theme, words.text("work.first"));
+    stillOn = new CautionPlate(theme, words.text("work.first"));
+    stillOn.setName("visit.still-on");
+    cautions = Lettering.paragraph("", theme.note(), p.softInk());
+    cautions.setName("visit.first");
     act = Forms.button(words, "visit.act", "visit.act-tip", this::act);
     Column told = new Column(theme);
     told.setBorder(BorderFactory.createEmptyBorder());
@@ -88,7 +92,9 @@ final class OffersPanel extends JPanel {
     // as high as most need it: the lists above do not move with every choice
     String usual = "h 0:%1$dpx:%1$dpx".formatted(theme.px(150));
     add(new JLabel(), "split 2, span, w 0!, gapright 0, hidemode 0, " + usual);
-    add(foot, "grow, wmin 0, hmin 0");
+    add(foot, "grow, wmin 0, hmin 0, wrap");
+    // below all that is to be minded, and never scrolled away
+    add(act, "span, growx");
   }
 
   /** What is chosen, what it costs, what to take care of. */
@@ -96,14 +102,12 @@ final class OffersPanel extends JPanel {
     JPanel made =
         new JPanel(
             new MigLayout(
-                "insets 4 0 0 0, gap 8 2, fillx, novisualpadding, hidemode 3",
-                "[grow,fill][]",
-                "[][][grow,top]"));
+                "insets 4 0 0 0, gap 8 2, fillx, novisualpadding, hidemode 3", "[grow,fill]"));
     made.setOpaque(false);
-    made.add(name, "growx, wmin 0");
-    made.add(act, "spany 2, top, wrap");
+    made.add(name, "growx, wmin 0, wrap");
     made.add(costs, "growx, wmin 0, wrap");
-    made.add(cautions, "span, growx, wmin 0");
+    made.add(stillOn, "growx, wmin 0, wrap");
+    made.add(cautions, "growx, wmin 0");
     return made;
   }
 
@@ -129,14 +133,24 @@ final class OffersPanel extends JPanel {
     foot.setVisible(tabs.getSelectedIndex() != 2);
     name.setText(offer == null ? words.text("visit.nothing-found") : offer.name());
     costs.setText(offer == null ? " " : words.text("visit.at", offer.place(), offer.costs()));
-    cautions.show(offer == null ? List.of() : offer.cautions());
+    String minded = offer == null ? "" : String.join("\n", offer.cautions());
+    cautions.setText(minded.isEmpty() ? "" : words.text("work.first") + ":\n" + minded);
+    cautions.setVisible(!minded.isEmpty());
     free();
     foot.getViewport().setViewPosition(new Point(0, 0));
     revalidate();
   }
 
+  /** What can be done with the chosen one now, and what is on that it needs off. */
   private void free() {
-    act.setEnabled(chosen() != null && !visiting.busy() && !visiting.closed());
+    Offer offer = chosen();
+    Visit visit = visiting.visit();
+    act.setEnabled(offer != null && !visiting.busy() && !visiting.closed());
+    String on =
+        offer == null || visit == null || visiting.closed()
+            ? ""
+            : offer.stillOn(visit.power(), visit.gas(), words);
+    stillOn.show(on.isEmpty() ? List.of() : List.of(on));
   }
 
   private void act() {
@@ -152,6 +166,7 @@ final class OffersPanel extends JPanel {
     if (call != null && !call.equals(shownFor)) {
       shownFor = call;
       search.setText("");
+      tabs.setSelectedIndex(0);
       checks.show(Offer.checks(call, words));
       repairs.show(Offer.repairs(call, words));
       furnace.show(visiting.furnace());

@@ -1,6 +1,5 @@
 package halfwave.gui.swing;
 
-import halfwave.gui.presentation.CallDraft;
 import halfwave.gui.presentation.PracticeModel;
 import halfwave.gui.presentation.ProgressView;
 import halfwave.gui.presentation.Wording;
@@ -12,7 +11,6 @@ import halfwave.quiz.ServiceCall;
 import java.nio.file.Path;
 import javax.swing.JButton;
 import javax.swing.JComboBox;
-import javax.swing.JFileChooser;
 import javax.swing.JLabel;
 import javax.swing.JOptionPane;
 import javax.swing.JPanel;
@@ -33,20 +31,22 @@ final class PracticeChoice {
   private final JPanel calls;
   private final JPanel progress = row("[grow,fill]");
   private final JTextArea said;
-  private final FileQuestions questions;
+  private final DeskFiles files;
   private @Nullable ProgressView shown;
   private boolean showing;
 
   /**
    * The choice.
    *
+   * @param files asks where what was practised goes
    * @param routines shows the instructor's own order of work
    */
-  PracticeChoice(Theme theme, Wording words, PracticeModel model, Runnable routines) {
+  PracticeChoice(
+      Theme theme, Wording words, PracticeModel model, DeskFiles files, Runnable routines) {
     this.theme = theme;
     this.words = words;
     this.model = model;
-    questions = new FileQuestions(words);
+    this.files = files;
     column = new Column(theme);
     var p = theme.palette();
     column.add(
@@ -121,22 +121,20 @@ final class PracticeChoice {
   }
 
   private void export() {
-    JFileChooser chooser = new JFileChooser();
-    chooser.setDialogTitle(words.text("practice.export-title"));
-    chooser.setFileFilter(FileQuestions.filter(words.text("practice.files")));
-    FileQuestions.suggest(chooser, CallDraft.plainName(words.text("practice.files")));
-    if (chooser.showSaveDialog(column) != JFileChooser.APPROVE_OPTION) {
-      return;
-    }
-    Path file = FileQuestions.withEnding(chooser.getSelectedFile().toPath());
-    String title = words.text("practice.export-title");
+    files
+        .own("practice.export-title", words.text("practice.files"), "practice.files")
+        .ifPresent(this::export);
+  }
+
+  private void export(Path file) {
     try {
-      if (questions.mayReplace(column, title, file)) {
-        model.export(file);
-      }
+      model.export(file);
     } catch (BadInputException e) {
       JOptionPane.showMessageDialog(
-          column, e.line(words.sentences()), title, JOptionPane.ERROR_MESSAGE);
+          column,
+          e.line(words.sentences()),
+          words.text("practice.export-title"),
+          JOptionPane.ERROR_MESSAGE);
     }
   }
 

@@ -39,7 +39,7 @@ final class PracticePanel extends JPanel {
     setBackground(theme.palette().ground());
     setBorder(BorderFactory.createEmptyBorder(12, 12, 12, 12));
     routine = new RoutinePanel(theme, words, model, files, () -> model.write(false));
-    choice = new PracticeChoice(theme, words, model, () -> model.write(true));
+    choice = new PracticeChoice(theme, words, model, files, () -> model.write(true));
     choosing = plate("practice.title", choice.column().scrolled());
     visit = new VisitPanel(theme, words, model, null);
     coach = new CoachPanel(theme, words, model, visit::toOffers);

@@ -15,6 +15,8 @@ final class Preferences {
   private final SettingsFile file;
   private final boolean desktopMoves =
       DesktopMotion.moves(Toolkit.getDefaultToolkit().getDesktopProperty(DesktopMotion.PROPERTY));
+  private final FileChoices choices =
+      new FileChoices(() -> now().lastFolder(), folder -> keep(now().withFolder(folder)));
   private Settings settings;
 
   Preferences(SettingsFile file) {
@@ -33,6 +35,11 @@ final class Preferences {
 
   void used(Path path) {
     keep(settings.withRecent(path.toAbsolutePath()));
+  }
+
+  /** Where files of any kind are asked for. */
+  FileChoices choices() {
+    return choices;
   }
 
   /** In the language that was chosen, else in the one that is given. */

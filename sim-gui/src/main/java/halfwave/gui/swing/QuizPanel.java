@@ -43,7 +43,7 @@ final class QuizPanel extends JPanel {
   private transient @Nullable JComponent front;
   private boolean looking;
 
-  QuizPanel(Theme theme, Wording words, QuizModel model) {
+  QuizPanel(Theme theme, Wording words, QuizModel model, FileChoices choices) {
     super(new BorderLayout(0, theme.px(10)));
     this.theme = theme;
     this.words = words;
@@ -74,7 +74,7 @@ final class QuizPanel extends JPanel {
     calls = new JPanel(new MigLayout("insets 0, gap 6 2, fillx, novisualpadding", "[grow,fill][]"));
     calls.setOpaque(false);
     calls.setName("quiz.calls");
-    start = new QuizStartForm(theme, words, model);
+    start = new QuizStartForm(theme, words, model, choices);
     visit = new VisitPanel(theme, words, model, calls);
     starting = new Column(theme);
     starting.add(start, "growx, wmin 0, wrap");

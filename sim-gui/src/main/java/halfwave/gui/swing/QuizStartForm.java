@@ -31,10 +31,10 @@ final class QuizStartForm extends JPanel {
   private final JButton open;
   private final JButton choose;
   private final JButton begin;
-  private transient @Nullable Path folder;
+  private final transient FileChoices choices;
   private boolean showing;
 
-  QuizStartForm(Theme theme, Wording words, QuizModel model) {
+  QuizStartForm(Theme theme, Wording words, QuizModel model, FileChoices choices) {
     super(
         new MigLayout(
             "insets 0, gap 8, fillx, hidemode 3, novisualpadding",
@@ -42,6 +42,7 @@ final class QuizStartForm extends JPanel {
     this.theme = theme;
     this.words = words;
     this.model = model;
+    this.choices = choices;
     setOpaque(false);
     var p = theme.palette();
     add(
@@ -96,18 +97,13 @@ final class QuizStartForm extends JPanel {
   }
 
   private JFileChooser chooser(String title) {
-    JFileChooser chooser = new JFileChooser(folder == null ? null : folder.toFile());
-    chooser.setDialogTitle(words.text(title));
+    JFileChooser chooser = choices.chooser(words.text(title));
     chooser.setFileFilter(FileQuestions.filter(words.text("quiz.files")));
     return chooser;
   }
 
   private void open() {
-    JFileChooser chooser = chooser("quiz.open-title");
-    if (chooser.showOpenDialog(this) == JFileChooser.APPROVE_OPTION) {
-      folder = chooser.getSelectedFile().toPath().getParent();
-      model.open(chooser.getSelectedFile().toPath());
-    }
+    choices.toOpen(chooser("quiz.open-title"), this).ifPresent(model::open);
   }
 
   /** One that is there already is gone on with, if it is this learner's: nothing is lost by it. */
@@ -115,12 +111,14 @@ final class QuizStartForm extends JPanel {
     JFileChooser chooser = chooser("quiz.choose-title");
     Quiz quiz = model.quiz();
     FileQuestions.suggest(chooser, model.start().sheetName(quiz == null ? "" : quiz.name()));
-    if (chooser.showSaveDialog(this) == JFileChooser.APPROVE_OPTION) {
-      Path chosen = FileQuestions.withEnding(chooser.getSelectedFile().toPath());
-      folder = chosen.getParent();
-      model.keep(model.start().withSheet(chosen));
-      refresh();
-    }
+    choices
+        .toSave(chooser, this)
+        .map(FileQuestions::withEnding)
+        .ifPresent(
+            chosen -> {
+              model.keep(model.start().withSheet(chosen));
+              refresh();
+            });
   }
 
   private void keep() {

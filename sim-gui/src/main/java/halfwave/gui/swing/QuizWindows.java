@@ -32,6 +32,7 @@ final class QuizWindows {
   private final WorkAutosave<QuizRecoveryFile> autosave;
   private final WorkAutosave<RoutineRecoveryFile> routines;
   private final Supplier<PaperSize> size;
+  private final FileChoices choices;
   private final Consumer<String> help;
   private final Examination examination;
   private final Runnable covers;
@@ -54,6 +55,7 @@ final class QuizWindows {
       Path settings,
       Executor background,
       Supplier<PaperSize> size,
+      FileChoices choices,
       Consumer<String> help) {
     this.over = over;
     this.quiz = quiz;
@@ -70,6 +72,7 @@ final class QuizWindows {
             background,
             screen);
     this.size = size;
+    this.choices = choices;
     this.help = help;
     examination = new Examination(over, quiz, this::take);
     covers = quiz.subscribe(examination::follow);
@@ -91,7 +94,7 @@ final class QuizWindows {
 
   private SideWindow makeQuiz() {
     Dress d = dress();
-    QuizPanel panel = new QuizPanel(d.theme(), d.words(), quiz);
+    QuizPanel panel = new QuizPanel(d.theme(), d.words(), quiz, choices);
     moves = quiz.subscribe(panel::refresh);
     return window("quiz", "quiz", d.words().text("quiz.title"), panel, d.theme())
         .asking(examination::mayHide);
@@ -106,7 +109,7 @@ final class QuizWindows {
   }
 
   private DeskFiles files(Dress d) {
-    return new DeskFiles(over, d.words(), size);
+    return new DeskFiles(over, d.words(), size, choices);
   }
 
   private SideWindow makeDesk() {

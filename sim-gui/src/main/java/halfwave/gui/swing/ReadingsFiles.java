@@ -16,34 +16,33 @@ final class ReadingsFiles {
   private final Wording words;
   private final MatchModel model;
   private final FileQuestions questions;
+  private final FileChoices choices;
 
-  ReadingsFiles(Wording words, MatchModel model) {
+  ReadingsFiles(Wording words, MatchModel model, FileChoices choices) {
     this.words = words;
     this.model = model;
+    this.choices = choices;
     questions = new FileQuestions(words);
   }
 
   void open(Component over) {
-    JFileChooser chooser = chooser("match.load-title");
-    if (chooser.showOpenDialog(over) == JFileChooser.APPROVE_OPTION) {
-      attempt(over, chooser.getSelectedFile().toPath(), model::open);
-    }
+    choices
+        .toOpen(chooser("match.load-title"), over)
+        .ifPresent(file -> attempt(over, file, model::open));
   }
 
   void save(Component over) {
     JFileChooser chooser = chooser("match.save-title");
     FileQuestions.suggest(chooser, CallDraft.plainName(words.text("match.readings")));
-    if (chooser.showSaveDialog(over) == JFileChooser.APPROVE_OPTION) {
-      Path file = FileQuestions.withEnding(chooser.getSelectedFile().toPath());
-      if (questions.mayReplace(over, words.text("match.save-title"), file)) {
-        attempt(over, file, model::save);
-      }
-    }
+    choices
+        .toSave(chooser, over)
+        .map(FileQuestions::withEnding)
+        .filter(file -> questions.mayReplace(over, words.text("match.save-title"), file))
+        .ifPresent(file -> attempt(over, file, model::save));
   }
 
   private JFileChooser chooser(String title) {
-    JFileChooser chooser = new JFileChooser();
-    chooser.setDialogTitle(words.text(title));
+    JFileChooser chooser = choices.chooser(words.text(title));
     chooser.setFileFilter(FileQuestions.filter(words.text("match.files")));
     return chooser;
   }

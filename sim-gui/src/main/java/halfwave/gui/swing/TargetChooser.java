@@ -14,7 +14,6 @@ import javax.swing.JFileChooser;
 import javax.swing.JFrame;
 import javax.swing.JOptionPane;
 import javax.swing.filechooser.FileNameExtensionFilter;
-import org.jspecify.annotations.Nullable;
 
 /** Asks where a file is to go, and asks again before another one is lost. */
 final class TargetChooser {
@@ -22,11 +21,12 @@ final class TargetChooser {
   private final JFrame over;
   private final Wording words;
   private final FileQuestions questions;
-  private @Nullable File last;
+  private final FileChoices choices;
 
-  TargetChooser(JFrame over, Wording words) {
+  TargetChooser(JFrame over, Wording words, FileChoices choices) {
     this.over = over;
     this.words = words;
+    this.choices = choices;
     questions = new FileQuestions(words);
   }
 
@@ -39,18 +39,14 @@ final class TargetChooser {
    * @param endings the endings, without dots; the first one is taken where a name has none
    */
   Optional<Path> file(String title, String name, String kinds, String... endings) {
-    JFileChooser chooser = new JFileChooser(last);
-    chooser.setDialogTitle(title);
+    JFileChooser chooser = choices.chooser(title);
     chooser.setFileFilter(new FileNameExtensionFilter(kinds, endings));
     chooser.setSelectedFile(new File(chooser.getCurrentDirectory(), name + "." + endings[0]));
-    if (chooser.showSaveDialog(over) != JFileChooser.APPROVE_OPTION) {
-      return Optional.empty();
-    }
-    Path file = FileQuestions.withEnding(chooser.getSelectedFile().toPath(), endings[0]);
-    last = chooser.getCurrentDirectory();
-    return promises(file, endings) && questions.mayReplace(over, over.getTitle(), file)
-        ? Optional.of(file)
-        : Optional.empty();
+    return choices
+        .toSave(chooser, over)
+        .map(file -> FileQuestions.withEnding(file, endings[0]))
+        .filter(file -> promises(file, endings))
+        .filter(file -> questions.mayReplace(over, over.getTitle(), file));
   }
 
   /** Whether the name says what will be in the file; where it does not, that is said. */
@@ -70,13 +66,8 @@ final class TargetChooser {
 
   /** A folder. */
   Optional<Path> folder(String title) {
-    JFileChooser chooser = new JFileChooser(last);
-    chooser.setDialogTitle(title);
+    JFileChooser chooser = choices.chooser(title);
     chooser.setFileSelectionMode(JFileChooser.DIRECTORIES_ONLY);
-    if (chooser.showSaveDialog(over) != JFileChooser.APPROVE_OPTION) {
-      return Optional.empty();
-    }
-    last = chooser.getSelectedFile();
-    return Optional.of(chooser.getSelectedFile().toPath());
+    return choices.toSave(chooser, over);
   }
 }

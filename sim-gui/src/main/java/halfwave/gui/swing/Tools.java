@@ -24,6 +24,7 @@ final class Tools {
 
   private final JFrame over;
   private final Workbench workbench;
+  private final FileChoices choices;
   private final MatchModel match;
   private final ForecastModel forecast;
   private final Consumer<String> help;
@@ -41,11 +42,13 @@ final class Tools {
   Tools(
       JFrame over,
       Workbench workbench,
+      FileChoices choices,
       MatchModel match,
       ForecastModel forecast,
       Consumer<String> help) {
     this.over = over;
     this.workbench = workbench;
+    this.choices = choices;
     this.match = match;
     this.forecast = forecast;
     this.help = help;
@@ -73,7 +76,7 @@ final class Tools {
             d.words(),
             match,
             workbench,
-            new ReadingsFiles(d.words(), match),
+            new ReadingsFiles(d.words(), match, choices),
             d.files()::openFitted);
     matches = match.subscribe(panel::refresh);
     return window("match", d.words().text("match.title"), panel, d.theme(), 700);

@@ -97,11 +97,14 @@ public final class Window {
         new Editing(
             frame,
             models,
+            preferences.choices(),
             preferences::now,
             how -> preferences.keep(how.apply(preferences.now())),
             new RecoveryFolder<>(preferences.folder(), RecoveryFolder.DRAFT),
             () -> help("editor"));
-    tools = new Tools(frame, workbench, maker.match(), maker.forecast(), this::help);
+    tools =
+        new Tools(
+            frame, workbench, preferences.choices(), maker.match(), maker.forecast(), this::help);
     quizzes = quizzes(maker);
     autosave =
         new Autosave(
@@ -111,9 +114,7 @@ public final class Window {
     wall = new Wall(frame, workbench, this::projector, on -> panels().lesson().notes(on));
     lessonKeys = new LessonKeys(lesson, () -> frame.isFocused() && panels().lesson().isShowing());
     theme = theme();
-    files =
-        new BenchFiles(
-            frame, words, workbench, preferences::used, () -> preferences.now().lastFolder());
+    files = new BenchFiles(frame, words, workbench, preferences::used, preferences.choices());
     panels = build(Front.of(preferences.now().place()));
     KeyboardFocusManager.getCurrentKeyboardFocusManager().addKeyEventDispatcher(lessonKeys);
     ticker = new Timer(TICK_MILLIS, e -> tick());
@@ -144,6 +145,7 @@ public final class Window {
         preferences.folder(),
         models.background(),
         preferences::sheet,
+        preferences.choices(),
         this::help);
   }
 
@@ -309,7 +311,7 @@ public final class Window {
     frame.setContentPane(WindowSheet.of(theme, words, made));
     help = Help.anew(help, frame, theme, words);
     LongWork work = new LongWork(frame, words, made.notice()::tell, this::trouble);
-    tools.dress(theme, words, files, new TargetChooser(frame, words), work);
+    tools.dress(theme, words, files, new TargetChooser(frame, words, preferences.choices()), work);
     quizzes.dress(theme, words);
     Menus menus = menus(made, help);
     frame.setJMenuBar(bar(made, menus));
@@ -380,7 +382,7 @@ public final class Window {
             workbench,
             p.drawing()::view,
             p.charts(),
-            new TargetChooser(frame, words),
+            new TargetChooser(frame, words, preferences.choices()),
             work,
             new Printing(frame, words, work),
             new LessonChoice(frame, words, lesson, editing),
@@ -403,9 +405,7 @@ public final class Window {
     preferences.keep(other);
     words = preferences.words(words.locale());
     theme = theme();
-    files =
-        new BenchFiles(
-            frame, words, workbench, preferences::used, () -> preferences.now().lastFolder());
+    files = new BenchFiles(frame, words, workbench, preferences::used, preferences.choices());
     boolean projected = wall.shown() != null;
     if (projected) {
       wall.turn();

@@ -2,10 +2,12 @@ package halfwave.gui.presentation;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import halfwave.diagnosis.Cause;
 import halfwave.diagnosis.Check;
 import halfwave.fault.FaultGroup;
 import halfwave.fault.FaultKind;
 import halfwave.grading.Grader;
+import halfwave.grading.Places;
 import halfwave.io.AtomicFile;
 import halfwave.io.Engine;
 import halfwave.io.QuizText;
@@ -247,9 +249,41 @@ class QuizModelTest {
       Temptation temptation = ((Move.Tempted) offer.move()).temptation();
       assertThat(offer.cautions()).doesNotContain(WORDS.heading(temptation.caution()));
       assertThat(offer.costs()).matches("\\d+ min, parts 0");
+      assertThat(repairs)
+          .as("what is on is said of it as of the rest of the part")
+          .anyMatch(
+              o ->
+                  o.part() == offer.part()
+                      && !tempting.contains(o)
+                      && o.stillOn(true, true, WORDS).equals(offer.stillOn(true, true, WORDS)));
     }
     assertThat(repairs).isSortedAccordingTo(java.util.Comparator.comparing(Offer::part));
     assertThat(checks).anyMatch(o -> o.has("RÓD gap"));
+  }
+
+  @Test
+  void whatIsStillOnIsNamedAndNothingWhereAllIsOff() {
+    Offer connector =
+        Offer.repairs(SmallQuiz.under(Rules.STANDARD).calls().get(0), WORDS).stream()
+            .filter(o -> o.move().equals(new Move.Repaired(Repair.REMAKE_CONNECTOR)))
+            .findFirst()
+            .orElseThrow();
+    assertThat(connector.stillOn(true, true, WORDS)).startsWith("Power and gas are still on.");
+    assertThat(connector.stillOn(true, false, WORDS)).startsWith("Power is still on.");
+    assertThat(connector.stillOn(false, false, WORDS)).isEmpty();
+  }
+
+  @Test
+  void onlyWhatCanBeAtFaultIsOfferedAsAPlace() {
+    ServiceCall call = SmallQuiz.under(Rules.STANDARD).calls().get(0);
+    List<FurnacePart> places = new java.util.ArrayList<>();
+    ConclusionChoices.of(call, WORDS).places().forEach(c -> places.add(c.value()));
+    assertThat(places)
+        .contains(FurnacePart.ROD, FurnacePart.BOARD, FurnacePart.GROUND_STRAP)
+        .doesNotContain(FurnacePart.CUSTOMER, FurnacePart.STATUS_LIGHT, FurnacePart.SIGHT_GLASS);
+    for (FaultKind kind : FaultKind.values()) {
+      assertThat(places).as("%s", kind).containsAnyElementsOf(Places.of(Cause.of(kind)));
+    }
   }
 
   @Test

@@ -2,11 +2,14 @@ package halfwave.gui.presentation;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import halfwave.bench.Change;
+import halfwave.bench.Disorder;
 import halfwave.bench.Parameter;
 import halfwave.fault.Fault;
 import halfwave.fault.FaultKind;
 import halfwave.picture.DrawnBench;
 import halfwave.sequence.Deed;
+import halfwave.work.Caution;
 import halfwave.work.Look;
 import halfwave.work.Repair;
 import java.util.ArrayList;
@@ -146,6 +149,26 @@ class SealTest {
     assertThat(view().at()).isZero();
     bench.want(new Intent.LookBack(4));
     assertThat(bench.moment()).isEqualTo(end);
+  }
+
+  @Test
+  void whatIsDoneWithPowerOnSaysWhatToMindSealedOrNot() {
+    String caution = DirectBench.ENGLISH.heading(Caution.OFF_BEFORE_OPENING);
+    bench.want(new Intent.Labor(Look.INSULATION_TEST));
+    assertThat(lastDone()).contains(caution);
+    bench.want(new Intent.Hide(), new Intent.Labor(Look.INSULATION_TEST));
+    assertThat(lastDone()).as("the result, and what to mind").contains(": ").contains(caution);
+    bench.want(new Intent.Labor(Look.STATUS_LIGHT));
+    assertThat(lastDone()).as("seen through the glass").doesNotContain(caution);
+    Deed.Alter shut = new Deed.Alter(new Change.Upset(Disorder.GAS_SHUT, true));
+    bench.want(DirectBench.act(new Deed.Supply(false)), new Intent.Labor(Look.INSULATION_TEST));
+    assertThat(lastDone()).as("the gas is still open").contains(caution);
+    bench.want(DirectBench.act(shut), new Intent.Labor(Look.INSULATION_TEST));
+    assertThat(lastDone()).as("all off").doesNotContain(caution);
+  }
+
+  private String lastDone() {
+    return WorkCard.done(bench.shown(), DirectBench.ENGLISH).get(0);
   }
 
   @Test

@@ -35,6 +35,7 @@ class SettingsFileTest {
             PaperSize.LETTER,
             new Settings.Place(List.of(10, 20, 1200, 800), 300, 5, 2),
             List.of(folder.resolve("a.json"), folder.resolve("b c.json")),
+            folder.resolve("sheets"),
             new Settings.Lessons(List.of(5, 6, 1000, 720), List.of(folder.resolve("d.json"))));
     new SettingsFile(path()).write(all);
     assertThat(new SettingsFile(path()).read()).isEqualTo(all);
@@ -110,5 +111,9 @@ class SettingsFileTest {
     s = s.withRecent(Path.of("b9"));
     assertThat(s.recent()).hasSize(8).startsWith(Path.of("b9"), Path.of("b11"), Path.of("b10"));
     assertThat(s.recent()).doesNotHaveDuplicates();
+    assertThat(s.withRecent(folder.resolve("b.json")).lastFolder()).isEqualTo(folder);
+    assertThat(s.withFolder(folder.resolve("sheets")).lastFolder())
+        .as("whatever kind of file it was")
+        .isEqualTo(folder.resolve("sheets"));
   }
 }

@@ -12,12 +12,14 @@ import java.awt.EventQueue;
 import java.awt.Window;
 import java.awt.event.KeyEvent;
 import java.awt.event.WindowEvent;
+import java.io.File;
 import java.nio.file.Files;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import javax.swing.AbstractButton;
 import javax.swing.JComboBox;
+import javax.swing.JFileChooser;
 import javax.swing.JList;
 import javax.swing.JMenuItem;
 import javax.swing.JTextArea;
@@ -105,8 +107,12 @@ class QuizRobotTest extends WithWindow {
     assertThat(onDisk().calls().get(0).conclusion()).isNotNull();
     assertThat(hand.now(AbstractButton.class, "visit.act").isEnabled()).isFalse();
 
+    hands.offer(0, "gap");
     hand.click("quiz.go.after-the-move");
     hands.idle();
+    assertThat(OpenWindow.onScreen(() -> hand.now(JList.class, "visit.checks").getSelectedIndex()))
+        .as("nothing of the call before is chosen any more")
+        .isZero();
     hands.offer(1, "by hand");
     hand.click("visit.act");
     hands.idle();
@@ -210,6 +216,15 @@ class QuizRobotTest extends WithWindow {
     hand.choose(folder.resolve("odd.json"));
     hands.idle();
     assertThat(hand.now(JTextArea.class, "quiz.said").getText()).contains("odd.json");
+    hand.menu("menu.desk");
+    hands.idle();
+    hands.press("desk.open");
+    open.await("the chooser", () -> Hand.look(JFileChooser.class, c -> true).isPresent());
+    JFileChooser chooser = Hand.look(JFileChooser.class, c -> true).orElseThrow();
+    File begins = OpenWindow.onScreen(chooser::getCurrentDirectory);
+    EventQueue.invokeLater(chooser::cancelSelection);
+    open.await("its end", () -> !chooser.isShowing());
+    assertThat(begins).as("where the last file was opened").isEqualTo(folder.toFile());
   }
 
   @Test

@@ -1,0 +1,58 @@
+package halfwave.gui.swing;
+
+import java.awt.Component;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Optional;
+import java.util.function.Consumer;
+import java.util.function.Supplier;
+import javax.swing.JFileChooser;
+import org.jspecify.annotations.Nullable;
+
+/** Where files are asked for: every question begins in the folder that the one before ended in. */
+final class FileChoices {
+
+  private final Supplier<@Nullable Path> last;
+  private final Consumer<Path> remember;
+
+  /**
+   * Questions for files.
+   *
+   * @param last the folder of the last file, or null: there was none
+   * @param remember keeps the folder of another one
+   */
+  FileChoices(Supplier<@Nullable Path> last, Consumer<Path> remember) {
+    this.last = last;
+    this.remember = remember;
+  }
+
+  /** A question with that title. */
+  JFileChooser chooser(String title) {
+    Path folder = last.get();
+    JFileChooser chooser = new JFileChooser(folder == null ? null : folder.toFile());
+    chooser.setDialogTitle(title);
+    return chooser;
+  }
+
+  /** What is to be read; empty where nobody chose. */
+  Optional<Path> toOpen(JFileChooser chooser, Component over) {
+    return chosen(chooser, chooser.showOpenDialog(over));
+  }
+
+  /** What is to be written; empty where nobody chose. */
+  Optional<Path> toSave(JFileChooser chooser, Component over) {
+    return chosen(chooser, chooser.showSaveDialog(over));
+  }
+
+  private Optional<Path> chosen(JFileChooser chooser, int answer) {
+    if (answer != JFileChooser.APPROVE_OPTION) {
+      return Optional.empty();
+    }
+    Path chosen = chooser.getSelectedFile().toPath().toAbsolutePath();
+    Path folder = Files.isDirectory(chosen) ? chosen : chosen.getParent();
+    if (folder != null) {
+      remember.accept(folder);
+    }
+    return Optional.of(chosen);
+  }
+}
