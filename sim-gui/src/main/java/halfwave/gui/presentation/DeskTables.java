@@ -213,9 +213,13 @@ public final class DeskTables {
     return words.text(
         "desk.summary",
         report.quiz().title().in(words.locale()),
-        report.sheets().size(),
-        passed,
+        counted("desk.sheet-one", "desk.sheet-many", report.sheets().size()),
+        counted("desk.passed-one", "desk.passed-many", passed),
         fixed(report.alphaRatio(), 2));
+  }
+
+  private String counted(String one, String many, long count) {
+    return words.text(count == 1 ? one : many, count);
   }
 
   /** Files that were refused and why, then what is other than before. */

@@ -59,6 +59,7 @@ final class DeskClassTab extends JPanel {
     write = Forms.button(words, "desk.write", "desk.write-tip", this::write);
     summary = Lettering.paragraph(words.text("desk.no-class"), theme.body(), p.ink());
     summary.setName("desk.summary");
+    summary.setToolTipText(words.text("desk.alpha-tip"));
     JPanel head = row("[][][grow,fill]");
     head.add(collect);
     head.add(compare);
@@ -75,6 +76,7 @@ final class DeskClassTab extends JPanel {
     learners = new DeskTable(theme, "desk.learners", title, () -> chosen(learner));
     add(titled("desk.learners", learners), "wmin 0, hmin 0, wrap");
     items = new DeskTable(theme, "desk.items", words.text("desk.items"), () -> {});
+    items.explain(words.text("desk.head-discrimination"), words.text("desk.discrimination-tip"));
     objectives = new DeskTable(theme, "desk.objectives", words.text("desk.objectives"), () -> {});
     JPanel below =
         new JPanel(

@@ -42,7 +42,7 @@ final class DeskMarksTab extends JPanel {
     super(
         new MigLayout(
             "insets 10, gap 10, fill, novisualpadding",
-            "[0:0,grow 54,fill][0:0,grow 46,fill]",
+            "[0:0,grow 60,fill][0:0,grow 40,fill]",
             "[][0:0,grow,fill]"));
     this.words = words;
     this.model = model;

@@ -47,7 +47,7 @@ final class DeskQuizTab extends JPanel {
             // tables scroll sideways, forms in large type need the room
             theme.ratio() > 1.5
                 ? "[0:0,grow 45,fill][0:0,grow 55,fill]"
-                : "[0:0,grow 55,fill][0:0,grow 45,fill]",
+                : "[0:0,grow 60,fill][0:0,grow 40,fill]",
             "[][grow,fill][]"));
     this.theme = theme;
     this.words = words;

@@ -48,6 +48,7 @@ final class DeskSettingsForm extends JPanel {
     text("desk.title-english", english);
     text("desk.title-spanish", spanish);
     seed = number("desk.seed", SEED, v -> keep(d -> d.withSeed(Math.round(v))));
+    seed.setToolTipText(words.text("desk.seed-tip") + ' ' + seed.getToolTipText());
     pass = number("desk.pass", PERCENT, v -> keep(d -> d.withPassRatio(v / 100)));
     wall = number("desk.wall", WALL, v -> keep(d -> d.withRules(new Rules(v, d.rules().hints()))));
     hints = new JCheckBox(words.text("desk.hints"));

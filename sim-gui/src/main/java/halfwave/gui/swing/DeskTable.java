@@ -4,18 +4,24 @@ import halfwave.gui.presentation.TableView;
 import java.awt.Component;
 import java.awt.Dimension;
 import java.awt.KeyboardFocusManager;
+import java.awt.Point;
 import java.awt.event.KeyEvent;
 import java.awt.event.MouseAdapter;
 import java.awt.event.MouseEvent;
+import java.util.Collections;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import javax.swing.BorderFactory;
 import javax.swing.JLabel;
 import javax.swing.JScrollPane;
 import javax.swing.JTable;
+import javax.swing.JViewport;
 import javax.swing.ListSelectionModel;
 import javax.swing.SwingConstants;
 import javax.swing.SwingUtilities;
 import javax.swing.table.AbstractTableModel;
+import javax.swing.table.JTableHeader;
 import javax.swing.table.TableColumn;
 import org.jspecify.annotations.Nullable;
 
@@ -24,9 +30,14 @@ final class DeskTable extends JTable {
 
   private static final long serialVersionUID = 1L;
   private static final int WIDEST = 220;
+
+  /** So much of a cell is always seen; the pointer tells the rest (px). */
+  private static final int LEAST = 72;
+
   private static final int SEEN_ROWS = 3;
 
   private final transient Theme theme;
+  private final transient Map<String, String> explained = new HashMap<>();
   private transient @Nullable TableView shown;
 
   DeskTable(Theme theme, String name, String title, Runnable chosen) {
@@ -94,6 +105,10 @@ final class DeskTable extends JTable {
     for (int c = 0; c < view.columns().size(); c++) {
       widen(c);
     }
+    if (getParent() instanceof JViewport port) {
+      // what is new is read from its beginning
+      port.setViewPosition(new Point(0, sameColumns ? port.getViewPosition().y : 0));
+    }
   }
 
   private void widen(int c) {
@@ -103,11 +118,14 @@ final class DeskTable extends JTable {
             .getDefaultRenderer()
             .getTableCellRendererComponent(this, column.getHeaderValue(), false, false, -1, c);
     int width = head.getPreferredSize().width;
+    int least = Math.max(theme.px(LEAST), width + theme.px(6));
     for (int r = 0; r < getRowCount(); r++) {
       width =
           Math.max(width, prepareRenderer(getCellRenderer(r, c), r, c).getPreferredSize().width);
     }
-    column.setPreferredWidth(Math.min(theme.px(WIDEST), width + theme.px(14)));
+    int usual = Math.min(theme.px(WIDEST), width + theme.px(14));
+    column.setMinWidth(Math.min(least, usual));
+    column.setPreferredWidth(usual);
   }
 
   /** Chooses a row. */
@@ -117,9 +135,33 @@ final class DeskTable extends JTable {
     }
   }
 
+  /** Long cells give way before anybody has to scroll sideways. */
   @Override
   public boolean getScrollableTracksViewportWidth() {
-    return getParent() == null || getPreferredSize().width < getParent().getWidth();
+    int least =
+        Collections.list(getColumnModel().getColumns()).stream()
+            .mapToInt(TableColumn::getMinWidth)
+            .sum();
+    return getParent() == null || least <= getParent().getWidth();
+  }
+
+  /** Says what a heading means to whoever rests the pointer on it. */
+  void explain(String heading, String meaning) {
+    explained.put(heading, meaning);
+  }
+
+  @Override
+  protected JTableHeader createDefaultTableHeader() {
+    return new JTableHeader(getColumnModel()) {
+      private static final long serialVersionUID = 1L;
+
+      @Override
+      public @Nullable String getToolTipText(MouseEvent event) {
+        int c = columnAtPoint(event.getPoint());
+        String heading = c < 0 ? "" : getColumnName(c);
+        return heading.isEmpty() ? null : explained.getOrDefault(heading, heading);
+      }
+    };
   }
 
   /** What has no room is read when the pointer rests on it. */

@@ -59,7 +59,7 @@ final class FaultPanel extends JPanel {
   private double chosenSeverity;
 
   FaultPanel(Theme theme, Wording words, Workbench workbench) {
-    super(new MigLayout("insets 0, gap 0, fill", "[grow,fill]", "[][grow][shrinkprio 200]"));
+    super(new MigLayout("insets 0, gap 0, fill", "[grow,fill]", "[][grow][shrinkprio 200][]"));
     this.theme = theme;
     this.words = words;
     this.workbench = workbench;
@@ -76,7 +76,9 @@ final class FaultPanel extends JPanel {
     add(kinds(), "grow, push, hmin " + theme.px(LEAST_KINDS * ROW_PX + 4) + "px, wrap");
     Column below = new Column(theme);
     below.add(foot(), "growx, wmin 0, wrap");
-    add(below.scrolled(), "grow, hmin " + theme.px(96) + "px");
+    add(below.scrolled(), "grow, hmin " + theme.px(56) + "px, wrap");
+    // below what grows with every fault, and where it stays
+    add(add, "growx, gap 4 4 4 2");
   }
 
   private JPanel head() {
@@ -133,7 +135,6 @@ final class FaultPanel extends JPanel {
     again.setName("fault.again");
     again.setVisible(false);
     foot.add(again, "span, growx, wmin 0, wrap");
-    foot.add(add, "span, growx, wrap");
     foot.add(repairs, "span, growx, wmin 0, wrap");
     present.setOpaque(false);
     foot.add(summary, "span, growx, wmin 0, wrap");
@@ -244,6 +245,9 @@ final class FaultPanel extends JPanel {
       return;
     }
     workbench.want(new Intent.Act(card.deeds(chosenSeverity, chosenTrigger(card)), 0));
+    // another key meets the next search, not the same button again
+    search.requestFocusInWindow();
+    search.selectAll();
   }
 
   private @Nullable Trigger chosenTrigger(FaultCard card) {

@@ -53,6 +53,8 @@ final class QuizStartForm extends JPanel {
     add(open, "wrap");
     about = Lettering.paragraph("", theme.body(), p.ink());
     about.setName("quiz.about");
+    // it has its room before there is any: nothing below moves under the mouse
+    about.setRows(6);
     add(about, "skip, growx, wmin 0, wrap");
     labelled("quiz.learner", learner);
     learner.setName("quiz.learner");
@@ -153,7 +155,6 @@ final class QuizStartForm extends JPanel {
     showing = false;
     Quiz quiz = model.quiz();
     about.setText(quiz == null ? "" : QuizStart.about(quiz, words));
-    about.setVisible(quiz != null);
     String text = model.busy() ? words.text("visit.busy") : model.said(words);
     said.setText(text.isEmpty() ? " " : text);
     free();

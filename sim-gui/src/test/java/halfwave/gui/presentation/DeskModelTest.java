@@ -76,7 +76,7 @@ class DeskModelTest {
   @Test
   void aQuizIsDrawnSavedAndHandedOut() throws Exception {
     DeskModel model = drawn();
-    assertThat(model.said(WORDS)).isEqualTo("Drawn: 2 calls.");
+    assertThat(model.said(WORDS)).isEqualTo("Calls drawn: 2.");
     Path own = folder.resolve("own.json");
     Path out = folder.resolve("out.json");
     assertThat(model.state().unsaved()).isTrue();
@@ -207,6 +207,7 @@ class DeskModelTest {
         .containsExactlyInAnyOrderElementsOf(SmallClass.LEARNERS);
     assertThat(tables.told(marked)).singleElement().asString().contains(SmallClass.ODD);
     assertThat(model.said(WORDS)).isEqualTo("Answer sheets marked: 3; refused: 1.");
+    assertThat(tables.summary(marked)).contains(": 3 sheets, ");
     assertThat(tables.learners(report).rows()).hasSize(3).allMatch(r -> r.size() == 5);
     assertThat(tables.items(report).rows()).hasSize(2);
     assertThat(tables.objectives(report).rows()).hasSize(1);

@@ -39,6 +39,10 @@ class DeskRobotTest {
       hands.row("desk.bank", 2);
       hands.press("desk.add");
       assertThat(hands.rows("desk.calls")).isEqualTo(3);
+      JTable calls = hand.find(JTable.class, "desk.calls");
+      assertThat(OpenWindow.onScreen(calls::getWidth))
+          .as("nobody scrolls sideways")
+          .isLessThanOrEqualTo(OpenWindow.onScreen(() -> calls.getParent().getWidth()));
       hands.row("desk.calls", 2);
       hands.press("desk.remove");
       JTable bank = hand.find(JTable.class, "desk.bank");

@@ -11,6 +11,7 @@ import halfwave.sequence.Moment;
 import java.awt.event.InputEvent;
 import java.awt.event.KeyEvent;
 import java.util.Objects;
+import javax.swing.AbstractButton;
 import javax.swing.JTabbedPane;
 import javax.swing.SwingUtilities;
 import org.junit.jupiter.api.BeforeEach;
@@ -107,15 +108,25 @@ class KeyboardRobotTest extends WithWindow {
     assertThat(open.shown().unsaved()).isFalse();
   }
 
+  private int height(String name) {
+    AbstractButton button = hand.now(AbstractButton.class, name);
+    return OpenWindow.onScreen(() -> button.getLocationOnScreen().y);
+  }
+
   @Test
   void aFaultIsRemovedAndARefusedSeverityAddsNothing() {
     hand.key(KeyEvent.VK_3, InputEvent.ALT_DOWN_MASK);
     hand.tabTo("fault.search");
     hand.type("ground");
     hand.tabTo("fault.add");
+    int stands = height("fault.add");
     hand.key(KeyEvent.VK_SPACE);
     assertThat(open.shown().unsaved()).isTrue();
     assertThat(hand.there("fault.again")).isTrue();
+    assertThat(height("fault.add")).as("where it stood before").isEqualTo(stands);
+    assertThat(hand.focusOwner().getName()).isEqualTo("fault.search");
+    hand.key(KeyEvent.VK_ENTER);
+    assertThat(open.shown().history().done()).as("a stray Enter adds nothing").hasSize(1);
     hand.tabTo("fault.remove.ground");
     hand.key(KeyEvent.VK_SPACE);
     assertThat(open.shown().unsaved()).isFalse();

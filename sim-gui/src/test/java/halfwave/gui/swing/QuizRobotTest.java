@@ -57,7 +57,10 @@ class QuizRobotTest extends WithWindow {
 
   @Test
   void twoCallsAreTakenByMouseAndKeys() {
+    JTextField code = hand.find(JTextField.class, "quiz.learner");
+    int stands = OpenWindow.onScreen(code::getY);
     hands.fill(Rules.STANDARD, "");
+    assertThat(OpenWindow.onScreen(code::getY)).as("it stays under the mouse").isEqualTo(stands);
     assertThat(hand.now(AbstractButton.class, "quiz.begin").isEnabled()).isFalse();
     type("quiz.learner", "A-17");
     hand.ready("quiz.begin");
