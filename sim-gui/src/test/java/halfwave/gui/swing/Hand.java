@@ -137,20 +137,25 @@ final class Hand {
     return new Point(c.getWidth() / 2, c.getHeight() / 2);
   }
 
+  /** Waits until nothing covers it: a menu may be seen before it is laid out. */
   private Point reach(Component c, Point at) {
-    return OpenWindow.onScreen(
-        () -> {
-          if (c instanceof JComponent inside) {
-            inside.scrollRectToVisible(new Rectangle(at.x - 4, at.y - 4, 8, 8));
-          }
-          java.awt.Window window = SwingUtilities.getWindowAncestor(c);
-          Point inWindow = SwingUtilities.convertPoint(c, at, window);
-          Component top = SwingUtilities.getDeepestComponentAt(window, inWindow.x, inWindow.y);
-          assertThat(top != null && SwingUtilities.isDescendingFrom(top, c))
-              .as("%s %s is covered by %s", c.getClass().getSimpleName(), c.getName(), top)
-              .isTrue();
-          return at;
-        });
+    open.await(
+        c.getClass().getSimpleName() + " " + c.getName() + " in reach of the hand",
+        () -> free(c, at));
+    return at;
+  }
+
+  private static boolean free(Component c, Point at) {
+    if (c instanceof JComponent inside) {
+      inside.scrollRectToVisible(new Rectangle(at.x - 4, at.y - 4, 8, 8));
+    }
+    java.awt.Window window = SwingUtilities.getWindowAncestor(c);
+    if (window == null) {
+      return false;
+    }
+    Point inWindow = SwingUtilities.convertPoint(c, at, window);
+    Component top = SwingUtilities.getDeepestComponentAt(window, inWindow.x, inWindow.y);
+    return top != null && SwingUtilities.isDescendingFrom(top, c);
   }
 
   private static void post(Component c, Point at, int id, boolean down) {
