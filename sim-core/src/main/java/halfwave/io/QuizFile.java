@@ -15,9 +15,9 @@ import halfwave.quiz.Quiz;
 import halfwave.quiz.Rules;
 import halfwave.quiz.ServiceCall;
 import halfwave.quiz.Weights;
-import halfwave.work.Finding;
 import halfwave.work.Look;
 import halfwave.work.MeterTest;
+import halfwave.work.Recollection;
 import halfwave.work.Work;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -173,11 +173,7 @@ public final class QuizFile {
         count(f.get("parts"), 0, MOST_UNITS),
         f.get("objective").oneOf(Objective.class),
         f.get("level").oneOf(Level.class),
-        f.has("since") ? since(f.get("since")) : null);
-  }
-
-  private static Finding since(JsonValue value) {
-    return value.oneOf(Look.ASK_SINCE_WHEN.outcomes().stream().map(Finding.class::cast).toList());
+        f.has("since") ? f.get("since").oneOf(Recollection.ANSWERS) : null);
   }
 
   /** What may be wrong: a list of alternatives. */

@@ -7,7 +7,7 @@ import halfwave.board.ShippedBoards;
 import halfwave.diagnosis.Check;
 import halfwave.lesson.Words;
 import halfwave.work.Finding;
-import halfwave.work.Look;
+import halfwave.work.Recollection;
 import halfwave.work.Work;
 import java.util.Collections;
 import java.util.LinkedHashSet;
@@ -29,8 +29,8 @@ import org.jspecify.annotations.Nullable;
  * @param partsUnits what the parts may cost, in units without a currency; zero or above
  * @param objective what it asks for
  * @param level how much it asks for
- * @param since what the customer answers when asked since when, one of the findings of {@link
- *     Look#ASK_SINCE_WHEN}; null: what fits the hidden fault
+ * @param since what the customer answers when asked since when, one of {@link
+ *     Recollection#ANSWERS}; null: what fits the hidden fault
  */
 public record ServiceCall(
     String name,
@@ -59,7 +59,7 @@ public record ServiceCall(
     if (!(minutes > 0) || !(partsUnits >= 0)) {
       throw new IllegalArgumentException("minutes = " + minutes + ", partsUnits = " + partsUnits);
     }
-    if (since != null && !Look.ASK_SINCE_WHEN.outcomes().contains(since)) {
+    if (since != null && !Recollection.ANSWERS.contains(since)) {
       throw new IllegalArgumentException("since = " + since);
     }
     ShippedBoards.chosen(board, bench.design().ignition());

@@ -56,7 +56,7 @@ public record Variant(ServiceCall call, int number, long seed, Cause cause, Benc
 
   /** The same by its number. */
   public static Variant numbered(ServiceCall call, long quizSeed, int number) {
-    Hidden hidden = call.hidden().get(number % call.hidden().size());
+    Hidden hidden = hidden(call, number);
     CRC32 crc = new CRC32();
     crc.update(call.name().getBytes(StandardCharsets.UTF_8));
     long seed = (quizSeed * 31 + crc.getValue()) * COUNT + number;
@@ -78,10 +78,13 @@ public record Variant(ServiceCall call, int number, long seed, Cause cause, Benc
    */
   Finding since() {
     Finding told = call.since();
-    Hidden hidden = call.hidden().get(number % call.hidden().size());
     return told == null
-        ? Recollection.sinceWhen(faulty(call.bench(), hidden, seed).condition())
+        ? Recollection.sinceWhen(faulty(call.bench(), hidden(call, number), seed).condition())
         : told;
+  }
+
+  private static Hidden hidden(ServiceCall call, int number) {
+    return call.hidden().get(number % call.hidden().size());
   }
 
   private static Variation variation(long seed, int attempt) {

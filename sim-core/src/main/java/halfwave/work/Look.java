@@ -30,7 +30,7 @@ public enum Look implements Work {
       Tool.HANDS,
       Needs.NOTHING,
       scene -> Recollection.sinceWhen(scene.bench().condition()),
-      EnumSet.range(Finding.SINCE_WEEKS, Finding.NOTHING_NOTICED),
+      EnumSet.copyOf(Recollection.ANSWERS),
       EnumSet.noneOf(Aspect.class)),
   /** The board's light. */
   STATUS_LIGHT(

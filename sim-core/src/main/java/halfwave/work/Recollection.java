@@ -1,15 +1,21 @@
 package halfwave.work;
 
 import halfwave.bench.Condition;
+import java.util.EnumSet;
+import java.util.List;
 
 /** What a customer remembers of how a trouble began. */
 public final class Recollection {
 
+  /** What can be answered to {@link Look#ASK_SINCE_WHEN}. */
+  public static final List<Finding> ANSWERS =
+      List.copyOf(EnumSet.range(Finding.SINCE_WEEKS, Finding.NOTHING_NOTICED));
+
   private Recollection() {}
 
   /**
-   * Since when, as one of the findings of {@link Look#ASK_SINCE_WHEN}. Whatever is not exactly as
-   * it should be counts: ask for a bench without the small differences between furnaces of a kind.
+   * Since when, as one of the {@link #ANSWERS}. Whatever is not exactly as it should be counts: ask
+   * for a bench without the small differences between furnaces of a kind.
    */
   public static Finding sinceWhen(Condition c) {
     if (!c.appliance().intermittents().isEmpty()) {

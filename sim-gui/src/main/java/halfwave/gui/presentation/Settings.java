@@ -5,6 +5,7 @@ import halfwave.paper.PaperSize;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Consumer;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -127,148 +128,111 @@ public record Settings(
 
   /** In another language. */
   public Settings withLanguage(String other) {
-    return new Settings(
-        other, units, dark, motion, textRatio, cautionsSeen, sheet, place, recent, folder, lessons);
+    return with(d -> d.language = other);
   }
 
   /** With other units. */
   public Settings withUnits(UnitSystem other) {
-    return new Settings(
-        language,
-        other,
-        dark,
-        motion,
-        textRatio,
-        cautionsSeen,
-        sheet,
-        place,
-        recent,
-        folder,
-        lessons);
+    return with(d -> d.units = other);
   }
 
   /** Dark or light. */
   public Settings withDark(boolean other) {
-    return new Settings(
-        language,
-        units,
-        other,
-        motion,
-        textRatio,
-        cautionsSeen,
-        sheet,
-        place,
-        recent,
-        folder,
-        lessons);
+    return with(d -> d.dark = other);
   }
 
   /** With a flame that moves, or one that stands. */
   public Settings withMotion(boolean other) {
-    return new Settings(
-        language,
-        units,
-        dark,
-        other,
-        textRatio,
-        cautionsSeen,
-        sheet,
-        place,
-        recent,
-        folder,
-        lessons);
+    return with(d -> d.motion = other);
   }
 
   /** With larger or smaller type (1). */
   public Settings withTextRatio(double other) {
-    return new Settings(
-        language, units, dark, motion, other, cautionsSeen, sheet, place, recent, folder, lessons);
+    return with(d -> d.textRatio = other);
   }
 
   /** After the cautions were read. */
   public Settings withCautionsSeen() {
-    return new Settings(
-        language, units, dark, motion, textRatio, true, sheet, place, recent, folder, lessons);
+    return with(d -> d.cautionsSeen = true);
   }
 
   /** With other sheets to print on. */
   public Settings withSheet(PaperSize other) {
-    return new Settings(
-        language,
-        units,
-        dark,
-        motion,
-        textRatio,
-        cautionsSeen,
-        other,
-        place,
-        recent,
-        folder,
-        lessons);
+    return with(d -> d.sheet = other);
   }
 
   /** With the window elsewhere, or with something else in front. */
   public Settings withPlace(Place other) {
-    return new Settings(
-        language,
-        units,
-        dark,
-        motion,
-        textRatio,
-        cautionsSeen,
-        sheet,
-        other,
-        recent,
-        folder,
-        lessons);
+    return with(d -> d.place = other);
   }
 
   /** With one more file that was opened or saved. */
   public Settings withRecent(Path file) {
-    return new Settings(
-        language,
-        units,
-        dark,
-        motion,
-        textRatio,
-        cautionsSeen,
-        sheet,
-        place,
-        latest(file, recent),
-        file.getParent(),
-        lessons);
+    return with(
+        d -> {
+          d.recent = latest(file, recent);
+          d.folder = file.getParent();
+        });
   }
 
   /** After a file was opened in or saved to that folder. */
   public Settings withFolder(Path other) {
-    return new Settings(
-        language,
-        units,
-        dark,
-        motion,
-        textRatio,
-        cautionsSeen,
-        sheet,
-        place,
-        recent,
-        other,
-        lessons);
+    return with(d -> d.folder = other);
   }
 
   /** With something else remembered of demonstrations. */
   public Settings withLessons(Lessons other) {
-    return new Settings(
-        language,
-        units,
-        dark,
-        motion,
-        textRatio,
-        cautionsSeen,
-        sheet,
-        place,
-        recent,
-        folder,
-        other);
+    return with(d -> d.lessons = other);
+  }
+
+  private Settings with(Consumer<Draft> change) {
+    Draft draft = new Draft(this);
+    change.accept(draft);
+    return draft.made();
+  }
+
+  /** Settings that are being changed: each change names only what it changes. */
+  private static final class Draft {
+    private @Nullable String language;
+    private UnitSystem units;
+    private boolean dark;
+    private @Nullable Boolean motion;
+    private double textRatio;
+    private boolean cautionsSeen;
+    private @Nullable PaperSize sheet;
+    private Place place;
+    private List<Path> recent;
+    private @Nullable Path folder;
+    private Lessons lessons;
+
+    private Draft(Settings from) {
+      language = from.language;
+      units = from.units;
+      dark = from.dark;
+      motion = from.motion;
+      textRatio = from.textRatio;
+      cautionsSeen = from.cautionsSeen;
+      sheet = from.sheet;
+      place = from.place;
+      recent = from.recent;
+      folder = from.folder;
+      lessons = from.lessons;
+    }
+
+    private Settings made() {
+      return new Settings(
+          language,
+          units,
+          dark,
+          motion,
+          textRatio,
+          cautionsSeen,
+          sheet,
+          place,
+          recent,
+          folder,
+          lessons);
+    }
   }
 
   private static List<Path> latest(Path file, List<Path> before) {

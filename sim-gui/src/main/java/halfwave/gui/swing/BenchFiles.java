@@ -129,12 +129,7 @@ final class BenchFiles {
     if (workbench.shown().paper().file() == null) {
       FileQuestions.suggest(chooser, workbench.shown().moment().bench().name());
     }
-    return choices
-        .toSave(chooser, over)
-        .map(FileQuestions::withEnding)
-        .filter(file -> questions.mayReplace(over, words.text("file.save"), file))
-        .filter(this::write)
-        .isPresent();
+    return choices.toSaveOwn(chooser, over, questions).filter(this::write).isPresent();
   }
 
   private boolean write(Path file) {

@@ -9,8 +9,7 @@ import halfwave.gui.presentation.Wording;
 import halfwave.quiz.Level;
 import halfwave.quiz.Objective;
 import halfwave.quiz.ServiceCall;
-import halfwave.work.Finding;
-import halfwave.work.Look;
+import halfwave.work.Recollection;
 import halfwave.work.Work;
 import java.awt.KeyboardFocusManager;
 import java.util.ArrayList;
@@ -35,8 +34,6 @@ final class DeskCallForm extends JPanel {
 
   private static final long serialVersionUID = 1L;
   private static final int ROWS = 3;
-  private static final List<Finding> ANSWERS =
-      Look.ASK_SINCE_WHEN.outcomes().stream().map(Finding.class::cast).toList();
   private static final String WIDE = "growx, wmin 0, wrap";
 
   private final transient Theme theme;
@@ -94,7 +91,7 @@ final class DeskCallForm extends JPanel {
     row("desk.call-objective", objective);
     row("desk.call-level", level);
     since.addItem(words.text("desk.since-fault"));
-    ANSWERS.forEach(a -> since.addItem(Wording.capital(words.sentences().name(a))));
+    Recollection.ANSWERS.forEach(a -> since.addItem(Wording.capital(words.sentences().name(a))));
     row("desk.since", since);
     keep = Forms.button(words, "desk.keep-call", "desk.keep-call-tip", this::kept);
     fields.add(keep, "skip, growx 0, gaptop 6, wrap");
@@ -150,7 +147,9 @@ final class DeskCallForm extends JPanel {
         (int) parts.number(),
         Objective.values()[objective.getSelectedIndex()],
         Level.values()[level.getSelectedIndex()],
-        since.getSelectedIndex() == 0 ? null : ANSWERS.get(since.getSelectedIndex() - 1));
+        since.getSelectedIndex() == 0
+            ? null
+            : Recollection.ANSWERS.get(since.getSelectedIndex() - 1));
   }
 
   /** False where something is wrong in it. */
@@ -205,7 +204,8 @@ final class DeskCallForm extends JPanel {
     parts.anew(draft.partsUnits());
     objective.setSelectedIndex(draft.objective().ordinal());
     level.setSelectedIndex(draft.level().ordinal());
-    since.setSelectedIndex(draft.since() == null ? 0 : ANSWERS.indexOf(draft.since()) + 1);
+    since.setSelectedIndex(
+        draft.since() == null ? 0 : Recollection.ANSWERS.indexOf(draft.since()) + 1);
     boxes(call);
     revalidate();
   }

@@ -86,9 +86,7 @@ final class EditorFiles {
       FileQuestions.suggest(chooser, CallDraft.plainName(title, model.draft().name()));
     }
     return choices
-        .toSave(chooser, over)
-        .map(FileQuestions::withEnding)
-        .filter(file -> questions.mayReplace(over, words.text("file.save-lesson"), file))
+        .toSaveOwn(chooser, over, questions)
         .filter(file -> write(over, file))
         .isPresent();
   }

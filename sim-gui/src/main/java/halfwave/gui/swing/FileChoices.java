@@ -44,6 +44,13 @@ final class FileChoices {
     return chosen(chooser, chooser.showSaveDialog(over));
   }
 
+  /** The same for a file of the program's own: with its ending, and over no other unasked. */
+  Optional<Path> toSaveOwn(JFileChooser chooser, Component over, FileQuestions questions) {
+    return toSave(chooser, over)
+        .map(FileQuestions::withEnding)
+        .filter(file -> questions.mayReplace(over, chooser.getDialogTitle(), file));
+  }
+
   private Optional<Path> chosen(JFileChooser chooser, int answer) {
     if (answer != JFileChooser.APPROVE_OPTION) {
       return Optional.empty();

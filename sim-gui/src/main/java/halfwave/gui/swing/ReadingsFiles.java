@@ -34,11 +34,7 @@ final class ReadingsFiles {
   void save(Component over) {
     JFileChooser chooser = chooser("match.save-title");
     FileQuestions.suggest(chooser, CallDraft.plainName(words.text("match.readings")));
-    choices
-        .toSave(chooser, over)
-        .map(FileQuestions::withEnding)
-        .filter(file -> questions.mayReplace(over, words.text("match.save-title"), file))
-        .ifPresent(file -> attempt(over, file, model::save));
+    choices.toSaveOwn(chooser, over, questions).ifPresent(file -> attempt(over, file, model::save));
   }
 
   private JFileChooser chooser(String title) {

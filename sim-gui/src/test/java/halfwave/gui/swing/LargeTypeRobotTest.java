@@ -4,7 +4,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import halfwave.gui.presentation.Settings;
 import java.awt.Component;
-import java.awt.Dimension;
 import java.awt.Rectangle;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -42,12 +41,8 @@ class LargeTypeRobotTest {
   @MethodSource("cases")
   void nothingIsOutOfReach(Case window) throws Exception {
     Settings settings =
-        OpenWindow.PLAIN
-            .withLanguage(window.language())
-            .withTextRatio(window.text())
-            .withPlace(Settings.Place.at(List.of(0, 0, window.width(), window.height())));
-    try (OpenWindow open = OpenWindow.with(folder, settings)) {
-      size(open, open.frame(), window);
+        OpenWindow.PLAIN.withLanguage(window.language()).withTextRatio(window.text());
+    try (OpenWindow open = OpenWindow.sized(folder, settings, window.width(), window.height())) {
       Hand hand = new Hand(open);
       JTabbedPane tabs = hand.find(JTabbedPane.class, "tabs");
       JComponent charts = hand.find(JTabbedPane.class, "charts");
@@ -69,20 +64,10 @@ class LargeTypeRobotTest {
             return null;
           });
       Component steps = hand.find(Component.class, "editor.steps");
-      size(open, SwingUtilities.getWindowAncestor(steps), window);
+      open.size(SwingUtilities.getWindowAncestor(steps), window.width(), window.height());
       assertThat(hidden(buttons("editor."))).as("buttons of the editor").isEmpty();
       assertThat(buttons("editor.")).hasSizeGreaterThan(9);
     }
-  }
-
-  private static void size(OpenWindow open, java.awt.Window sized, Case window) {
-    OpenWindow.onScreen(
-        () -> {
-          sized.setSize(new Dimension(window.width(), window.height()));
-          sized.validate();
-          return null;
-        });
-    open.settle();
   }
 
   /** Those outside of the form, which is scrolled. */

@@ -5,7 +5,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import halfwave.gui.presentation.Settings;
 import halfwave.io.ShippedDemonstrations;
 import halfwave.lesson.Demonstration;
-import java.awt.Dimension;
 import java.awt.Rectangle;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -43,17 +42,8 @@ class LessonInSightRobotTest {
   @ParameterizedTest
   @MethodSource("cases")
   void theQuestionIsSeenWithAllItsAnswers(Case window) throws Exception {
-    Settings settings =
-        OpenWindow.PLAIN
-            .withLanguage(window.language())
-            .withPlace(Settings.Place.at(List.of(0, 0, window.width(), window.height())));
-    try (OpenWindow open = OpenWindow.with(folder, settings)) {
-      OpenWindow.onScreen(
-          () -> {
-            open.frame().setSize(new Dimension(window.width(), window.height()));
-            open.frame().validate();
-            return null;
-          });
+    Settings settings = OpenWindow.PLAIN.withLanguage(window.language());
+    try (OpenWindow open = OpenWindow.sized(folder, settings, window.width(), window.height())) {
       Hand hand = new Hand(open);
       JTabbedPane tabs = hand.find(JTabbedPane.class, "tabs");
       OpenWindow.onScreen(

@@ -8,6 +8,7 @@ import halfwave.gui.presentation.SettingsFile;
 import halfwave.gui.presentation.State;
 import halfwave.gui.presentation.Workbench;
 import java.awt.AWTError;
+import java.awt.Dimension;
 import java.awt.EventQueue;
 import java.awt.GraphicsEnvironment;
 import java.awt.HeadlessException;
@@ -96,6 +97,25 @@ final class OpenWindow implements AutoCloseable {
     made.await("all panels", () -> onScreen(made.window::whole));
     made.want(new Intent.Play(false));
     return made;
+  }
+
+  /** The same in a window of that size (px), whatever the screen. */
+  static OpenWindow sized(Path folder, Settings settings, int width, int height) {
+    OpenWindow made =
+        with(folder, settings.withPlace(Settings.Place.at(List.of(0, 0, width, height))));
+    made.size(made.frame(), width, height);
+    return made;
+  }
+
+  /** Makes one of its windows larger or smaller (px). */
+  void size(java.awt.Window sized, int width, int height) {
+    onScreen(
+        () -> {
+          sized.setSize(new Dimension(width, height));
+          sized.validate();
+          return null;
+        });
+    settle();
   }
 
   static OpenWindow plain(Path folder) {

@@ -73,19 +73,9 @@ class TextFitsTest {
   @MethodSource("cases")
   void everyWordCanBeRead(Case window) throws Exception {
     Settings settings =
-        OpenWindow.PLAIN
-            .withLanguage(window.language())
-            .withTextRatio(window.text())
-            .withPlace(Settings.Place.at(List.of(0, 0, window.width(), window.height())));
+        OpenWindow.PLAIN.withLanguage(window.language()).withTextRatio(window.text());
     Map<String, String> wrong = new TreeMap<>();
-    try (OpenWindow open = OpenWindow.with(folder, settings)) {
-      OpenWindow.onScreen(
-          () -> {
-            open.frame().setSize(new Dimension(window.width(), window.height()));
-            open.frame().validate();
-            return null;
-          });
-      open.settle();
+    try (OpenWindow open = OpenWindow.sized(folder, settings, window.width(), window.height())) {
       tabs(open, "healthy", wrong);
       charts(open, wrong);
       parts(open, wrong);
