@@ -24,9 +24,6 @@ public final class Adviser {
   /** Information below which a check tells nothing (bits) [judgement]. */
   public static final double REDUNDANT_BITS = 0.01;
 
-  /** All cases below this together change no advice (1): some thousands of them make a 1e-5. */
-  private static final double NEGLIGIBLE_PROBABILITY = 1e-9;
-
   private final Outlook outlook;
   private final Ignition ignition;
   private final Repairing repairing;
@@ -47,14 +44,13 @@ public final class Adviser {
   public Advice advice(Belief belief) {
     double[] now = belief.nowProbabilities();
     double doubt = Information.entropyBits(now);
-    double[] weights = belief.caseWeights();
     Set<Check> done = belief.done();
     double unaided = repairing.expectedSeconds(now);
     Map<Check, double[][]> joints = new HashMap<>();
     List<CheckAdvice> gains = new ArrayList<>();
     for (Check check : outlook.table().checks()) {
       if (!done.contains(check)) {
-        double[][] joint = joint(weights, check);
+        double[][] joint = belief.joint(check);
         double gain = doubt - Information.expectedEntropyBits(joint);
         joints.put(check, joint);
         gains.add(new CheckAdvice(check, Math.max(0, gain), effort(check), Double.NaN));
@@ -77,21 +73,6 @@ public final class Adviser {
   /** Time of a check and for its hazards (s). */
   private double effort(Check check) {
     return 60.0 * check.minutes() + Repairing.hazards(check.hazards(ignition), outlook.priors());
-  }
-
-  /** Row: outcome, column: cause; probability of both. */
-  private double[][] joint(double[] weights, Check check) {
-    double[][] chances = outlook.chances(outlook.place(check));
-    double[][] joint = new double[chances[0].length][outlook.causes().size()];
-    for (int c = 0; c < weights.length; c++) {
-      if (weights[c] > NEGLIGIBLE_PROBABILITY) {
-        int cause = c / CaseTable.DRAWS;
-        for (int o = 0; o < joint.length; o++) {
-          joint[o][cause] += weights[c] * chances[c][o];
-        }
-      }
-    }
-    return joint;
   }
 
   /** Expected effort of repairing after a check (s); a row that is not normalised weighs itself. */

@@ -14,6 +14,8 @@ import halfwave.instrument.Microammeter;
 import halfwave.instrument.Voltmeter;
 import halfwave.sequence.Moment;
 import halfwave.sequence.Scenes;
+import halfwave.work.Finding;
+import halfwave.work.Recollection;
 import halfwave.work.Scene;
 import java.util.EnumMap;
 import java.util.List;
@@ -30,6 +32,7 @@ public final class Appearance {
   private final Stages stages = new Stages();
   private final Bench bench;
   private final HeatingCall call;
+  private final Finding sinceWhen;
 
   /** The scene of each occasion: all looks at one moment see the same flame. */
   private final Map<Occasion, Scene> scenes = new EnumMap<>(Occasion.class);
@@ -41,8 +44,14 @@ public final class Appearance {
    * @param call its heating call, or that of a bench like it
    */
   public Appearance(Bench bench, HeatingCall call) {
+    this(bench, call, Recollection.sinceWhen(bench.condition()));
+  }
+
+  /** For a bench whose customer remembers something else than its condition shows. */
+  Appearance(Bench bench, HeatingCall call, Finding sinceWhen) {
     this.bench = bench;
     this.call = call;
+    this.sinceWhen = sinceWhen;
   }
 
   /** The heating call it was prepared with. */
@@ -60,6 +69,8 @@ public final class Appearance {
       return new Outcome.Found(call.course());
     } else if (check instanceof Check.Light) {
       return new Outcome.Found(call.code());
+    } else if (check.remembered()) {
+      return new Outcome.Found(sinceWhen);
     } else if (check instanceof Check.Looked looked) {
       Optional<Moment> moment = looked.occasion().in(call);
       return moment.isEmpty()

@@ -24,6 +24,9 @@ import java.util.function.Predicate;
  */
 public final class Belief {
 
+  /** All ways below this together change no advice (1): some thousands of them make a 1e-5. */
+  private static final double NEGLIGIBLE_PROBABILITY = 1e-9;
+
   private final Outlook outlook;
 
   /** Places of what was wrong at first, and numbers of the cases of now. */
@@ -78,12 +81,21 @@ public final class Belief {
     return belief;
   }
 
+  /** The case that decides what a check shows: repairs do not change what is remembered. */
+  private int shown(int k, Check check) {
+    return check.remembered() ? origins[k] * CaseTable.DRAWS + nows[k] % CaseTable.DRAWS : nows[k];
+  }
+
+  private Outcome predicted(int k, Check check, int place) {
+    return outlook.table().cases().get(shown(k, check)).outcomes().get(place);
+  }
+
   private Belief observed(Entry.Observed entry) {
     int check = outlook.place(entry.check());
     Likelihood likelihood = outlook.likelihood();
     double[] after = new double[weights.length];
     for (int k = 0; k < weights.length; k++) {
-      Outcome predicted = outlook.table().cases().get(nows[k]).outcomes().get(check);
+      Outcome predicted = predicted(k, entry.check(), check);
       after[k] = weights[k] * likelihood.of(entry.check(), entry.outcome(), predicted);
     }
     double expected = expected(entry, check, Arrays.stream(after).sum());
@@ -97,7 +109,7 @@ public final class Belief {
     double above = 0;
     double below = 0;
     for (int k = 0; k < weights.length; k++) {
-      Outcome predicted = outlook.table().cases().get(nows[k]).outcomes().get(check);
+      Outcome predicted = predicted(k, entry.check(), check);
       above += weights[k] * Likelihood.tail(metered, predicted, true);
       below += weights[k] * Likelihood.tail(metered, predicted, false);
     }
@@ -232,13 +244,20 @@ public final class Belief {
     return sums;
   }
 
-  /** Weight of each case of now, in the order of the table. */
-  double[] caseWeights() {
-    double[] sums = new double[outlook.table().cases().size()];
+  /** Row: what a check finds, column: what is wrong now; probability of both. */
+  double[][] joint(Check check) {
+    double[][] chances = outlook.chances(outlook.place(check));
+    double[][] joint = new double[chances[0].length][outlook.causes().size()];
     for (int k = 0; k < weights.length; k++) {
-      sums[nows[k]] += weights[k];
+      if (weights[k] > NEGLIGIBLE_PROBABILITY) {
+        int cause = nows[k] / CaseTable.DRAWS;
+        double[] row = chances[shown(k, check)];
+        for (int o = 0; o < joint.length; o++) {
+          joint[o][cause] += weights[k] * row[o];
+        }
+      }
     }
-    return sums;
+    return joint;
   }
 
   /**
@@ -251,20 +270,20 @@ public final class Belief {
     int place = outlook.place(check);
     double sum = 0;
     for (int k = 0; k < weights.length; k++) {
-      boolean hit = found.test(outlook.table().cases().get(nows[k]).outcomes().get(place));
+      boolean hit = found.test(predicted(k, check, place));
       sum += hit ? weights[k] : 0;
     }
     return Math.min(1, sum);
   }
 
-  /** Checks that were done since the last repair: to do them again tells nothing new. */
+  /** Checks that to do again tells nothing new: since the last repair, or from memory. */
   Set<Check> done() {
     Set<Check> done = new HashSet<>();
     for (Step step : steps) {
       if (step.entry() instanceof Entry.Observed observed) {
         done.add(observed.check());
       } else {
-        done.clear();
+        done.removeIf(check -> !check.remembered());
       }
     }
     return done;

@@ -12,6 +12,8 @@ import halfwave.fault.FaultKind;
 import halfwave.instrument.MeterReading;
 import halfwave.instrument.Microammeter;
 import halfwave.quantity.RejectedValueException;
+import halfwave.work.Finding;
+import halfwave.work.Recollection;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.EnumSet;
@@ -90,7 +92,9 @@ final class CaseMaker {
     for (int draw = 0; draw < Draws.COUNT; draw++) {
       int like = nearest(likeness, draw, List.copyOf(played.keySet()));
       HeatingCall call = Objects.requireNonNull(played.get(like));
-      cases.add(new Case(cause, draw, new Appearance(benches.get(draw), call).of(checks)));
+      Bench faulty = benches.get(draw);
+      Appearance seen = new Appearance(faulty, call, remembered(cause, draw, faulty));
+      cases.add(new Case(cause, draw, seen.of(checks)));
     }
     return cases;
   }
@@ -136,21 +140,30 @@ final class CaseMaker {
     return kind.dimension().isEmpty() ? 0 : Draws.rank(kind, draw);
   }
 
-  /** The bench of a draw with all faults of a cause; nothing where it cannot have them. */
+  /** Nobody remembers how a furnace differs from others of its kind. */
+  private Finding remembered(Cause cause, int draw, Bench otherwise) {
+    Bench plain = faulty(cause, draw, Variation.NONE).orElse(otherwise);
+    return Recollection.sinceWhen(plain.condition());
+  }
+
+  /**
+   * The bench of a draw with all faults of a cause; nothing where it cannot have them. Where this
+   * very bench has no room for them, the one it is like may have.
+   */
   private Optional<Bench> faulty(Cause cause, int draw) {
-    for (Variation variation : List.of(Draws.variation(draw), Variation.NONE)) {
-      try {
-        Bench faulty = variation.on(bench);
-        for (FaultKind kind : cause.kinds()) {
-          faulty = Fault.of(kind, Draws.severity(kind, draw)).on(faulty);
-        }
-        return Optional.of(faulty);
-      } catch (RejectedValueException e) {
-        // this very bench has no room for it; the one it is like may have
-        continue;
+    return faulty(cause, draw, Draws.variation(draw)).or(() -> faulty(cause, draw, Variation.NONE));
+  }
+
+  private Optional<Bench> faulty(Cause cause, int draw, Variation variation) {
+    try {
+      Bench faulty = variation.on(bench);
+      for (FaultKind kind : cause.kinds()) {
+        faulty = Fault.of(kind, Draws.severity(kind, draw)).on(faulty);
       }
+      return Optional.of(faulty);
+    } catch (RejectedValueException e) {
+      return Optional.empty();
     }
-    return Optional.empty();
   }
 
   /** The DC with everything that comes and goes, on a scale on which a board sees it. */

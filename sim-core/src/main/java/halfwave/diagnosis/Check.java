@@ -109,6 +109,11 @@ public sealed interface Check {
     }
 
     @Override
+    public boolean remembered() {
+      return look == Look.ASK_SINCE_WHEN;
+    }
+
+    @Override
     public String id() {
       return Check.id(look, occasion, Occasion.of(look));
     }
@@ -164,6 +169,14 @@ public sealed interface Check {
 
   /** What can hurt meanwhile. */
   Set<Hazard> hazards(Ignition ignition);
+
+  /**
+   * Whether somebody tells it from memory: it is about what was wrong at first, whatever was
+   * repaired since, and less sure than what is seen.
+   */
+  default boolean remembered() {
+    return false;
+  }
 
   /** Name in commands and files. */
   String id();

@@ -6,9 +6,10 @@ import org.apache.commons.math3.distribution.NormalDistribution;
 import org.apache.commons.math3.util.FastMath;
 
 /**
- * How likely an outcome is where a case predicts one. A look may be misread. A reading scatters by
- * meter, flicker and by what lies between two of the cases (a normal kernel), or, seldom, has
- * nothing to do with the bench at all; so no cause is ever ruled out for good.
+ * How likely an outcome is where a case predicts one. A look may be misread, and a customer may
+ * remember something else. A reading scatters by meter, flicker and by what lies between two of the
+ * cases (a normal kernel), or, seldom, has nothing to do with the bench at all; so no cause is ever
+ * ruled out for good.
  */
 final class Likelihood {
 
@@ -47,10 +48,12 @@ final class Likelihood {
   private static final double ROOT_TWO_PI = FastMath.sqrt(2 * Math.PI);
 
   private final double misread;
+  private final double misremembered;
   private final double outlier;
 
   Likelihood(Priors priors) {
     misread = priors.misreadProbability();
+    misremembered = priors.misrememberedProbability();
     outlier = priors.outlierProbability();
   }
 
@@ -73,7 +76,8 @@ final class Likelihood {
     }
     // one more: that it never comes to that
     int others = check.outcomes().size();
-    return observed.equals(predicted) ? 1 - misread : misread / others;
+    double wrong = check.remembered() ? misremembered : misread;
+    return observed.equals(predicted) ? 1 - wrong : wrong / others;
   }
 
   /** Density of a reading; zero where there was none to be expected. */

@@ -24,6 +24,8 @@ import java.util.Map;
  * @param hazardMinutes minutes that one would rather spend than meet a hazard; all hazards
  * @param costUnitSeconds what one unit of the cost of parts weighs (s)
  * @param misreadProbability that a look is taken for another one
+ * @param misrememberedProbability that a customer, asked since when, says something else than how
+ *     the trouble is expected to have begun
  * @param outlierProbability that a reading has nothing to do with the bench
  * @param mishapProbability that a repair breaks something else
  */
@@ -34,6 +36,7 @@ public record Priors(
     Map<Hazard, Double> hazardMinutes,
     double costUnitSeconds,
     double misreadProbability,
+    double misrememberedProbability,
     double outlierProbability,
     double mishapProbability) {
 
@@ -56,6 +59,7 @@ public record Priors(
     Guard.inRange("costUnitSeconds", costUnitSeconds, 0, 36_000);
     // zero would rule causes out for good
     Guard.inRange("misreadProbability", misreadProbability, 1e-6, 0.5);
+    Guard.inRange("misrememberedProbability", misrememberedProbability, 1e-6, 0.5);
     Guard.inRange("outlierProbability", outlierProbability, 1e-6, 0.5);
     Guard.inRange("mishapProbability", mishapProbability, 1e-6, 0.5);
   }

@@ -171,7 +171,7 @@ final class QtiItem {
           m.words("p", said(key, Argument.nested(Reasons.name(cause))));
           places(m);
           MarkedMove telling = question.telling();
-          Outcome outcome = telling == null ? null : telling.done().told();
+          Outcome outcome = telling == null ? null : telling.done().outcome();
           if (telling != null && outcome != null) {
             m.words("p", toldBy(telling.done().move(), outcome));
           }

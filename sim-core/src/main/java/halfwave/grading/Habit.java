@@ -3,6 +3,7 @@ package halfwave.grading;
 import halfwave.diagnosis.Cause;
 import halfwave.diagnosis.Check;
 import halfwave.diagnosis.CheckAdvice;
+import halfwave.diagnosis.Entry;
 import halfwave.diagnosis.Occasion;
 import halfwave.diagnosis.RepairAdvice;
 import halfwave.evidence.Course;
@@ -35,11 +36,16 @@ public enum Habit {
       return test(left.get((int) (chance * left.size())).check());
     }
   },
-  /** The likeliest part, and the next one, without a test. */
+  /** A new part, and the next one, without a test; what is no part when none is left. */
   PARTS_SWAPPER {
     @Override
     Optional<Move> wanted(Thought thought, Course seen, Set<Check> done, double chance) {
-      return mend(thought);
+      Optional<Move> next =
+          parts(seen).stream()
+              .filter(part -> possible(thought, part) && !repaired(thought, part))
+              .findFirst()
+              .map(Move.Repaired::new);
+      return next.isPresent() ? next : mend(thought);
     }
   },
   /** The same tests in the same order wherever the sequence stops alike. */
@@ -111,6 +117,27 @@ public enum Habit {
           default -> List.of(SENSING, LIGHTING, STARTING);
         };
     return order.stream().flatMap(List::stream);
+  }
+
+  /** What is replaced on suspicion where the sequence stops: common practice, no source. */
+  private static List<Repair> parts(Course seen) {
+    return switch (seen) {
+      case DOES_NOT_START ->
+          List.of(Repair.REPLACE_PRESSURE_SWITCH, Repair.REPLACE_BOARD, Repair.REPLACE_INDUCER);
+      case DOES_NOT_LIGHT ->
+          List.of(Repair.REPLACE_IGNITER, Repair.REPLACE_GAS_VALVE, Repair.REPLACE_BOARD);
+      default -> List.of(Repair.REPLACE_ROD, Repair.REPLACE_LEAD, Repair.REPLACE_BOARD);
+    };
+  }
+
+  /** A furnace without the part has no such repair. */
+  private static boolean possible(Thought thought, Repair repair) {
+    return thought.advice().repairs().stream().anyMatch(r -> r.repair() == repair);
+  }
+
+  private static boolean repaired(Thought thought, Repair repair) {
+    return thought.belief().steps().stream()
+        .anyMatch(s -> s.entry() instanceof Entry.Repaired r && r.repair() == repair);
   }
 
   /**

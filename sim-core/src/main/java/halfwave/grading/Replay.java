@@ -67,14 +67,14 @@ public record Replay(Visit visit, List<Message> remarks) {
   private static void compare(
       List<Message> remarks, int number, CallSheet.Logged logged, Done done) {
     boolean differs = !logged.found().equals(Found.text(done));
-    if (differs && done.told() != null) {
+    if (differs && done.outcome() != null) {
       remarks.add(
           Message.of(
               MessageKey.GRADE_FOUND_DIFFERS,
               Argument.count(number),
               Argument.nested(Moves.said(logged.move())),
               Argument.text(logged.found()),
-              Argument.nested(Reasons.said(done.told()))));
+              Argument.nested(Reasons.said(done.outcome()))));
     } else if (logged.minute() != done.minute()) {
       remarks.add(
           Message.of(

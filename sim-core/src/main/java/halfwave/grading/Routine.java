@@ -103,6 +103,6 @@ public record Routine(String name, List<Step> steps) {
   }
 
   private static @Nullable Outcome last(Visit visit) {
-    return visit.last().told();
+    return visit.last().outcome();
   }
 }

@@ -129,9 +129,7 @@ final class Walk {
   }
 
   private static boolean describes(Check check) {
-    return check instanceof Check.Call
-        || check instanceof Check.Light
-        || (check instanceof Check.Looked looked && looked.look() == Look.ASK_SINCE_WHEN);
+    return check instanceof Check.Call || check instanceof Check.Light || check.remembered();
   }
 
   private boolean done(Check check) {

@@ -70,6 +70,7 @@ public final class PriorsFile {
             "hazardMinutes",
             "costUnitSeconds",
             "misreadProbability",
+            "misrememberedProbability",
             "outlierProbability",
             "mishapProbability");
     f.get("label").text();
@@ -82,6 +83,7 @@ public final class PriorsFile {
                 whole(f.get("hazardMinutes"), Hazard.class),
                 f.get("costUnitSeconds").number(),
                 f.get("misreadProbability").number(),
+                f.get("misrememberedProbability").number(),
                 f.get("outlierProbability").number(),
                 f.get("mishapProbability").number()));
   }

@@ -79,7 +79,7 @@ final class KeyPages {
   }
 
   private void row(Table table, int number, MarkedMove move, int minutes) {
-    var outcome = move.done().told();
+    var outcome = move.done().outcome();
     table.row(
         Integer.toString(number),
         words.sentences().sentence(Moves.said(move.done().move())),

@@ -125,7 +125,7 @@ final class MarkedPages {
         words.text("marks.class"),
         words.text("marks.better"));
     for (MarkedMove move : moves) {
-      var outcome = move.done().told();
+      var outcome = move.done().outcome();
       table.row(
           Integer.toString(move.done().minute()),
           QuizNames.oneLine(words.sentences().sentence(Moves.said(move.done().move()))),

@@ -30,6 +30,6 @@ public final class AsFound {
   private static Outcome of(Variant variant, Appearances appearances, Check check) {
     Move.Checked move = new Move.Checked(check);
     Visit visit = Ready.forMove(Visit.begin(variant, appearances, false), move).after(move);
-    return Objects.requireNonNull(visit.last().told());
+    return Objects.requireNonNull(visit.last().outcome());
   }
 }

@@ -12,7 +12,7 @@ public final class Found {
 
   /** The text; empty where a move finds nothing. */
   public static String text(Done done) {
-    Outcome outcome = done.told();
+    Outcome outcome = done.outcome();
     return outcome == null ? "" : text(outcome);
   }
 

@@ -11,7 +11,6 @@ import halfwave.evidence.HeatingCall;
 import halfwave.fault.Fault;
 import halfwave.fault.FaultKind;
 import halfwave.work.Caution;
-import halfwave.work.Look;
 import halfwave.work.Repair;
 import halfwave.work.Work;
 import java.util.ArrayList;
@@ -154,16 +153,8 @@ public final class Visit {
     if (next.ending == null && next.minutes > variant.call().minutes()) {
       next.ending = Ending.TIME_UP;
     }
-    Outcome told =
-        asksSince(move) && outcome != null ? new Outcome.Found(variant.since()) : outcome;
-    next.log.add(new Done(move, next.minutes, outcome, told, danger));
+    next.log.add(new Done(move, next.minutes, outcome, danger));
     return new Visit(next);
-  }
-
-  private static boolean asksSince(Move move) {
-    return move instanceof Move.Checked checked
-        && checked.check() instanceof Check.Looked looked
-        && looked.look() == Look.ASK_SINCE_WHEN;
   }
 
   /** What makes it dangerous as things stand, or null. */
@@ -188,6 +179,9 @@ public final class Visit {
   }
 
   private Outcome found(Check check) {
+    if (check.remembered()) {
+      return new Outcome.Found(variant.since());
+    }
     Outcome true_ =
         appearances.outcome(benchFor(check), variant.call().settings(), variant.seed(), check);
     return Scatter.of(true_, variant.seed(), turns, place(check));

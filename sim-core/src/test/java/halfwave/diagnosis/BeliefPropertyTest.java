@@ -8,6 +8,8 @@ import halfwave.diagnosis.Entry.Observed;
 import halfwave.diagnosis.Entry.Repaired;
 import halfwave.diagnosis.Entry.Result;
 import halfwave.evidence.Course;
+import halfwave.work.Finding;
+import halfwave.work.Look;
 import halfwave.work.Repair;
 import java.util.List;
 import java.util.Set;
@@ -80,6 +82,23 @@ class BeliefPropertyTest {
     Belief after = before.after(new Repaired(Repair.RESTORE_BOND, Result.UNCHANGED));
     assertThat(after.atFirst().get(SmallWorld.GROUND))
         .isLessThan(before.atFirst().get(SmallWorld.GROUND));
+  }
+
+  /** A customer tells how it began, whatever was repaired before they were asked. */
+  @Test
+  void whatIsRememberedWeighsTheSameAfterARepair() {
+    Check since = new Check.Looked(Look.ASK_SINCE_WHEN, Occasion.STANDBY);
+    Entry told = new Observed(since, new Outcome.Found(Finding.SINCE_WEEKS));
+    Entry repaired = new Repaired(Repair.RESTORE_BOND, Result.UNSEEN);
+    Belief before = start(5).after(List.of(CALL, told, repaired));
+    Belief after = start(5).after(List.of(CALL, repaired, told));
+    before.now().forEach((c, p) -> assertThat(after.now().get(c)).isCloseTo(p, within(1e-12)));
+    before
+        .atFirst()
+        .forEach((c, p) -> assertThat(after.atFirst().get(c)).isCloseTo(p, within(1e-12)));
+    assertThat(before.done()).containsExactly(since);
+    // and it tells something of what it is now, through what it was
+    assertThat(start(5).after(List.of(CALL, repaired)).now()).isNotEqualTo(after.now());
   }
 
   /** What was checked before a repair may be checked again after it. */

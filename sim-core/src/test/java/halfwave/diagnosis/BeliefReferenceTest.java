@@ -58,6 +58,7 @@ class BeliefReferenceTest {
             priors.hazardMinutes(),
             0,
             1e-6,
+            1e-6,
             priors.outlierProbability(),
             priors.mishapProbability());
 

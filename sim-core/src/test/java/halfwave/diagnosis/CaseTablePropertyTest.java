@@ -9,8 +9,14 @@ import halfwave.board.ShippedBoards;
 import halfwave.evidence.HeatingCall;
 import halfwave.fault.Fault;
 import halfwave.fault.FaultKind;
+import halfwave.work.Finding;
+import halfwave.work.Look;
+import halfwave.work.Recollection;
 import java.util.List;
+import java.util.Map;
+import java.util.Set;
 import java.util.concurrent.atomic.AtomicInteger;
+import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
@@ -35,6 +41,8 @@ class CaseTablePropertyTest {
 
   private static final double COURSE_RATIO = 0.2;
 
+  private static final Check SINCE_WHEN = new Check.Looked(Look.ASK_SINCE_WHEN, Occasion.STANDBY);
+
   @Test
   void whatWasNotPlayedLooksAsIfItHadBeen() {
     List<Cause> causes = KINDS.stream().map(k -> Cause.of(k)).toList();
@@ -52,7 +60,8 @@ class CaseTablePropertyTest {
           Fault.of(kind, Draws.severity(kind, one.draw()))
               .on(Draws.variation(one.draw()).on(BENCH));
       List<Outcome> played =
-          new Appearance(faulty, HeatingCall.of(faulty, BOARD, one.draw())).of(table.checks());
+          new Appearance(faulty, HeatingCall.of(faulty, BOARD, one.draw()), sinceWhen(one))
+              .of(table.checks());
       for (int k = 0; k < played.size(); k++) {
         if (!(played.get(k) instanceof Outcome.Metered)) {
           checks++;
@@ -65,6 +74,36 @@ class CaseTablePropertyTest {
     assertThat(calls).isGreaterThan(15);
     assertThat((double) wrong / checks).isLessThan(ALL_RATIO);
     assertThat((double) wrongCalls / calls).isLessThanOrEqualTo(COURSE_RATIO);
+  }
+
+  private static Finding sinceWhen(Case one) {
+    FaultKind kind = one.cause().kinds().get(0);
+    return Recollection.sinceWhen(
+        Fault.of(kind, Draws.severity(kind, one.draw())).on(BENCH).condition());
+  }
+
+  /** A furnace differs from others of its kind since it was built: its customer knows no other. */
+  @Test
+  void nobodyRemembersHowFurnacesOfAKindDiffer() {
+    List<Cause> causes =
+        List.of(Cause.HEALTHY, Cause.of(FaultKind.GAS_SHUT), Cause.of(FaultKind.CONNECTOR_OFF));
+    CaseTable table = CaseTable.of(BENCH, BOARD, causes, (done, all) -> true).orElseThrow();
+    int place = table.checks().indexOf(SINCE_WHEN);
+    Map<Cause, Set<Outcome>> answers =
+        table.cases().stream()
+            .collect(
+                Collectors.groupingBy(
+                    Case::cause,
+                    Collectors.mapping(c -> c.outcomes().get(place), Collectors.toSet())));
+    assertThat(answers)
+        .containsOnly(
+            Map.entry(Cause.HEALTHY, found(Finding.NOTHING_NOTICED)),
+            Map.entry(Cause.of(FaultKind.GAS_SHUT), found(Finding.SINCE_WORK)),
+            Map.entry(Cause.of(FaultKind.CONNECTOR_OFF), found(Finding.SINCE_ONE_DAY)));
+  }
+
+  private static Set<Outcome> found(Finding finding) {
+    return Set.of(new Outcome.Found(finding));
   }
 
   @Test

@@ -9,6 +9,8 @@ import halfwave.fault.Fault;
 import halfwave.fault.FaultKind;
 import halfwave.quantity.Noise;
 import halfwave.quantity.RejectedValueException;
+import halfwave.work.Finding;
+import halfwave.work.Recollection;
 import halfwave.work.Repair;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -27,6 +29,8 @@ final class Situation {
   /** Errors of looks and readings; the engine assumes twice as many [judgement]. */
   private static final double MISREAD_PROBABILITY = 0.01;
 
+  private static final double MISREMEMBERED_PROBABILITY = 0.15;
+
   private static final double READING_RATIO = 0.04;
   private static final double READING_AMPS = 0.04e-6;
   private static final double READING_VOLTS = 0.7;
@@ -38,6 +42,7 @@ final class Situation {
   private final BoardSettings settings;
   private final List<Check> checks;
   private final Bench asFound;
+  private final Finding sinceWhen;
 
   /** What each bench of this call looks like: shared by all who come to it. */
   private final Map<Bench, List<Outcome>> looks;
@@ -50,12 +55,14 @@ final class Situation {
       long seed,
       Cause cause,
       Bench bench,
+      Finding sinceWhen,
       BoardSettings settings,
       List<Check> checks,
       Map<Bench, List<Outcome>> looks) {
     this.seed = seed;
     this.cause = cause;
     this.bench = bench;
+    this.sinceWhen = sinceWhen;
     asFound = bench;
     this.looks = looks;
     this.settings = settings;
@@ -74,17 +81,24 @@ final class Situation {
       long own = seed * 1000 + attempt;
       Cause cause = cause(own, priors);
       try {
-        Bench faulty = other(own, like);
-        for (FaultKind kind : cause.kinds()) {
-          double u = uniform(own, 40 + kind.ordinal());
-          faulty = Fault.of(kind, Draws.severity(kind, u)).on(faulty);
-        }
-        return new Situation(own, cause, faulty, settings, checks, new HashMap<>());
+        Bench faulty = faulty(own, cause, other(own, like));
+        // nobody remembers how a furnace differs from others of its kind
+        Finding since = Recollection.sinceWhen(faulty(own, cause, like).condition());
+        return new Situation(own, cause, faulty, since, settings, checks, new HashMap<>());
       } catch (RejectedValueException e) {
         // that bench has no room for that fault: another call
         continue;
       }
     }
+  }
+
+  private static Bench faulty(long seed, Cause cause, Bench sound) {
+    Bench faulty = sound;
+    for (FaultKind kind : cause.kinds()) {
+      double u = uniform(seed, 40 + kind.ordinal());
+      faulty = Fault.of(kind, Draws.severity(kind, u)).on(faulty);
+    }
+    return faulty;
   }
 
   private static double uniform(long seed, long what) {
@@ -147,13 +161,13 @@ final class Situation {
 
   /** The same call once more, for somebody else. */
   Situation again() {
-    return new Situation(seed, cause, asFound, settings, checks, looks);
+    return new Situation(seed, cause, asFound, sinceWhen, settings, checks, looks);
   }
 
   /** The furnace as it is now, without any errors of the technician. */
   private List<Outcome> looks() {
     return looks.computeIfAbsent(
-        bench, b -> new Appearance(b, HeatingCall.of(b, settings, seed)).of(checks));
+        bench, b -> new Appearance(b, HeatingCall.of(b, settings, seed), sinceWhen).of(checks));
   }
 
   /** What the technician finds. */
@@ -174,11 +188,15 @@ final class Situation {
                   + READING_VOLTS * normal(seed, index + 200)));
     } else if (true_ instanceof Outcome.Found
         && !(check instanceof Check.Call)
-        && uniform(seed, index) < MISREAD_PROBABILITY) {
+        && uniform(seed, index) < errors(check)) {
       List<Enum<?>> all = new ArrayList<>(check.outcomes());
       return new Outcome.Found(all.get((int) (uniform(seed, index + 200) * all.size())));
     }
     return true_;
+  }
+
+  private static double errors(Check check) {
+    return check.remembered() ? MISREMEMBERED_PROBABILITY : MISREAD_PROBABILITY;
   }
 
   /**

@@ -35,7 +35,7 @@ final class SmallWorld {
     }
     Map<Cause, Double> pairs = new LinkedHashMap<>();
     pairs.put(BOTH, 0.5);
-    return new Priors(2, kinds, pairs, hazards, 30, misread, 0.01, 0.02);
+    return new Priors(2, kinds, pairs, hazards, 30, misread, misread, 0.01, 0.02);
   }
 
   /** What is seen is drawn by chance, but the same on a bench with the same cause. */

@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.TreeSet;
+import org.apache.commons.math3.util.MathArrays;
 
 /**
  * The advice against the best policy there is, where that can be computed: few causes and few
@@ -93,8 +94,9 @@ final class StudyOptimum {
     }
 
     double[] start() {
-      double[] weights = outlook.start().caseWeights();
-      return weights;
+      double[] weights =
+          outlook.table().cases().stream().mapToDouble(c -> priors.weight(c.cause())).toArray();
+      return MathArrays.normalizeArray(weights, 1);
     }
 
     List<Integer> all() {

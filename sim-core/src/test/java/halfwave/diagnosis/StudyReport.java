@@ -88,7 +88,8 @@ final class StudyReport {
             + " each cause; the calls are on others: spreads of ions, voltage, gas, air and place"
             + " half as wide again, another lead, severities anywhere in their range, and causes"
             + " drawn with other frequencies than it assumes (its own flattened, each then"
-            + " multiplied by a random factor, e^(0.7 z)). One look in a hundred is misread, readings are"
+            + " multiplied by a random factor, e^(0.7 z)). One look in a hundred is misread, 15"
+            + " customers in a hundred remember something else than what was, readings are"
             + " off by 4 %% and the last digits.",
         calls.size(), CaseTable.DRAWS);
     line("");

@@ -33,7 +33,7 @@ class AsFoundPropertyTest {
         visit = visit.after(move);
         Done done = visit.log().get(visit.log().size() - 1);
         assertThat(done.danger()).isNull();
-        assertThat(done.told()).as(check.id()).isEqualTo(found.get(check));
+        assertThat(done.outcome()).as(check.id()).isEqualTo(found.get(check));
       }
     }
   }

@@ -119,7 +119,7 @@ class BankPropertyTest {
     for (int number = 0; number < Variant.COUNT && call.open(check); number++) {
       Variant variant = Variant.numbered(call, BANK.seed(), number);
       Visit asked = Visit.begin(variant, APPEARANCES, false).after(new Move.Checked(check));
-      Outcome answer = asked.last().told();
+      Outcome answer = asked.last().outcome();
       assertThat(answer)
           .as("%s %s", number, variant.cause().id())
           .isEqualTo(complaint.since().<Outcome>map(Outcome.Found::new).orElse(answer));

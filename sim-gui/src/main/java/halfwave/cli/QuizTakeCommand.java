@@ -196,9 +196,9 @@ final class QuizTakeCommand implements Callable<Integer> {
     Argument move = Argument.nested(Moves.said(done.move()));
     if (done.danger() != null) {
       return Message.of(MessageKey.QUIZ_STOPPED, minute, move, Argument.name(done.danger()));
-    } else if (done.told() != null) {
+    } else if (done.outcome() != null) {
       return Message.of(
-          MessageKey.QUIZ_FOUND, minute, move, Argument.nested(Reasons.said(done.told())));
+          MessageKey.QUIZ_FOUND, minute, move, Argument.nested(Reasons.said(done.outcome())));
     } else if (done.move() instanceof Move.Hint hint) {
       Progress progress = new Progress(standard);
       Coach coach = new Coach(QuizArgument.grader(quiz, progress).assessor(call));

@@ -118,7 +118,7 @@ final class CoachedMoves {
   private void compare(
       Visit before, Move.Checked checked, Visit after, Expected expected, List<Saying> said) {
     Expectation found = expected.found();
-    Outcome outcome = after.last().told();
+    Outcome outcome = after.last().outcome();
     if (found != null && outcome != null) {
       double likely = coach.probability(before, checked.check(), found);
       String key = found.holds().test(outcome) ? "practice.expected" : "practice.not-expected";

@@ -263,7 +263,7 @@ public final class DeskTables {
   }
 
   private List<String> move(MarkedMove move) {
-    Outcome outcome = move.done().told();
+    Outcome outcome = move.done().outcome();
     return List.of(
         Integer.toString(move.done().minute()),
         Wording.capital(words.sentences().text(Moves.said(move.done().move()))),
@@ -281,7 +281,7 @@ public final class DeskTables {
 
   /** One move with all that it told, in sentences. */
   public String told(MarkedMove move) {
-    Outcome outcome = move.done().told();
+    Outcome outcome = move.done().outcome();
     List<String> told = new ArrayList<>();
     told.add(words.sentences().sentence(Moves.said(move.done().move())));
     if (outcome != null) {

@@ -30,7 +30,7 @@ public record ReplayView(
     DeskReplay.Act act = replay.acts().get(index);
     Glimpse seen = act.glimpse();
     Hooked hooked = seen.moment().hooked();
-    Outcome outcome = seen.done().told();
+    Outcome outcome = seen.done().outcome();
     return new ReplayView(
         new DrawnBench(
             seen.moment(),

@@ -90,7 +90,7 @@ public record VisitView(
 
   private static Line line(Visiting visiting, Done done, int index, Wording words) {
     String what = Wording.capital(words.sentences().text(Moves.said(done.move())));
-    Outcome outcome = done.told();
+    Outcome outcome = done.outcome();
     String text =
         outcome == null
             ? what
