@@ -34,6 +34,10 @@ public final class Belief {
 
   private final int[] nows;
   private final double[] weights;
+
+  /** Weight of each case of now: after repairs several ways lead to the same. */
+  private final double[] caseWeights;
+
   private final List<Step> steps;
 
   private Belief(Outlook outlook, int[] origins, int[] nows, double[] weights, List<Step> steps) {
@@ -42,6 +46,10 @@ public final class Belief {
     this.nows = nows;
     this.weights = weights;
     this.steps = List.copyOf(steps);
+    caseWeights = new double[outlook.table().cases().size()];
+    for (int k = 0; k < nows.length; k++) {
+      caseWeights[nows[k]] += weights[k];
+    }
   }
 
   static Belief start(Outlook outlook) {
@@ -248,16 +256,25 @@ public final class Belief {
   double[][] joint(Check check) {
     double[][] chances = outlook.chances(outlook.place(check));
     double[][] joint = new double[chances[0].length][outlook.causes().size()];
-    for (int k = 0; k < weights.length; k++) {
-      if (weights[k] > NEGLIGIBLE_PROBABILITY) {
-        int cause = nows[k] / CaseTable.DRAWS;
-        double[] row = chances[shown(k, check)];
-        for (int o = 0; o < joint.length; o++) {
-          joint[o][cause] += weights[k] * row[o];
-        }
+    if (check.remembered()) {
+      for (int k = 0; k < weights.length; k++) {
+        add(joint, nows[k], weights[k], chances[shown(k, check)]);
+      }
+    } else {
+      for (int c = 0; c < caseWeights.length; c++) {
+        add(joint, c, caseWeights[c], chances[c]);
       }
     }
     return joint;
+  }
+
+  private static void add(double[][] joint, int now, double weight, double[] chances) {
+    if (weight > NEGLIGIBLE_PROBABILITY) {
+      int cause = now / CaseTable.DRAWS;
+      for (int o = 0; o < joint.length; o++) {
+        joint[o][cause] += weight * chances[o];
+      }
+    }
   }
 
   /**
