@@ -111,6 +111,28 @@ class GraderPropertyTest {
     assertThat(mean(Habit.ROUTINE_FOLLOWER)).isGreaterThan(mean(Habit.RANDOM_TESTER));
   }
 
+  /** Whoever swaps parts watches a call and the light, and then buys something. */
+  @Test
+  void aPartsSwapperReplacesAPartBeforeAnythingIsTested() {
+    for (ServiceCall call : QUIZ.calls()) {
+      Visit begun =
+          Visit.begin(Variant.of(call, QUIZ.seed(), "swapper"), InventedClass.appearances(), false);
+      CallSheet handed =
+          new Learner(Habit.PARTS_SWAPPER, 0, 1).take(begun, InventedClass.grader().assessor(call));
+      List<Move> moves = handed.moves().stream().map(CallSheet.Logged::move).toList();
+      assertThat(moves.subList(0, 2))
+          .containsExactly(new Move.Checked(new Check.Call()), new Move.Checked(new Check.Light()));
+      Move first =
+          moves.stream()
+              .skip(2)
+              .filter(m -> m instanceof Move.Repaired || m instanceof Move.Checked)
+              .findFirst()
+              .orElseThrow();
+      assertThat(first).isInstanceOf(Move.Repaired.class);
+      assertThat(((Move.Repaired) first).repair().costUnits()).isPositive();
+    }
+  }
+
   private static double mean(Habit habit) {
     Appearances appearances = InventedClass.appearances();
     double sum = 0;
