@@ -1,6 +1,8 @@
 package halfwave.diagnosis;
 
 import halfwave.board.Ignition;
+import halfwave.work.Look;
+import halfwave.work.MeterTest;
 import halfwave.work.Repair;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -95,17 +97,16 @@ public final class Adviser {
 
   /** The best that could have been learnt by what a repair makes impossible (bits). */
   private static double spoilt(Repair repair, List<CheckAdvice> gains) {
-    return gains.stream()
-        .filter(g -> spoils(repair, g.check()))
-        .mapToDouble(CheckAdvice::gainBits)
-        .max()
-        .orElse(0);
-  }
-
-  private static boolean spoils(Repair repair, Check check) {
-    if (check instanceof Check.Looked looked) {
-      return repair.spoiltLooks().contains(looked.look());
+    Set<Look> looks = repair.spoiltLooks();
+    Set<MeterTest> readings = repair.spoiltReadings();
+    double best = 0;
+    for (CheckAdvice gain : gains) {
+      Check check = gain.check();
+      boolean spoils =
+          check instanceof Check.Looked looked && looks.contains(looked.look())
+              || check instanceof Check.Read read && readings.contains(read.test());
+      best = spoils ? Math.max(best, gain.gainBits()) : best;
     }
-    return check instanceof Check.Read read && repair.spoiltReadings().contains(read.test());
+    return best;
   }
 }

@@ -8,6 +8,8 @@ import halfwave.gui.presentation.Wording;
 import halfwave.io.JsonValue;
 import halfwave.quiz.Rules;
 import halfwave.quiz.Weights;
+import java.awt.event.FocusAdapter;
+import java.awt.event.FocusEvent;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -72,6 +74,14 @@ final class DeskSettingsForm extends JPanel {
   private void text(String key, QuietField field) {
     DeskRows.labelled(theme, words, this, key, field, "wmin 0, wrap");
     Typing.on(field, this::typed);
+    // what was left blank is not kept: what is kept stands there again
+    field.addFocusListener(
+        new FocusAdapter() {
+          @Override
+          public void focusLost(FocusEvent e) {
+            refresh();
+          }
+        });
   }
 
   private NumberField number(String key, DeskNumber range, DoubleConsumer kept) {
@@ -87,12 +97,24 @@ final class DeskSettingsForm extends JPanel {
     }
   }
 
-  /** Not all of them may be nothing. */
   private void weighed() {
-    double[] w = weights.stream().mapToDouble(NumberField::number).toArray();
-    if (Arrays.stream(w).sum() > 0) {
+    if (counts()) {
+      double[] w = points();
       keep(d -> d.withWeights(new Weights(w[0], w[1], w[2], w[3], w[4], w[5])));
     }
+  }
+
+  private double[] points() {
+    return weights.stream().mapToDouble(NumberField::number).toArray();
+  }
+
+  /** Whether any mark counts; where none does, that is said beside them. */
+  private boolean counts() {
+    boolean counts = Arrays.stream(points()).sum() > 0;
+    if (!counts) {
+      Says.beside(weights.get(0), theme, words.text("desk.weights-nothing"));
+    }
+    return counts;
   }
 
   /** A quiz has a name and an English title: what is blank is not kept. */
@@ -109,14 +131,14 @@ final class DeskSettingsForm extends JPanel {
     return Stream.concat(Stream.of(seed, pass, wall), weights.stream());
   }
 
-  /** Whether a number is not allowed. */
+  /** Whether a number is not allowed, or no mark counts. */
   boolean wrong() {
-    return numbers().anyMatch(NumberField::wrong);
+    return numbers().anyMatch(NumberField::wrong) || Arrays.stream(points()).sum() == 0;
   }
 
-  /** Whether every number is allowed; the first that is not says so. */
+  /** Whether every number is allowed and some mark counts; what is wrong says so. */
   boolean right() {
-    return numbers().allMatch(NumberField::right);
+    return numbers().allMatch(NumberField::right) && counts();
   }
 
   /** Another quiz comes: what is wrong in a field goes with the old one. */
