@@ -17,7 +17,6 @@ import halfwave.work.MeterTest;
 import halfwave.work.Work;
 import java.util.Arrays;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.Set;
@@ -239,20 +238,5 @@ public record CallDraft(
             ? null
             : Fault.of(fault.kind(), severity(fault, words).orElseThrow());
     return new Hidden.Part(fault.kind(), fixed);
-  }
-
-  /** A name for a call or its file from a title: no sign of it troubles any file system. */
-  public static String plainName(String title) {
-    return plainName(title, "call");
-  }
-
-  /** The same, with another name for a title without a plain letter. */
-  public static String plainName(String title, String otherwise) {
-    String plain =
-        HelpPage.plain(title)
-            .toLowerCase(Locale.ROOT)
-            .replaceAll("[^a-z0-9]+", "-")
-            .replaceAll("^-|-$", "");
-    return plain.isEmpty() ? otherwise : plain;
   }
 }

@@ -196,7 +196,7 @@ public final class DeskModel {
   public void create(Wording words) {
     change(
         d -> {
-          String name = d.freeName(CallDraft.plainName(words.text("desk.new-title")));
+          String name = d.freeName(PlainName.of(words.text("desk.new-title")));
           return d.with(CallDraft.fresh(name, words));
         });
   }

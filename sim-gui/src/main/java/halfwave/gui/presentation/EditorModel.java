@@ -138,6 +138,11 @@ public final class EditorModel {
     tell();
   }
 
+  /** Whether there is a bench to begin with. */
+  public boolean ready() {
+    return workbench.ready();
+  }
+
   /** A demonstration that begins with the bench as it stands, unless that is sealed. */
   public void create() {
     if (!sealed) {

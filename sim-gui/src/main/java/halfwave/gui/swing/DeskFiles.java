@@ -1,6 +1,6 @@
 package halfwave.gui.swing;
 
-import halfwave.gui.presentation.CallDraft;
+import halfwave.gui.presentation.PlainName;
 import halfwave.gui.presentation.DeskModel;
 import halfwave.gui.presentation.DeskOutput;
 import halfwave.gui.presentation.Wording;
@@ -70,14 +70,14 @@ final class DeskFiles {
   /** Where a file of the program's own goes; title and kind by their keys. */
   Optional<Path> own(String title, String name, String kind) {
     return targets.file(
-        words.text(title), CallDraft.plainName(name), words.text(kind), OwnFile.endings());
+        words.text(title), PlainName.of(name), words.text(kind), OwnFile.endings());
   }
 
   /** Where something else goes. */
   Optional<Path> target(DeskOutput output, String name) {
     return targets.file(
         words.text(output.key()),
-        CallDraft.plainName(name + ' ' + words.text(output.key())),
+        PlainName.of(name + ' ' + words.text(output.key())),
         output.ending().toUpperCase(Locale.ROOT),
         output.ending());
   }

@@ -9,7 +9,6 @@ import halfwave.gui.presentation.NewDraft;
 import halfwave.gui.presentation.RecoveryFolder;
 import halfwave.gui.presentation.Settings;
 import halfwave.gui.presentation.Wording;
-import halfwave.gui.presentation.Workbench;
 import halfwave.io.DraftRecoveryFile;
 import halfwave.lesson.Demonstration;
 import halfwave.lesson.Draft;
@@ -36,7 +35,6 @@ import org.jspecify.annotations.Nullable;
 final class Editing implements LessonDesk {
 
   private final JFrame over;
-  private final Workbench workbench;
   private final LessonModel lesson;
   private final EditorModel model;
   private final FileChoices choices;
@@ -86,7 +84,9 @@ final class Editing implements LessonDesk {
    * No editor is open yet.
    *
    * @param over the main window
-   * @param models the bench, the player, and what plays and rehearses
+   * @param model the draft
+   * @param lesson the player
+   * @param background reads and keeps files
    * @param choices asks for files
    * @param settings what is remembered
    * @param remember changes what is remembered
@@ -95,22 +95,20 @@ final class Editing implements LessonDesk {
    */
   Editing(
       JFrame over,
-      Models models,
+      EditorModel model,
+      LessonModel lesson,
+      Executor background,
       FileChoices choices,
       Supplier<Settings> settings,
       Consumer<UnaryOperator<Settings>> remember,
       RecoveryFolder<DraftRecoveryFile> folder,
       Runnable help) {
     this.over = over;
-    workbench = models.workbench();
-    lesson = models.lesson();
+    this.model = model;
+    this.lesson = lesson;
     this.choices = choices;
     this.settings = settings;
     this.remember = remember;
-    Executor background = models.background();
-    model =
-        new EditorModel(
-            workbench, lesson, background, SwingUtilities::invokeLater, models.failed());
     autosave = new DraftAutosave(model, folder, background, SwingUtilities::invokeLater);
     titles = new LessonTitles(background, SwingUtilities::invokeLater, this::titled);
     dialog = new EditorDialog(over, help, this::close);
@@ -253,7 +251,7 @@ final class Editing implements LessonDesk {
 
   @Override
   public void create() {
-    if (workbench.ready() && !model.sealed() && face().files().mayLeave(front())) {
+    if (model.ready() && !model.sealed() && face().files().mayLeave(front())) {
       model.create();
       appear();
     }
@@ -274,7 +272,7 @@ final class Editing implements LessonDesk {
   }
 
   private void begin(Draft draft, @Nullable Path file) {
-    if (workbench.ready() && face().files().mayLeave(front())) {
+    if (model.ready() && face().files().mayLeave(front())) {
       model.begin(draft, file);
       appear();
     }

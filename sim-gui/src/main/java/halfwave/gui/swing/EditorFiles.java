@@ -1,6 +1,6 @@
 package halfwave.gui.swing;
 
-import halfwave.gui.presentation.CallDraft;
+import halfwave.gui.presentation.PlainName;
 import halfwave.gui.presentation.EditorModel;
 import halfwave.gui.presentation.EditorWords;
 import halfwave.gui.presentation.RecoveryFolder.Found;
@@ -83,7 +83,7 @@ final class EditorFiles {
     JFileChooser chooser = chooser(words.text("file.save-lesson"), model.file());
     if (model.file() == null) {
       String title = model.draft().title().words().map(w -> w.in(words.locale())).orElse("");
-      FileQuestions.suggest(chooser, CallDraft.plainName(title, model.draft().name()));
+      FileQuestions.suggest(chooser, PlainName.of(title, model.draft().name()));
     }
     return choices
         .toSaveOwn(chooser, over, questions)

@@ -1,6 +1,6 @@
 package halfwave.gui.swing;
 
-import halfwave.gui.presentation.CallDraft;
+import halfwave.gui.presentation.PlainName;
 import halfwave.gui.presentation.MatchModel;
 import halfwave.gui.presentation.Wording;
 import halfwave.io.BadInputException;
@@ -33,7 +33,7 @@ final class ReadingsFiles {
 
   void save(Component over) {
     JFileChooser chooser = chooser("match.save-title");
-    FileQuestions.suggest(chooser, CallDraft.plainName(words.text("match.readings")));
+    FileQuestions.suggest(chooser, PlainName.of(words.text("match.readings")));
     choices.toSaveOwn(chooser, over, questions).ifPresent(file -> attempt(over, file, model::save));
   }
 

@@ -4,6 +4,7 @@ import halfwave.bench.ShippedBenches;
 import halfwave.board.ShippedBoards;
 import halfwave.gui.presentation.Autosave;
 import halfwave.gui.presentation.BarView;
+import halfwave.gui.presentation.EditorModel;
 import halfwave.gui.presentation.Intent;
 import halfwave.gui.presentation.LessonModel;
 import halfwave.gui.presentation.RecoveryFolder;
@@ -96,7 +97,10 @@ public final class Window {
     editing =
         new Editing(
             frame,
-            models,
+            new EditorModel(
+                workbench, lesson, background, SwingUtilities::invokeLater, this::trouble),
+            lesson,
+            background,
             preferences.choices(),
             preferences::now,
             how -> preferences.keep(how.apply(preferences.now())),
