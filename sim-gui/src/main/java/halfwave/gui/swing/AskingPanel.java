@@ -1,9 +1,9 @@
 package halfwave.gui.swing;
 
-import halfwave.gui.presentation.Healthy;
 import halfwave.gui.presentation.Inquiry;
-import halfwave.gui.presentation.State;
 import halfwave.gui.presentation.Wording;
+import halfwave.gui.presentation.bench.State;
+import halfwave.gui.presentation.charts.Healthy;
 import java.util.List;
 import java.util.concurrent.Executor;
 import java.util.function.Consumer;

@@ -1,8 +1,8 @@
 package halfwave.gui.swing;
 
-import halfwave.gui.presentation.BoardView;
-import halfwave.gui.presentation.State;
 import halfwave.gui.presentation.Wording;
+import halfwave.gui.presentation.bench.BoardView;
+import halfwave.gui.presentation.bench.State;
 import javax.swing.JComponent;
 import javax.swing.JLabel;
 import javax.swing.JPanel;

@@ -1,7 +1,7 @@
 package halfwave.gui.swing;
 
-import halfwave.gui.presentation.ChartAxis;
-import halfwave.gui.presentation.ChartAxis.Mark;
+import halfwave.gui.presentation.charts.ChartAxis;
+import halfwave.gui.presentation.charts.ChartAxis.Mark;
 import java.awt.BasicStroke;
 import java.awt.Color;
 import java.awt.geom.Line2D;

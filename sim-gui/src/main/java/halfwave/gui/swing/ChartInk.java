@@ -1,6 +1,6 @@
 package halfwave.gui.swing;
 
-import halfwave.gui.presentation.Trace;
+import halfwave.gui.presentation.charts.Trace;
 import halfwave.picture.Palette;
 import java.awt.BasicStroke;
 import java.awt.Color;

@@ -1,7 +1,7 @@
 package halfwave.gui.swing;
 
-import halfwave.gui.presentation.Healthy;
-import halfwave.gui.presentation.State;
+import halfwave.gui.presentation.bench.State;
+import halfwave.gui.presentation.charts.Healthy;
 import java.awt.BorderLayout;
 import java.awt.Component;
 import javax.swing.JComboBox;

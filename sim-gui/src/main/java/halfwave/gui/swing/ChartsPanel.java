@@ -2,11 +2,11 @@ package halfwave.gui.swing;
 
 import com.formdev.flatlaf.FlatClientProperties;
 import halfwave.bench.Bench;
-import halfwave.gui.presentation.Healthy;
 import halfwave.gui.presentation.Inquiry;
-import halfwave.gui.presentation.State;
 import halfwave.gui.presentation.Wording;
-import halfwave.gui.presentation.Workbench;
+import halfwave.gui.presentation.bench.State;
+import halfwave.gui.presentation.bench.Workbench;
+import halfwave.gui.presentation.charts.Healthy;
 import halfwave.picture.Picture;
 import java.awt.BorderLayout;
 import java.awt.Dimension;

@@ -1,7 +1,7 @@
 package halfwave.gui.swing;
 
-import halfwave.gui.presentation.LessonView.Choice;
 import halfwave.gui.presentation.Wording;
+import halfwave.gui.presentation.lesson.LessonView.Choice;
 import java.awt.Graphics;
 import java.awt.Graphics2D;
 import java.awt.RenderingHints;

@@ -1,8 +1,8 @@
 package halfwave.gui.swing;
 
-import halfwave.gui.presentation.ClaimWords;
-import halfwave.gui.presentation.EditorModel;
 import halfwave.gui.presentation.Wording;
+import halfwave.gui.presentation.editor.ClaimWords;
+import halfwave.gui.presentation.editor.EditorModel;
 import halfwave.lesson.Claim;
 import java.util.ArrayList;
 import java.util.List;

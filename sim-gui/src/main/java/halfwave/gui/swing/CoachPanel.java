@@ -1,8 +1,8 @@
 package halfwave.gui.swing;
 
-import halfwave.gui.presentation.CoachStep;
-import halfwave.gui.presentation.PracticeModel;
 import halfwave.gui.presentation.Wording;
+import halfwave.gui.presentation.quiz.CoachStep;
+import halfwave.gui.presentation.quiz.PracticeModel;
 import java.awt.BorderLayout;
 import java.awt.event.InputEvent;
 import java.awt.event.KeyEvent;

@@ -1,11 +1,11 @@
 package halfwave.gui.swing;
 
 import halfwave.fault.FaultKind;
-import halfwave.gui.presentation.ConclusionChoices;
-import halfwave.gui.presentation.ConclusionChoices.Choice;
-import halfwave.gui.presentation.VisitDraft;
-import halfwave.gui.presentation.Visiting;
 import halfwave.gui.presentation.Wording;
+import halfwave.gui.presentation.quiz.ConclusionChoices;
+import halfwave.gui.presentation.quiz.ConclusionChoices.Choice;
+import halfwave.gui.presentation.quiz.VisitDraft;
+import halfwave.gui.presentation.quiz.Visiting;
 import halfwave.quiz.Conclusion;
 import halfwave.quiz.ServiceCall;
 import halfwave.quiz.Visit;

@@ -2,12 +2,12 @@ package halfwave.gui.swing;
 
 import halfwave.bench.Condition;
 import halfwave.bench.Parameter;
-import halfwave.gui.presentation.ConditionView;
-import halfwave.gui.presentation.Intent;
-import halfwave.gui.presentation.Knob;
-import halfwave.gui.presentation.State;
 import halfwave.gui.presentation.Wording;
-import halfwave.gui.presentation.Workbench;
+import halfwave.gui.presentation.bench.ConditionView;
+import halfwave.gui.presentation.bench.Intent;
+import halfwave.gui.presentation.bench.Knob;
+import halfwave.gui.presentation.bench.State;
+import halfwave.gui.presentation.bench.Workbench;
 import halfwave.sequence.Deed;
 import java.awt.BorderLayout;
 import java.util.EnumMap;

@@ -1,7 +1,7 @@
 package halfwave.gui.swing;
 
-import halfwave.gui.presentation.CallDraft;
 import halfwave.gui.presentation.Wording;
+import halfwave.gui.presentation.desk.CallDraft;
 import java.util.ArrayList;
 import java.util.List;
 import javax.swing.JButton;

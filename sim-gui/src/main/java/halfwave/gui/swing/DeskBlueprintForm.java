@@ -1,10 +1,10 @@
 package halfwave.gui.swing;
 
-import halfwave.gui.presentation.DeskDraft;
-import halfwave.gui.presentation.DeskModel;
-import halfwave.gui.presentation.DeskNumber;
-import halfwave.gui.presentation.DeskTables;
 import halfwave.gui.presentation.Wording;
+import halfwave.gui.presentation.desk.DeskDraft;
+import halfwave.gui.presentation.desk.DeskModel;
+import halfwave.gui.presentation.desk.DeskNumber;
+import halfwave.gui.presentation.desk.DeskTables;
 import halfwave.quiz.Assembly;
 import halfwave.quiz.BlueprintRow;
 import halfwave.quiz.Level;

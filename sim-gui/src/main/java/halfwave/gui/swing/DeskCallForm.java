@@ -2,10 +2,10 @@ package halfwave.gui.swing;
 
 import halfwave.bench.Bench;
 import halfwave.bench.ShippedBenches;
-import halfwave.gui.presentation.CallDraft;
-import halfwave.gui.presentation.DeskModel;
-import halfwave.gui.presentation.DeskNumber;
 import halfwave.gui.presentation.Wording;
+import halfwave.gui.presentation.desk.CallDraft;
+import halfwave.gui.presentation.desk.DeskModel;
+import halfwave.gui.presentation.desk.DeskNumber;
 import halfwave.quiz.Level;
 import halfwave.quiz.Objective;
 import halfwave.quiz.ServiceCall;

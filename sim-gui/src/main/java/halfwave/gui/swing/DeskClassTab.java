@@ -1,11 +1,11 @@
 package halfwave.gui.swing;
 
 import halfwave.grading.ClassReport;
-import halfwave.gui.presentation.DeskClass;
-import halfwave.gui.presentation.DeskModel;
-import halfwave.gui.presentation.DeskOutput;
-import halfwave.gui.presentation.DeskTables;
 import halfwave.gui.presentation.Wording;
+import halfwave.gui.presentation.desk.DeskClass;
+import halfwave.gui.presentation.desk.DeskModel;
+import halfwave.gui.presentation.desk.DeskOutput;
+import halfwave.gui.presentation.desk.DeskTables;
 import java.util.function.IntConsumer;
 import javax.swing.JButton;
 import javax.swing.JComboBox;

@@ -1,8 +1,8 @@
 package halfwave.gui.swing;
 
-import halfwave.gui.presentation.CallDraft;
-import halfwave.gui.presentation.FaultCard;
 import halfwave.gui.presentation.Wording;
+import halfwave.gui.presentation.bench.FaultCard;
+import halfwave.gui.presentation.desk.CallDraft;
 import java.util.List;
 import java.util.Optional;
 import javax.swing.JComboBox;

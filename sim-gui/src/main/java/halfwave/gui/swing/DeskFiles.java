@@ -1,9 +1,9 @@
 package halfwave.gui.swing;
 
 import halfwave.gui.presentation.PlainName;
-import halfwave.gui.presentation.DeskModel;
-import halfwave.gui.presentation.DeskOutput;
 import halfwave.gui.presentation.Wording;
+import halfwave.gui.presentation.desk.DeskModel;
+import halfwave.gui.presentation.desk.DeskOutput;
 import halfwave.io.OwnFile;
 import halfwave.paper.PaperSize;
 import java.awt.Component;
@@ -69,8 +69,7 @@ final class DeskFiles {
 
   /** Where a file of the program's own goes; title and kind by their keys. */
   Optional<Path> own(String title, String name, String kind) {
-    return targets.file(
-        words.text(title), PlainName.of(name), words.text(kind), OwnFile.endings());
+    return targets.file(words.text(title), PlainName.of(name), words.text(kind), OwnFile.endings());
   }
 
   /** Where something else goes. */

@@ -1,7 +1,7 @@
 package halfwave.gui.swing;
 
-import halfwave.gui.presentation.DeskModel;
 import halfwave.gui.presentation.Wording;
+import halfwave.gui.presentation.desk.DeskModel;
 import java.awt.BorderLayout;
 import javax.swing.BorderFactory;
 import javax.swing.JButton;

@@ -1,10 +1,10 @@
 package halfwave.gui.swing;
 
-import halfwave.gui.presentation.DeskDraft;
-import halfwave.gui.presentation.DeskModel;
-import halfwave.gui.presentation.DeskState;
-import halfwave.gui.presentation.DeskTables;
 import halfwave.gui.presentation.Wording;
+import halfwave.gui.presentation.desk.DeskDraft;
+import halfwave.gui.presentation.desk.DeskModel;
+import halfwave.gui.presentation.desk.DeskState;
+import halfwave.gui.presentation.desk.DeskTables;
 import halfwave.quiz.Quiz;
 import halfwave.quiz.ServiceCall;
 import java.util.ArrayList;

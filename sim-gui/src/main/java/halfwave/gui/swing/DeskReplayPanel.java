@@ -1,8 +1,8 @@
 package halfwave.gui.swing;
 
-import halfwave.gui.presentation.DeskReplay;
-import halfwave.gui.presentation.ReplayView;
 import halfwave.gui.presentation.Wording;
+import halfwave.gui.presentation.desk.DeskReplay;
+import halfwave.gui.presentation.desk.ReplayView;
 import java.awt.Insets;
 import java.util.List;
 import java.util.function.IntConsumer;

@@ -1,10 +1,10 @@
 package halfwave.gui.swing;
 
 import halfwave.grading.Criterion;
-import halfwave.gui.presentation.DeskDraft;
-import halfwave.gui.presentation.DeskModel;
-import halfwave.gui.presentation.DeskNumber;
 import halfwave.gui.presentation.Wording;
+import halfwave.gui.presentation.desk.DeskDraft;
+import halfwave.gui.presentation.desk.DeskModel;
+import halfwave.gui.presentation.desk.DeskNumber;
 import halfwave.io.JsonValue;
 import halfwave.quiz.Rules;
 import halfwave.quiz.Weights;

@@ -1,6 +1,6 @@
 package halfwave.gui.swing;
 
-import halfwave.gui.presentation.TableView;
+import halfwave.gui.presentation.desk.TableView;
 import java.awt.Component;
 import java.awt.Dimension;
 import java.awt.KeyboardFocusManager;

@@ -1,9 +1,9 @@
 package halfwave.gui.swing;
 
-import halfwave.gui.presentation.EditorModel;
-import halfwave.gui.presentation.EditorWords;
-import halfwave.gui.presentation.LitChoices;
 import halfwave.gui.presentation.Wording;
+import halfwave.gui.presentation.editor.EditorModel;
+import halfwave.gui.presentation.editor.EditorWords;
+import halfwave.gui.presentation.editor.LitChoices;
 import halfwave.lesson.Draft;
 import halfwave.lesson.DraftPlace;
 import halfwave.lesson.DraftPlace.Field;

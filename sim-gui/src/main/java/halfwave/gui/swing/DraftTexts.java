@@ -1,9 +1,9 @@
 package halfwave.gui.swing;
 
 import halfwave.display.Sentences;
-import halfwave.gui.presentation.EditorModel;
-import halfwave.gui.presentation.EditorWords;
 import halfwave.gui.presentation.Wording;
+import halfwave.gui.presentation.editor.EditorModel;
+import halfwave.gui.presentation.editor.EditorWords;
 import halfwave.lesson.DraftPlace;
 import java.util.ArrayList;
 import java.util.List;

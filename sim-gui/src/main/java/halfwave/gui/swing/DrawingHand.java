@@ -2,11 +2,11 @@ package halfwave.gui.swing;
 
 import halfwave.bench.RodPosition;
 import halfwave.circuit.Point;
-import halfwave.gui.presentation.Intent;
-import halfwave.gui.presentation.Placing;
-import halfwave.gui.presentation.RodGesture;
-import halfwave.gui.presentation.State;
-import halfwave.gui.presentation.Workbench;
+import halfwave.gui.presentation.bench.Intent;
+import halfwave.gui.presentation.bench.Placing;
+import halfwave.gui.presentation.bench.RodGesture;
+import halfwave.gui.presentation.bench.State;
+import halfwave.gui.presentation.bench.Workbench;
 import halfwave.instrument.HookUp;
 import halfwave.instrument.HookUp.Across;
 import halfwave.instrument.HookUp.WireInFlame;

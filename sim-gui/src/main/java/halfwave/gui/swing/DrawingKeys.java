@@ -1,7 +1,7 @@
 package halfwave.gui.swing;
 
 import halfwave.bench.RodPosition;
-import halfwave.gui.presentation.RodGesture;
+import halfwave.gui.presentation.bench.RodGesture;
 import halfwave.picture.DrawnView;
 import java.awt.event.KeyAdapter;
 import java.awt.event.KeyEvent;

@@ -1,12 +1,12 @@
 package halfwave.gui.swing;
 
 import halfwave.bench.RodPosition;
-import halfwave.gui.presentation.PartCard;
-import halfwave.gui.presentation.RodGesture;
-import halfwave.gui.presentation.SeenBench;
-import halfwave.gui.presentation.State;
 import halfwave.gui.presentation.Wording;
-import halfwave.gui.presentation.Workbench;
+import halfwave.gui.presentation.bench.PartCard;
+import halfwave.gui.presentation.bench.RodGesture;
+import halfwave.gui.presentation.bench.SeenBench;
+import halfwave.gui.presentation.bench.State;
+import halfwave.gui.presentation.bench.Workbench;
 import halfwave.picture.BenchDrawing;
 import halfwave.picture.DrawingStyle;
 import halfwave.picture.DrawnBench;

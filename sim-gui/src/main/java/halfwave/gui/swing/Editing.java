@@ -1,14 +1,14 @@
 package halfwave.gui.swing;
 
-import halfwave.gui.presentation.DraftAutosave;
-import halfwave.gui.presentation.EditorModel;
-import halfwave.gui.presentation.LessonModel;
-import halfwave.gui.presentation.LessonSource;
-import halfwave.gui.presentation.LessonTitles;
-import halfwave.gui.presentation.NewDraft;
 import halfwave.gui.presentation.RecoveryFolder;
 import halfwave.gui.presentation.Settings;
 import halfwave.gui.presentation.Wording;
+import halfwave.gui.presentation.editor.DraftAutosave;
+import halfwave.gui.presentation.editor.EditorModel;
+import halfwave.gui.presentation.editor.NewDraft;
+import halfwave.gui.presentation.lesson.LessonModel;
+import halfwave.gui.presentation.lesson.LessonSource;
+import halfwave.gui.presentation.lesson.LessonTitles;
 import halfwave.io.DraftRecoveryFile;
 import halfwave.lesson.Demonstration;
 import halfwave.lesson.Draft;

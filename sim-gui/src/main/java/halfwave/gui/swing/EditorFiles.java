@@ -1,11 +1,11 @@
 package halfwave.gui.swing;
 
 import halfwave.gui.presentation.PlainName;
-import halfwave.gui.presentation.EditorModel;
-import halfwave.gui.presentation.EditorWords;
 import halfwave.gui.presentation.RecoveryFolder.Found;
-import halfwave.gui.presentation.RecoveryWords;
 import halfwave.gui.presentation.Wording;
+import halfwave.gui.presentation.bench.RecoveryWords;
+import halfwave.gui.presentation.editor.EditorModel;
+import halfwave.gui.presentation.editor.EditorWords;
 import halfwave.io.AtomicFile;
 import halfwave.io.BadInputException;
 import halfwave.io.DemonstrationFile;

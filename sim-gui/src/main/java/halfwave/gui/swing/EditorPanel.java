@@ -1,8 +1,8 @@
 package halfwave.gui.swing;
 
-import halfwave.gui.presentation.EditorModel;
-import halfwave.gui.presentation.EditorWords;
 import halfwave.gui.presentation.Wording;
+import halfwave.gui.presentation.editor.EditorModel;
+import halfwave.gui.presentation.editor.EditorWords;
 import java.awt.BorderLayout;
 import java.awt.Dimension;
 import java.nio.file.Path;

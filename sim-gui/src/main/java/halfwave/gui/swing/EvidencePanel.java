@@ -1,11 +1,11 @@
 package halfwave.gui.swing;
 
 import halfwave.diagnosis.Check;
-import halfwave.gui.presentation.EvidenceAnswer;
-import halfwave.gui.presentation.EvidenceModel;
-import halfwave.gui.presentation.EvidenceView;
-import halfwave.gui.presentation.State;
 import halfwave.gui.presentation.Wording;
+import halfwave.gui.presentation.bench.State;
+import halfwave.gui.presentation.evidence.EvidenceAnswer;
+import halfwave.gui.presentation.evidence.EvidenceModel;
+import halfwave.gui.presentation.evidence.EvidenceView;
 import java.awt.BorderLayout;
 import java.awt.Rectangle;
 import java.util.List;

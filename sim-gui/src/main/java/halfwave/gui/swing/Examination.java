@@ -1,7 +1,7 @@
 package halfwave.gui.swing;
 
-import halfwave.gui.presentation.QuizModel;
 import halfwave.gui.presentation.Wording;
+import halfwave.gui.presentation.quiz.QuizModel;
 import java.awt.Component;
 import java.awt.Container;
 import java.awt.GridBagLayout;

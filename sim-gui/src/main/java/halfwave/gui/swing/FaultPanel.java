@@ -2,12 +2,12 @@ package halfwave.gui.swing;
 
 import halfwave.bench.Bench;
 import halfwave.bench.Trigger;
-import halfwave.gui.presentation.FaultCard;
-import halfwave.gui.presentation.Intent;
-import halfwave.gui.presentation.PresentFault;
-import halfwave.gui.presentation.State;
 import halfwave.gui.presentation.Wording;
-import halfwave.gui.presentation.Workbench;
+import halfwave.gui.presentation.bench.FaultCard;
+import halfwave.gui.presentation.bench.Intent;
+import halfwave.gui.presentation.bench.PresentFault;
+import halfwave.gui.presentation.bench.State;
+import halfwave.gui.presentation.bench.Workbench;
 import java.awt.Component;
 import java.util.ArrayList;
 import java.util.List;

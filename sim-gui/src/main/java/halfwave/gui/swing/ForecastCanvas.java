@@ -1,8 +1,8 @@
 package halfwave.gui.swing;
 
 import halfwave.forecast.Forecast;
-import halfwave.gui.presentation.ForecastView;
 import halfwave.gui.presentation.Wording;
+import halfwave.gui.presentation.evidence.ForecastView;
 import halfwave.picture.ForecastChart;
 import halfwave.picture.Palette;
 import halfwave.picture.Picture;

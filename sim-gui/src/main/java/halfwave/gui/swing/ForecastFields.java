@@ -1,10 +1,10 @@
 package halfwave.gui.swing;
 
-import halfwave.gui.presentation.ForecastForm;
-import halfwave.gui.presentation.ForecastForm.Field;
-import halfwave.gui.presentation.ForecastModel;
 import halfwave.gui.presentation.Wording;
-import halfwave.gui.presentation.Workbench;
+import halfwave.gui.presentation.bench.Workbench;
+import halfwave.gui.presentation.evidence.ForecastForm;
+import halfwave.gui.presentation.evidence.ForecastForm.Field;
+import halfwave.gui.presentation.evidence.ForecastModel;
 import java.util.EnumMap;
 import java.util.Locale;
 import java.util.Map;

@@ -1,10 +1,10 @@
 package halfwave.gui.swing;
 
 import halfwave.forecast.Logged;
-import halfwave.gui.presentation.ForecastForm;
-import halfwave.gui.presentation.ForecastModel;
-import halfwave.gui.presentation.LogEntry;
 import halfwave.gui.presentation.Wording;
+import halfwave.gui.presentation.evidence.ForecastForm;
+import halfwave.gui.presentation.evidence.ForecastModel;
+import halfwave.gui.presentation.evidence.LogEntry;
 import halfwave.work.Repair;
 import java.util.ArrayList;
 import java.util.Comparator;

@@ -1,10 +1,10 @@
 package halfwave.gui.swing;
 
-import halfwave.gui.presentation.ForecastAnswer;
-import halfwave.gui.presentation.ForecastModel;
-import halfwave.gui.presentation.ForecastView;
 import halfwave.gui.presentation.Wording;
-import halfwave.gui.presentation.Workbench;
+import halfwave.gui.presentation.bench.Workbench;
+import halfwave.gui.presentation.evidence.ForecastAnswer;
+import halfwave.gui.presentation.evidence.ForecastModel;
+import halfwave.gui.presentation.evidence.ForecastView;
 import java.awt.Color;
 import java.awt.Font;
 import java.util.List;

@@ -1,8 +1,8 @@
 package halfwave.gui.swing;
 
-import halfwave.gui.presentation.HistoryView;
-import halfwave.gui.presentation.HistoryView.Line;
 import halfwave.gui.presentation.Wording;
+import halfwave.gui.presentation.charts.HistoryView;
+import halfwave.gui.presentation.charts.HistoryView.Line;
 import java.awt.event.MouseEvent;
 import java.awt.geom.Ellipse2D;
 import java.awt.geom.Line2D;

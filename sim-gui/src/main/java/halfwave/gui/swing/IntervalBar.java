@@ -1,6 +1,6 @@
 package halfwave.gui.swing;
 
-import halfwave.gui.presentation.MatchView;
+import halfwave.gui.presentation.evidence.MatchView;
 import java.awt.Color;
 import java.awt.Dimension;
 import java.awt.Graphics;

@@ -1,9 +1,9 @@
 package halfwave.gui.swing;
 
-import halfwave.gui.presentation.Intent;
-import halfwave.gui.presentation.Knob;
 import halfwave.gui.presentation.Wording;
-import halfwave.gui.presentation.Workbench;
+import halfwave.gui.presentation.bench.Intent;
+import halfwave.gui.presentation.bench.Knob;
+import halfwave.gui.presentation.bench.Workbench;
 import halfwave.sequence.Deed;
 import java.awt.Insets;
 import java.awt.event.FocusAdapter;

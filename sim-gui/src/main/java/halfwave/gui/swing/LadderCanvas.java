@@ -1,10 +1,10 @@
 package halfwave.gui.swing;
 
-import halfwave.gui.presentation.ChartAxis;
-import halfwave.gui.presentation.LadderView;
-import halfwave.gui.presentation.LadderView.Side;
-import halfwave.gui.presentation.LadderView.Step;
 import halfwave.gui.presentation.Wording;
+import halfwave.gui.presentation.charts.ChartAxis;
+import halfwave.gui.presentation.charts.LadderView;
+import halfwave.gui.presentation.charts.LadderView.Side;
+import halfwave.gui.presentation.charts.LadderView.Step;
 import java.awt.Color;
 import java.awt.event.MouseEvent;
 import java.awt.geom.Line2D;

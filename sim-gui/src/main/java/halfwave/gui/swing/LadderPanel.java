@@ -1,10 +1,10 @@
 package halfwave.gui.swing;
 
 import halfwave.circuit.Solved;
-import halfwave.gui.presentation.Healthy;
-import halfwave.gui.presentation.LadderView;
-import halfwave.gui.presentation.State;
 import halfwave.gui.presentation.Wording;
+import halfwave.gui.presentation.bench.State;
+import halfwave.gui.presentation.charts.Healthy;
+import halfwave.gui.presentation.charts.LadderView;
 import java.awt.BorderLayout;
 import org.jspecify.annotations.Nullable;
 

@@ -1,8 +1,8 @@
 package halfwave.gui.swing;
 
-import halfwave.gui.presentation.LessonModel;
-import halfwave.gui.presentation.LessonSource;
 import halfwave.gui.presentation.Wording;
+import halfwave.gui.presentation.lesson.LessonModel;
+import halfwave.gui.presentation.lesson.LessonSource;
 import halfwave.lesson.Demonstration;
 import halfwave.lesson.Playthrough;
 import java.util.List;

@@ -1,6 +1,6 @@
 package halfwave.gui.swing;
 
-import halfwave.gui.presentation.LessonModel;
+import halfwave.gui.presentation.lesson.LessonModel;
 import java.awt.KeyEventDispatcher;
 import java.awt.event.KeyEvent;
 import java.util.function.BooleanSupplier;

@@ -1,9 +1,9 @@
 package halfwave.gui.swing;
 
-import halfwave.gui.presentation.LessonModel;
-import halfwave.gui.presentation.LessonNotes;
-import halfwave.gui.presentation.LessonView;
 import halfwave.gui.presentation.Wording;
+import halfwave.gui.presentation.lesson.LessonModel;
+import halfwave.gui.presentation.lesson.LessonNotes;
+import halfwave.gui.presentation.lesson.LessonView;
 import halfwave.io.ShippedDemonstrations;
 import halfwave.lesson.Demonstration;
 import halfwave.lesson.Playthrough;

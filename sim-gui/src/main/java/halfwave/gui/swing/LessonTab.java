@@ -1,6 +1,6 @@
 package halfwave.gui.swing;
 
-import halfwave.gui.presentation.State;
+import halfwave.gui.presentation.bench.State;
 import java.awt.CardLayout;
 
 /** What an instructor teaches with: demonstrations, or a bench whose fault a class has to find. */

@@ -1,10 +1,10 @@
 package halfwave.gui.swing;
 
-import halfwave.gui.presentation.MapView;
-import halfwave.gui.presentation.MapView.Contour;
-import halfwave.gui.presentation.MapView.Kind;
-import halfwave.gui.presentation.MapView.Spot;
 import halfwave.gui.presentation.Wording;
+import halfwave.gui.presentation.charts.MapView;
+import halfwave.gui.presentation.charts.MapView.Contour;
+import halfwave.gui.presentation.charts.MapView.Kind;
+import halfwave.gui.presentation.charts.MapView.Spot;
 import halfwave.picture.Palette;
 import java.awt.Color;
 import java.awt.Cursor;

@@ -1,9 +1,9 @@
 package halfwave.gui.swing;
 
-import halfwave.gui.presentation.MapView;
-import halfwave.gui.presentation.MapView.Contour;
-import halfwave.gui.presentation.MapView.Kind;
-import halfwave.gui.presentation.MapView.Spot;
+import halfwave.gui.presentation.charts.MapView;
+import halfwave.gui.presentation.charts.MapView.Contour;
+import halfwave.gui.presentation.charts.MapView.Kind;
+import halfwave.gui.presentation.charts.MapView.Spot;
 import java.awt.geom.Path2D;
 import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;

@@ -1,12 +1,12 @@
 package halfwave.gui.swing;
 
 import halfwave.bench.RodPosition;
-import halfwave.gui.presentation.Intent;
-import halfwave.gui.presentation.MapView;
-import halfwave.gui.presentation.RodMap;
-import halfwave.gui.presentation.State;
 import halfwave.gui.presentation.Wording;
-import halfwave.gui.presentation.Workbench;
+import halfwave.gui.presentation.bench.Intent;
+import halfwave.gui.presentation.bench.State;
+import halfwave.gui.presentation.bench.Workbench;
+import halfwave.gui.presentation.charts.MapView;
+import halfwave.gui.presentation.charts.RodMap;
 import java.awt.BorderLayout;
 import java.awt.geom.Point2D;
 import java.util.concurrent.Executor;

@@ -1,8 +1,8 @@
 package halfwave.gui.swing;
 
-import halfwave.gui.presentation.EvidenceView;
-import halfwave.gui.presentation.MarksView;
 import halfwave.gui.presentation.Wording;
+import halfwave.gui.presentation.desk.MarksView;
+import halfwave.gui.presentation.evidence.EvidenceView;
 
 /** The marks of a practised call: each criterion, and each move with what was better. */
 final class MarksPanel {

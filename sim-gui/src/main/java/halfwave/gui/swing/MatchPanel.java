@@ -1,11 +1,11 @@
 package halfwave.gui.swing;
 
 import halfwave.bench.Bench;
-import halfwave.gui.presentation.MatchAnswer;
-import halfwave.gui.presentation.MatchModel;
-import halfwave.gui.presentation.MatchView;
 import halfwave.gui.presentation.Wording;
-import halfwave.gui.presentation.Workbench;
+import halfwave.gui.presentation.bench.Workbench;
+import halfwave.gui.presentation.evidence.MatchAnswer;
+import halfwave.gui.presentation.evidence.MatchModel;
+import halfwave.gui.presentation.evidence.MatchView;
 import halfwave.matching.TakenReading;
 import halfwave.matching.Unknown;
 import java.util.EnumMap;

@@ -1,8 +1,8 @@
 package halfwave.gui.swing;
 
 import halfwave.bench.Bench;
-import halfwave.gui.presentation.MatchView;
 import halfwave.gui.presentation.Wording;
+import halfwave.gui.presentation.evidence.MatchView;
 import java.awt.Color;
 import java.util.List;
 import java.util.function.Consumer;

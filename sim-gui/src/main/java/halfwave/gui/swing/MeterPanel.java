@@ -1,13 +1,13 @@
 package halfwave.gui.swing;
 
 import halfwave.circuit.Point;
-import halfwave.gui.presentation.Intent;
-import halfwave.gui.presentation.MeterView;
-import halfwave.gui.presentation.Placing;
-import halfwave.gui.presentation.Spot;
-import halfwave.gui.presentation.State;
 import halfwave.gui.presentation.Wording;
-import halfwave.gui.presentation.Workbench;
+import halfwave.gui.presentation.bench.Intent;
+import halfwave.gui.presentation.bench.MeterView;
+import halfwave.gui.presentation.bench.Placing;
+import halfwave.gui.presentation.bench.Spot;
+import halfwave.gui.presentation.bench.State;
+import halfwave.gui.presentation.bench.Workbench;
 import halfwave.instrument.HookUp;
 import halfwave.instrument.Meter;
 import halfwave.instrument.MeterFunction;

@@ -1,7 +1,7 @@
 package halfwave.gui.swing;
 
-import halfwave.gui.presentation.DeskNumber;
 import halfwave.gui.presentation.Wording;
+import halfwave.gui.presentation.desk.DeskNumber;
 import java.util.function.DoubleConsumer;
 
 /** A field for a number: what is not allowed stays, and is marked, till it is put right. */

@@ -1,8 +1,8 @@
 package halfwave.gui.swing;
 
-import halfwave.gui.presentation.Offer;
-import halfwave.gui.presentation.Visiting;
 import halfwave.gui.presentation.Wording;
+import halfwave.gui.presentation.quiz.Offer;
+import halfwave.gui.presentation.quiz.Visiting;
 import halfwave.quiz.ServiceCall;
 import halfwave.quiz.Visit;
 import java.awt.Point;

@@ -1,7 +1,7 @@
 package halfwave.gui.swing;
 
 import halfwave.gui.presentation.Wording;
-import halfwave.gui.presentation.Workbench;
+import halfwave.gui.presentation.bench.Workbench;
 import halfwave.picture.DrawnPart;
 import java.awt.BorderLayout;
 import java.awt.Dimension;

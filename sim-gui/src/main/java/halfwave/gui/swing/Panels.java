@@ -1,6 +1,6 @@
 package halfwave.gui.swing;
 
-import halfwave.gui.presentation.State;
+import halfwave.gui.presentation.bench.State;
 import java.awt.Dimension;
 import java.util.List;
 import javax.swing.JTabbedPane;

@@ -1,11 +1,11 @@
 package halfwave.gui.swing;
 
-import halfwave.gui.presentation.Knob;
-import halfwave.gui.presentation.PartCard;
-import halfwave.gui.presentation.State;
 import halfwave.gui.presentation.Wording;
-import halfwave.gui.presentation.WorkCard;
-import halfwave.gui.presentation.Workbench;
+import halfwave.gui.presentation.bench.Knob;
+import halfwave.gui.presentation.bench.PartCard;
+import halfwave.gui.presentation.bench.State;
+import halfwave.gui.presentation.bench.WorkCard;
+import halfwave.gui.presentation.bench.Workbench;
 import halfwave.picture.DrawnPart;
 import java.awt.BorderLayout;
 import java.awt.Rectangle;

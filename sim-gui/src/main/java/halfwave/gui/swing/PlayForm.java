@@ -1,10 +1,10 @@
 package halfwave.gui.swing;
 
-import halfwave.gui.presentation.EditorModel;
-import halfwave.gui.presentation.EditorWords;
-import halfwave.gui.presentation.PlayNumbers;
-import halfwave.gui.presentation.PlayWaits;
 import halfwave.gui.presentation.Wording;
+import halfwave.gui.presentation.editor.EditorModel;
+import halfwave.gui.presentation.editor.EditorWords;
+import halfwave.gui.presentation.editor.PlayNumbers;
+import halfwave.gui.presentation.editor.PlayWaits;
 import halfwave.lesson.Play;
 import java.awt.event.FocusAdapter;
 import java.awt.event.FocusEvent;

@@ -1,8 +1,8 @@
 package halfwave.gui.swing;
 
 import halfwave.circuit.Point;
-import halfwave.gui.presentation.MeterView;
 import halfwave.gui.presentation.Wording;
+import halfwave.gui.presentation.bench.MeterView;
 import halfwave.instrument.HookUp.Across;
 import java.awt.Component;
 import java.util.List;

@@ -1,8 +1,8 @@
 package halfwave.gui.swing;
 
-import halfwave.gui.presentation.PracticeModel;
-import halfwave.gui.presentation.ProgressView;
 import halfwave.gui.presentation.Wording;
+import halfwave.gui.presentation.quiz.PracticeModel;
+import halfwave.gui.presentation.quiz.ProgressView;
 import halfwave.io.BadInputException;
 import halfwave.quiz.Help;
 import halfwave.quiz.Level;

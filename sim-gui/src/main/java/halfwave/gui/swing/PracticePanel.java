@@ -1,9 +1,9 @@
 package halfwave.gui.swing;
 
 import halfwave.grading.CallMarks;
-import halfwave.gui.presentation.MarksView;
-import halfwave.gui.presentation.PracticeModel;
 import halfwave.gui.presentation.Wording;
+import halfwave.gui.presentation.desk.MarksView;
+import halfwave.gui.presentation.quiz.PracticeModel;
 import java.awt.BorderLayout;
 import javax.swing.BorderFactory;
 import javax.swing.JComponent;

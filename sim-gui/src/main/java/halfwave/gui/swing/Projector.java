@@ -1,11 +1,11 @@
 package halfwave.gui.swing;
 
-import halfwave.gui.presentation.LessonModel;
-import halfwave.gui.presentation.Presenter;
-import halfwave.gui.presentation.ProjectorView;
-import halfwave.gui.presentation.State;
 import halfwave.gui.presentation.Wording;
-import halfwave.gui.presentation.Workbench;
+import halfwave.gui.presentation.bench.State;
+import halfwave.gui.presentation.bench.Workbench;
+import halfwave.gui.presentation.lesson.LessonModel;
+import halfwave.gui.presentation.lesson.Presenter;
+import halfwave.gui.presentation.lesson.ProjectorView;
 import halfwave.lesson.Question;
 import java.awt.BorderLayout;
 import java.awt.Component;
@@ -224,7 +224,7 @@ final class Projector {
       refresh();
     } else if (workbench.ready()) {
       workbench.want(
-          new halfwave.gui.presentation.Intent.Play(!workbench.shown().clock().running()));
+          new halfwave.gui.presentation.bench.Intent.Play(!workbench.shown().clock().running()));
     }
   }
 

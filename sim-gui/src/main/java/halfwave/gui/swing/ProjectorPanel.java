@@ -1,8 +1,8 @@
 package halfwave.gui.swing;
 
-import halfwave.gui.presentation.ProjectorView;
-import halfwave.gui.presentation.State;
 import halfwave.gui.presentation.Wording;
+import halfwave.gui.presentation.bench.State;
+import halfwave.gui.presentation.lesson.ProjectorView;
 import java.awt.BasicStroke;
 import java.awt.BorderLayout;
 import java.awt.Color;

@@ -1,6 +1,6 @@
 package halfwave.gui.swing;
 
-import halfwave.gui.presentation.ProjectorView.Signal;
+import halfwave.gui.presentation.lesson.ProjectorView.Signal;
 import halfwave.picture.Palette;
 import java.awt.BasicStroke;
 import java.awt.Font;

@@ -1,8 +1,8 @@
 package halfwave.gui.swing;
 
-import halfwave.gui.presentation.EditorModel;
-import halfwave.gui.presentation.EditorWords;
 import halfwave.gui.presentation.Wording;
+import halfwave.gui.presentation.editor.EditorModel;
+import halfwave.gui.presentation.editor.EditorWords;
 import halfwave.lesson.DraftPlace;
 import halfwave.lesson.DraftQuestion;
 import halfwave.lesson.DraftStep;

@@ -1,9 +1,9 @@
 package halfwave.gui.swing;
 
-import halfwave.gui.presentation.Attempt;
-import halfwave.gui.presentation.CallRow;
-import halfwave.gui.presentation.QuizModel;
 import halfwave.gui.presentation.Wording;
+import halfwave.gui.presentation.quiz.Attempt;
+import halfwave.gui.presentation.quiz.CallRow;
+import halfwave.gui.presentation.quiz.QuizModel;
 import java.awt.BorderLayout;
 import java.util.List;
 import javax.swing.BorderFactory;

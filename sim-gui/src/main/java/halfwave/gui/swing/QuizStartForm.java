@@ -1,8 +1,8 @@
 package halfwave.gui.swing;
 
-import halfwave.gui.presentation.QuizModel;
-import halfwave.gui.presentation.QuizStart;
 import halfwave.gui.presentation.Wording;
+import halfwave.gui.presentation.quiz.QuizModel;
+import halfwave.gui.presentation.quiz.QuizStart;
 import halfwave.quiz.Quiz;
 import java.nio.file.Path;
 import javax.swing.JButton;

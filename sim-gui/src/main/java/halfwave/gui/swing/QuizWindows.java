@@ -1,12 +1,12 @@
 package halfwave.gui.swing;
 
-import halfwave.gui.presentation.DeskModel;
-import halfwave.gui.presentation.PracticeModel;
-import halfwave.gui.presentation.QuizModel;
 import halfwave.gui.presentation.RecoveryFolder;
-import halfwave.gui.presentation.RecoveryWords;
 import halfwave.gui.presentation.Wording;
-import halfwave.gui.presentation.WorkAutosave;
+import halfwave.gui.presentation.bench.RecoveryWords;
+import halfwave.gui.presentation.desk.DeskModel;
+import halfwave.gui.presentation.desk.WorkAutosave;
+import halfwave.gui.presentation.quiz.PracticeModel;
+import halfwave.gui.presentation.quiz.QuizModel;
 import halfwave.io.QuizRecoveryFile;
 import halfwave.io.RoutineRecoveryFile;
 import halfwave.paper.PaperSize;

@@ -1,9 +1,9 @@
 package halfwave.gui.swing;
 
-import halfwave.gui.presentation.MatchModel;
-import halfwave.gui.presentation.ReadingForm;
-import halfwave.gui.presentation.ReadingForm.Field;
 import halfwave.gui.presentation.Wording;
+import halfwave.gui.presentation.evidence.MatchModel;
+import halfwave.gui.presentation.evidence.ReadingForm;
+import halfwave.gui.presentation.evidence.ReadingForm.Field;
 import halfwave.matching.ReadingKind;
 import java.util.EnumMap;
 import java.util.Map;

@@ -1,8 +1,8 @@
 package halfwave.gui.swing;
 
 import halfwave.gui.presentation.PlainName;
-import halfwave.gui.presentation.MatchModel;
 import halfwave.gui.presentation.Wording;
+import halfwave.gui.presentation.evidence.MatchModel;
 import halfwave.io.BadInputException;
 import java.awt.Component;
 import java.nio.file.Path;

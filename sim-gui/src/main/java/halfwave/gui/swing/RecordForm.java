@@ -1,7 +1,7 @@
 package halfwave.gui.swing;
 
-import halfwave.gui.presentation.EditorModel;
 import halfwave.gui.presentation.Wording;
+import halfwave.gui.presentation.editor.EditorModel;
 import halfwave.lesson.Play;
 import java.util.List;
 import javax.swing.JButton;

@@ -2,10 +2,10 @@ package halfwave.gui.swing;
 
 import halfwave.diagnosis.Check;
 import halfwave.grading.Routine;
-import halfwave.gui.presentation.DeskNumber;
-import halfwave.gui.presentation.RoutineDraft;
-import halfwave.gui.presentation.RoutineTables;
 import halfwave.gui.presentation.Wording;
+import halfwave.gui.presentation.desk.DeskNumber;
+import halfwave.gui.presentation.desk.RoutineDraft;
+import halfwave.gui.presentation.desk.RoutineTables;
 import halfwave.work.Repair;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;

@@ -1,11 +1,11 @@
 package halfwave.gui.swing;
 
 import halfwave.grading.Routine;
-import halfwave.gui.presentation.PracticeModel;
-import halfwave.gui.presentation.RoutineDraft;
-import halfwave.gui.presentation.RoutineModel;
-import halfwave.gui.presentation.RoutineTables;
 import halfwave.gui.presentation.Wording;
+import halfwave.gui.presentation.desk.RoutineDraft;
+import halfwave.gui.presentation.desk.RoutineModel;
+import halfwave.gui.presentation.desk.RoutineTables;
+import halfwave.gui.presentation.quiz.PracticeModel;
 import javax.swing.JButton;
 import javax.swing.JPanel;
 import javax.swing.JTextArea;

@@ -1,6 +1,6 @@
 package halfwave.gui.swing;
 
-import halfwave.gui.presentation.WhyView;
+import halfwave.gui.presentation.evidence.WhyView;
 import java.awt.BorderLayout;
 import java.awt.Cursor;
 import java.awt.Graphics;

@@ -1,12 +1,12 @@
 package halfwave.gui.swing;
 
-import halfwave.gui.presentation.FaultCard;
-import halfwave.gui.presentation.Intent;
-import halfwave.gui.presentation.Seal;
-import halfwave.gui.presentation.SealView;
-import halfwave.gui.presentation.State;
 import halfwave.gui.presentation.Wording;
-import halfwave.gui.presentation.Workbench;
+import halfwave.gui.presentation.bench.FaultCard;
+import halfwave.gui.presentation.bench.Intent;
+import halfwave.gui.presentation.bench.Seal;
+import halfwave.gui.presentation.bench.SealView;
+import halfwave.gui.presentation.bench.State;
+import halfwave.gui.presentation.bench.Workbench;
 import java.awt.Component;
 import java.util.List;
 import java.util.function.LongSupplier;

@@ -1,8 +1,8 @@
 package halfwave.gui.swing;
 
-import halfwave.gui.presentation.Intent;
-import halfwave.gui.presentation.LessonModel;
-import halfwave.gui.presentation.Workbench;
+import halfwave.gui.presentation.bench.Intent;
+import halfwave.gui.presentation.bench.Workbench;
+import halfwave.gui.presentation.lesson.LessonModel;
 import halfwave.instrument.MeterFunction;
 import halfwave.lesson.Question;
 import java.awt.Component;

@@ -1,7 +1,7 @@
 package halfwave.gui.swing;
 
-import halfwave.gui.presentation.BoardView.Gauge;
-import halfwave.gui.presentation.BoardView.Mark;
+import halfwave.gui.presentation.bench.BoardView.Gauge;
+import halfwave.gui.presentation.bench.BoardView.Mark;
 import java.awt.Dimension;
 import java.awt.FontMetrics;
 import java.awt.Graphics;

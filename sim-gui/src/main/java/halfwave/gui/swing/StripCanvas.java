@@ -1,10 +1,10 @@
 package halfwave.gui.swing;
 
-import halfwave.gui.presentation.StripView;
-import halfwave.gui.presentation.StripView.Bar;
-import halfwave.gui.presentation.StripView.Kind;
-import halfwave.gui.presentation.StripView.Lane;
-import halfwave.gui.presentation.StripView.Signal;
+import halfwave.gui.presentation.charts.StripView;
+import halfwave.gui.presentation.charts.StripView.Bar;
+import halfwave.gui.presentation.charts.StripView.Kind;
+import halfwave.gui.presentation.charts.StripView.Lane;
+import halfwave.gui.presentation.charts.StripView.Signal;
 import java.awt.BasicStroke;
 import java.awt.Color;
 import java.awt.Dimension;

@@ -1,10 +1,10 @@
 package halfwave.gui.swing;
 
-import halfwave.gui.presentation.Healthy;
-import halfwave.gui.presentation.HistoryView;
-import halfwave.gui.presentation.State;
-import halfwave.gui.presentation.StripView;
 import halfwave.gui.presentation.Wording;
+import halfwave.gui.presentation.bench.State;
+import halfwave.gui.presentation.charts.Healthy;
+import halfwave.gui.presentation.charts.HistoryView;
+import halfwave.gui.presentation.charts.StripView;
 import java.awt.BorderLayout;
 import java.util.List;
 import javax.swing.JComboBox;

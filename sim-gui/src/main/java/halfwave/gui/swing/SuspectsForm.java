@@ -1,8 +1,8 @@
 package halfwave.gui.swing;
 
 import halfwave.fault.FaultGroup;
-import halfwave.gui.presentation.Visiting;
 import halfwave.gui.presentation.Wording;
+import halfwave.gui.presentation.quiz.Visiting;
 import halfwave.io.JsonValue;
 import halfwave.quiz.Move;
 import java.util.EnumMap;

@@ -1,11 +1,11 @@
 package halfwave.gui.swing;
 
 import halfwave.forecast.Forecast;
-import halfwave.gui.presentation.ForecastAnswer;
-import halfwave.gui.presentation.ForecastModel;
-import halfwave.gui.presentation.MatchModel;
 import halfwave.gui.presentation.Wording;
-import halfwave.gui.presentation.Workbench;
+import halfwave.gui.presentation.bench.Workbench;
+import halfwave.gui.presentation.evidence.ForecastAnswer;
+import halfwave.gui.presentation.evidence.ForecastModel;
+import halfwave.gui.presentation.evidence.MatchModel;
 import halfwave.io.AtomicFile;
 import halfwave.io.ForecastCsv;
 import halfwave.paper.PictureFormat;

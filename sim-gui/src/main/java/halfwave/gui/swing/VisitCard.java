@@ -1,9 +1,9 @@
 package halfwave.gui.swing;
 
-import halfwave.gui.presentation.EvidenceView;
-import halfwave.gui.presentation.VisitView;
-import halfwave.gui.presentation.Visiting;
 import halfwave.gui.presentation.Wording;
+import halfwave.gui.presentation.evidence.EvidenceView;
+import halfwave.gui.presentation.quiz.VisitView;
+import halfwave.gui.presentation.quiz.Visiting;
 import halfwave.quiz.Move;
 import halfwave.quiz.Visit;
 import java.util.ArrayList;

@@ -1,7 +1,7 @@
 package halfwave.gui.swing;
 
-import halfwave.gui.presentation.Visiting;
 import halfwave.gui.presentation.Wording;
+import halfwave.gui.presentation.quiz.Visiting;
 import java.awt.event.InputEvent;
 import java.awt.event.KeyEvent;
 import javax.swing.JComponent;

@@ -1,6 +1,6 @@
 package halfwave.gui.swing;
 
-import halfwave.gui.presentation.Workbench;
+import halfwave.gui.presentation.bench.Workbench;
 import java.awt.Rectangle;
 import java.util.function.Consumer;
 import java.util.function.Function;

@@ -1,10 +1,10 @@
 package halfwave.gui.swing;
 
-import halfwave.gui.presentation.ChartAxis;
-import halfwave.gui.presentation.Probe;
-import halfwave.gui.presentation.Trace;
-import halfwave.gui.presentation.WaveView;
 import halfwave.gui.presentation.Wording;
+import halfwave.gui.presentation.charts.ChartAxis;
+import halfwave.gui.presentation.charts.Probe;
+import halfwave.gui.presentation.charts.Trace;
+import halfwave.gui.presentation.charts.WaveView;
 import java.awt.Color;
 import java.awt.Graphics2D;
 import java.awt.event.MouseEvent;

@@ -1,10 +1,10 @@
 package halfwave.gui.swing;
 
-import halfwave.gui.presentation.Healthy;
-import halfwave.gui.presentation.State;
-import halfwave.gui.presentation.WaveView;
-import halfwave.gui.presentation.WaveView.Tap;
 import halfwave.gui.presentation.Wording;
+import halfwave.gui.presentation.bench.State;
+import halfwave.gui.presentation.charts.Healthy;
+import halfwave.gui.presentation.charts.WaveView;
+import halfwave.gui.presentation.charts.WaveView.Tap;
 import java.awt.BorderLayout;
 import javax.swing.DefaultListCellRenderer;
 import javax.swing.JComboBox;

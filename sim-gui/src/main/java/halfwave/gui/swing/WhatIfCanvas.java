@@ -1,10 +1,10 @@
 package halfwave.gui.swing;
 
-import halfwave.gui.presentation.Probe;
-import halfwave.gui.presentation.Trace;
-import halfwave.gui.presentation.WhatIfView;
-import halfwave.gui.presentation.WhatIfView.Here;
 import halfwave.gui.presentation.Wording;
+import halfwave.gui.presentation.charts.Probe;
+import halfwave.gui.presentation.charts.Trace;
+import halfwave.gui.presentation.charts.WhatIfView;
+import halfwave.gui.presentation.charts.WhatIfView.Here;
 import java.awt.event.MouseEvent;
 import java.awt.geom.Line2D;
 import java.awt.geom.Rectangle2D;

@@ -1,10 +1,10 @@
 package halfwave.gui.swing;
 
 import halfwave.bench.Parameter;
-import halfwave.gui.presentation.State;
-import halfwave.gui.presentation.WhatIf;
-import halfwave.gui.presentation.WhatIfView;
 import halfwave.gui.presentation.Wording;
+import halfwave.gui.presentation.bench.State;
+import halfwave.gui.presentation.charts.WhatIf;
+import halfwave.gui.presentation.charts.WhatIfView;
 import java.awt.BorderLayout;
 import java.util.concurrent.Executor;
 import java.util.function.Consumer;

@@ -1,9 +1,9 @@
 package halfwave.gui.swing;
 
-import halfwave.gui.presentation.WhyAnswer;
-import halfwave.gui.presentation.WhyModel;
-import halfwave.gui.presentation.WhyView;
 import halfwave.gui.presentation.Wording;
+import halfwave.gui.presentation.evidence.WhyAnswer;
+import halfwave.gui.presentation.evidence.WhyModel;
+import halfwave.gui.presentation.evidence.WhyView;
 import halfwave.picture.DrawnPart;
 import java.awt.BorderLayout;
 import java.awt.Point;

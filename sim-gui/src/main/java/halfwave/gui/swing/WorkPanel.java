@@ -1,10 +1,10 @@
 package halfwave.gui.swing;
 
 import halfwave.board.Ignition;
-import halfwave.gui.presentation.State;
 import halfwave.gui.presentation.Wording;
-import halfwave.gui.presentation.WorkCard;
-import halfwave.gui.presentation.Workbench;
+import halfwave.gui.presentation.bench.State;
+import halfwave.gui.presentation.bench.WorkCard;
+import halfwave.gui.presentation.bench.Workbench;
 import java.awt.BorderLayout;
 import java.util.EnumMap;
 import java.util.List;

@@ -1,9 +1,9 @@
 package halfwave.gui.swing;
 
-import halfwave.gui.presentation.Intent;
 import halfwave.gui.presentation.Wording;
-import halfwave.gui.presentation.WorkCard;
-import halfwave.gui.presentation.Workbench;
+import halfwave.gui.presentation.bench.Intent;
+import halfwave.gui.presentation.bench.WorkCard;
+import halfwave.gui.presentation.bench.Workbench;
 import java.util.List;
 import java.util.stream.Stream;
 import javax.swing.JButton;

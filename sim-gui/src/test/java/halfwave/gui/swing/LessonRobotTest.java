@@ -2,7 +2,7 @@ package halfwave.gui.swing;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import halfwave.gui.presentation.Intent;
+import halfwave.gui.presentation.bench.Intent;
 import halfwave.io.ShippedDemonstrations;
 import halfwave.lesson.Demonstration;
 import halfwave.lesson.Playthrough;

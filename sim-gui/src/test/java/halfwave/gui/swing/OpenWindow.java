@@ -2,11 +2,11 @@ package halfwave.gui.swing;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import halfwave.gui.presentation.Intent;
 import halfwave.gui.presentation.Settings;
 import halfwave.gui.presentation.SettingsFile;
-import halfwave.gui.presentation.State;
-import halfwave.gui.presentation.Workbench;
+import halfwave.gui.presentation.bench.Intent;
+import halfwave.gui.presentation.bench.State;
+import halfwave.gui.presentation.bench.Workbench;
 import java.awt.AWTError;
 import java.awt.Dimension;
 import java.awt.EventQueue;

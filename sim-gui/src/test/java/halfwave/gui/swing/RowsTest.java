@@ -4,7 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import halfwave.display.UnitSystem;
 import halfwave.gui.presentation.Wording;
-import halfwave.gui.presentation.Workbench;
+import halfwave.gui.presentation.bench.Workbench;
 import halfwave.picture.Palette;
 import java.awt.BorderLayout;
 import java.awt.Component;

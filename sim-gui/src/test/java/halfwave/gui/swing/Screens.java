@@ -2,12 +2,12 @@ package halfwave.gui.swing;
 
 import halfwave.display.UnitSystem;
 import halfwave.fault.FaultKind;
-import halfwave.gui.presentation.FaultCard;
-import halfwave.gui.presentation.Intent;
-import halfwave.gui.presentation.LessonModel;
 import halfwave.gui.presentation.Settings;
-import halfwave.gui.presentation.Spot;
 import halfwave.gui.presentation.Wording;
+import halfwave.gui.presentation.bench.FaultCard;
+import halfwave.gui.presentation.bench.Intent;
+import halfwave.gui.presentation.bench.Spot;
+import halfwave.gui.presentation.lesson.LessonModel;
 import halfwave.io.ShippedDemonstrations;
 import halfwave.picture.DrawnPart;
 import java.awt.Component;

@@ -4,11 +4,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import halfwave.display.UnitSystem;
 import halfwave.fault.FaultKind;
-import halfwave.gui.presentation.FaultCard;
-import halfwave.gui.presentation.Intent;
 import halfwave.gui.presentation.Settings;
-import halfwave.gui.presentation.Spot;
 import halfwave.gui.presentation.Wording;
+import halfwave.gui.presentation.bench.FaultCard;
+import halfwave.gui.presentation.bench.Intent;
+import halfwave.gui.presentation.bench.Spot;
 import halfwave.picture.BenchDrawing;
 import halfwave.picture.DrawnPart;
 import halfwave.quiz.Rules;

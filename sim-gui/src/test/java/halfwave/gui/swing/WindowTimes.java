@@ -1,7 +1,7 @@
 package halfwave.gui.swing;
 
-import halfwave.gui.presentation.Intent;
 import halfwave.gui.presentation.SettingsFile;
+import halfwave.gui.presentation.bench.Intent;
 import halfwave.picture.BenchDrawing;
 import halfwave.picture.DrawnPart;
 import halfwave.picture.RodGrip;
