@@ -10,6 +10,8 @@ import halfwave.gui.presentation.bench.Intent;
 import halfwave.gui.presentation.bench.RecoveryWords;
 import halfwave.gui.presentation.bench.State;
 import halfwave.gui.presentation.bench.Workbench;
+import halfwave.gui.swing.widget.FileChoices;
+import halfwave.gui.swing.widget.FileQuestions;
 import halfwave.io.AtomicFile;
 import halfwave.io.BadInputException;
 import halfwave.io.BenchFile;

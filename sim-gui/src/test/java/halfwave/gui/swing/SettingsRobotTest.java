@@ -10,6 +10,7 @@ import halfwave.gui.presentation.Wording;
 import halfwave.gui.presentation.bench.FaultCard;
 import halfwave.gui.presentation.bench.Intent;
 import halfwave.gui.presentation.bench.State;
+import halfwave.gui.swing.bench.DrawingPanel;
 import halfwave.paper.PaperSize;
 import java.util.Locale;
 import javax.swing.JLabel;
