@@ -8,6 +8,7 @@ import static com.tngtech.archunit.library.plantuml.rules.PlantUmlArchCondition.
 import static com.tngtech.archunit.library.plantuml.rules.PlantUmlArchCondition.adhereToPlantUmlDiagram;
 import static org.assertj.core.api.Assertions.assertThat;
 
+import com.tngtech.archunit.core.domain.Dependency;
 import com.tngtech.archunit.core.domain.JavaClass;
 import com.tngtech.archunit.core.importer.ClassFileImporter;
 import com.tngtech.archunit.core.importer.ImportOption.DoNotIncludeTests;
@@ -17,6 +18,7 @@ import com.tngtech.archunit.lang.ArchCondition;
 import com.tngtech.archunit.lang.ArchRule;
 import com.tngtech.archunit.lang.ConditionEvents;
 import com.tngtech.archunit.lang.SimpleConditionEvent;
+import java.util.List;
 import java.util.Objects;
 import org.jspecify.annotations.NullMarked;
 import org.junit.jupiter.api.Test;
@@ -72,7 +74,45 @@ class GuiLayersTest {
               })
           .allowEmptyShould(true);
 
-  /** The other rules are shown to bite in the core; these two are this module's own. */
+  /** Themes of the window in their order. */
+  private static final List<String> THEMES =
+      List.of("widget", "bench", "charts", "evidence", "lesson", "editor", "desk", "quiz");
+
+  private static final String WINDOW = "halfwave.gui.";
+
+  /** All may use the parent of presentation; the parent of the panels may use all. */
+  @ArchTest
+  static final ArchRule themesKeepTheirOrder =
+      classes()
+          .that(resideInAnyPackage("..halfwave.gui.."))
+          .should(
+              new ArchCondition<JavaClass>("use no theme after their own, in either layer") {
+                @Override
+                public void check(JavaClass type, ConditionEvents events) {
+                  for (Dependency use : type.getDirectDependenciesFromSelf()) {
+                    JavaClass used = use.getTargetClass();
+                    boolean later =
+                        used.getPackageName().contains(WINDOW) && order(used) > order(type);
+                    events.add(new SimpleConditionEvent(type, !later, use.getDescription()));
+                  }
+                }
+              })
+          .allowEmptyShould(true);
+
+  /**
+   * Its place among the themes; a package that is none comes after all, and may be used by none.
+   */
+  private static int order(JavaClass type) {
+    String name = type.getPackageName();
+    String inside = name.substring(name.lastIndexOf(WINDOW) + WINDOW.length());
+    if (inside.equals("presentation")) {
+      return -1;
+    }
+    int theme = THEMES.indexOf(inside.replaceFirst("^(presentation|swing)\\.", ""));
+    return theme < 0 ? THEMES.size() : theme;
+  }
+
+  /** The other rules are shown to bite in the core; these are this module's own. */
   @Test
   void rulesBite() {
     var bad = new ClassFileImporter().importPackages("halfwave.architecture.bad");
@@ -80,5 +120,7 @@ class GuiLayersTest {
         .contains("java.awt.Color");
     assertThat(packagesAreDescribed.evaluate(bad).getFailureReport().toString())
         .contains("halfwave.architecture.bad.halfwave.cli has no");
+    assertThat(themesKeepTheirOrder.evaluate(bad).getFailureReport().toString())
+        .contains("presentation.bench.EarlyTheme", "presentation.quiz.LateTheme");
   }
 }

@@ -13,10 +13,10 @@ import org.jspecify.annotations.Nullable;
  *
  * @param <T> what is kept
  */
-final class Keeper<T> {
+public final class Keeper<T> {
 
   /** From one writing to the next (ms). */
-  static final long PACE_MILLIS = 15_000;
+  public static final long PACE_MILLIS = 15_000;
 
   private final RecoveryFolder<T> folder;
   private final Executor background;
@@ -38,7 +38,7 @@ final class Keeper<T> {
    * @param screen runs what touches panels
    * @param origin what something is a change of: tells whether what came back is there
    */
-  Keeper(
+  public Keeper(
       RecoveryFolder<T> folder, Executor background, Executor screen, Function<T, Object> origin) {
     this.folder = folder;
     this.background = background;
@@ -52,7 +52,7 @@ final class Keeper<T> {
    * @param ask is told of it, on the screen's thread, if there is anything
    * @param then is done afterwards, in every case
    */
-  void look(Consumer<Found<T>> ask, Runnable then) {
+  public void look(Consumer<Found<T>> ask, Runnable then) {
     background.execute(
         () -> {
           Optional<Found<T>> left = folder.find();
@@ -69,12 +69,12 @@ final class Keeper<T> {
   }
 
   /** What was found comes back; until it is kept anew its file stays. */
-  void comesBack() {
+  public void comesBack() {
     comingBack = true;
   }
 
   /** Nobody wants what was found. */
-  void leave() {
+  public void leave() {
     Found<T> left = found;
     found = null;
     if (left != null) {
@@ -88,7 +88,7 @@ final class Keeper<T> {
    * @param content what would be lost, or null: nothing would
    * @param nowMillis any clock that does not go back (ms)
    */
-  void tick(@Nullable T content, long nowMillis) {
+  public void tick(@Nullable T content, long nowMillis) {
     if (content == null) {
       if (!comingBack) {
         nothingToLose();
@@ -119,7 +119,7 @@ final class Keeper<T> {
   }
 
   /** The program ends as it should. What nobody has decided about is asked about once more. */
-  void end() {
+  public void end() {
     folder.end();
     if (comingBack && found != null) {
       folder.drop(found);

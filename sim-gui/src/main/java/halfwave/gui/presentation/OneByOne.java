@@ -12,10 +12,10 @@ import java.util.function.Consumer;
  * other is begun. It may say how far it is, and can be given up: then nobody waits for it, and what
  * comes of it is dropped. Belongs to the screen's thread.
  */
-final class OneByOne {
+public final class OneByOne {
 
   /** What is done away from the screen's thread. */
-  interface Work {
+  public interface Work {
 
     /**
      * Does it, and tells what is to be done with it on the screen's thread.
@@ -36,7 +36,16 @@ final class OneByOne {
   private int all;
   private Saying said = Saying.NOTHING;
 
-  OneByOne(Executor background, Executor screen, Consumer<Throwable> failed, Listeners listeners) {
+  /**
+   * Nothing is done yet.
+   *
+   * @param background does it
+   * @param screen runs what touches panels
+   * @param failed is told of an error in the program itself
+   * @param listeners are told when something changed
+   */
+  public OneByOne(
+      Executor background, Executor screen, Consumer<Throwable> failed, Listeners listeners) {
     this.background = background;
     this.screen = screen;
     this.failed = failed;
@@ -44,7 +53,7 @@ final class OneByOne {
   }
 
   /** Begins it, where nothing is being done. */
-  void begin(Work work) {
+  public void begin(Work work) {
     if (busy) {
       return;
     }
@@ -93,7 +102,7 @@ final class OneByOne {
   }
 
   /** Gives it up. */
-  void giveUp() {
+  public void giveUp() {
     if (busy) {
       turn.incrementAndGet();
       busy = false;
@@ -101,12 +110,13 @@ final class OneByOne {
     }
   }
 
-  boolean busy() {
+  /** Whether something is being done. */
+  public boolean busy() {
     return busy;
   }
 
   /** How far it is, in words. */
-  String progress(Wording words) {
+  public String progress(Wording words) {
     return all > 0 ? words.text("desk.so-far", done, all) : words.text("desk.working");
   }
 
@@ -115,24 +125,24 @@ final class OneByOne {
    *
    * @throws CancellationException if it has been given up
    */
-  static void goOn(Watch watch, int done, int all) {
+  public static void goOn(Watch watch, int done, int all) {
     if (!watch.goOn(done, all)) {
       throw new CancellationException();
     }
   }
 
   /** What there is to say of the last work or wish. */
-  String said(Wording words) {
+  public String said(Wording words) {
     return said.in(words);
   }
 
   /** The work that was done says this. */
-  void told(Saying what) {
+  public void told(Saying what) {
     said = what;
   }
 
   /** Says something at once. */
-  void say(Saying what) {
+  public void say(Saying what) {
     said = what;
     listeners.tell();
   }

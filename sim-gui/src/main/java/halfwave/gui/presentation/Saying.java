@@ -2,7 +2,7 @@ package halfwave.gui.presentation;
 
 /** Something to say, in any language. */
 @FunctionalInterface
-interface Saying {
+public interface Saying {
 
   /** Nothing. */
   Saying NOTHING = words -> "";

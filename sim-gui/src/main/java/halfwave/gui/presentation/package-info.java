@@ -1,6 +1,6 @@
 /**
- * What the window shows and what a hand may do with it, without a display: the workbench with its
- * one present, and a view of it for each panel.
+ * What every theme of the window uses: its words and pages of help, what is remembered from one day
+ * to the next, and work that is done away from the screen.
  */
 @NullMarked
 package halfwave.gui.presentation;

@@ -1,5 +1,8 @@
 package halfwave.gui.swing;
 
+import halfwave.gui.swing.widget.Lettering;
+import halfwave.gui.swing.widget.TabSheet;
+import halfwave.gui.swing.widget.Theme;
 import java.awt.CardLayout;
 import java.awt.GridBagLayout;
 import javax.swing.JComponent;

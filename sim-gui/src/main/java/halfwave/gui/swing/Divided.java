@@ -1,5 +1,6 @@
 package halfwave.gui.swing;
 
+import halfwave.gui.swing.widget.Theme;
 import java.awt.Color;
 import java.awt.Graphics;
 import java.awt.Graphics2D;

@@ -1,8 +1,8 @@
 package halfwave.gui.swing;
 
-import halfwave.gui.presentation.BarView;
 import halfwave.gui.presentation.Wording;
-import halfwave.gui.presentation.Workbench;
+import halfwave.gui.presentation.bench.BarView;
+import halfwave.gui.presentation.bench.Workbench;
 import java.awt.Component;
 import javax.swing.JMenu;
 import javax.swing.JMenuItem;

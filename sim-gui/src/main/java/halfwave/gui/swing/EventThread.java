@@ -1,5 +1,6 @@
 package halfwave.gui.swing;
 
+import halfwave.gui.swing.widget.Theme;
 import halfwave.picture.Picture;
 import java.lang.reflect.InvocationTargetException;
 import javax.swing.SwingUtilities;

@@ -1,7 +1,11 @@
 package halfwave.gui.swing;
 
-import halfwave.gui.presentation.QuizModel;
 import halfwave.gui.presentation.Wording;
+import halfwave.gui.presentation.quiz.QuizModel;
+import halfwave.gui.swing.widget.FileQuestions;
+import halfwave.gui.swing.widget.Forms;
+import halfwave.gui.swing.widget.Lettering;
+import halfwave.gui.swing.widget.Theme;
 import java.awt.Component;
 import java.awt.Container;
 import java.awt.GridBagLayout;

@@ -3,6 +3,8 @@ package halfwave.gui.swing;
 import halfwave.gui.presentation.HelpPages;
 import halfwave.gui.presentation.HelpTopics;
 import halfwave.gui.presentation.Wording;
+import halfwave.gui.swing.widget.Lettering;
+import halfwave.gui.swing.widget.Theme;
 import java.awt.Component;
 import java.awt.KeyboardFocusManager;
 import javax.swing.JFrame;

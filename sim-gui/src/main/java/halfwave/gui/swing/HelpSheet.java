@@ -3,6 +3,7 @@ package halfwave.gui.swing;
 import com.formdev.flatlaf.fonts.inter.FlatInterFont;
 import halfwave.gui.presentation.HelpPage;
 import halfwave.gui.presentation.HelpPages;
+import halfwave.gui.swing.widget.Theme;
 import halfwave.picture.Palette;
 import java.awt.Color;
 import java.awt.Graphics;

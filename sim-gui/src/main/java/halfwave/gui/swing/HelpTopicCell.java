@@ -1,6 +1,7 @@
 package halfwave.gui.swing;
 
 import halfwave.gui.presentation.HelpPage;
+import halfwave.gui.swing.widget.Theme;
 import java.awt.BorderLayout;
 import java.awt.Component;
 import javax.swing.BorderFactory;

@@ -1,5 +1,6 @@
 package halfwave.gui.swing;
 
+import halfwave.gui.swing.widget.TabSheet;
 import java.awt.BorderLayout;
 import java.util.Iterator;
 import java.util.List;

@@ -1,13 +1,13 @@
 package halfwave.gui.swing;
 
 import halfwave.grading.Outlooks;
-import halfwave.gui.presentation.DeskModel;
-import halfwave.gui.presentation.EvidenceModel;
-import halfwave.gui.presentation.ForecastModel;
-import halfwave.gui.presentation.MatchModel;
-import halfwave.gui.presentation.PracticeModel;
-import halfwave.gui.presentation.ProgressKeeper;
-import halfwave.gui.presentation.QuizModel;
+import halfwave.gui.presentation.desk.DeskModel;
+import halfwave.gui.presentation.evidence.EvidenceModel;
+import halfwave.gui.presentation.evidence.ForecastModel;
+import halfwave.gui.presentation.evidence.MatchModel;
+import halfwave.gui.presentation.quiz.PracticeModel;
+import halfwave.gui.presentation.quiz.ProgressKeeper;
+import halfwave.gui.presentation.quiz.QuizModel;
 import halfwave.io.CacheFolder;
 import halfwave.io.CachedOutlooks;
 import halfwave.io.CaseCache;

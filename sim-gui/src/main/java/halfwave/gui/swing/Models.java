@@ -1,9 +1,9 @@
 package halfwave.gui.swing;
 
-import halfwave.gui.presentation.EvidenceModel;
-import halfwave.gui.presentation.LessonModel;
-import halfwave.gui.presentation.WhyModel;
-import halfwave.gui.presentation.Workbench;
+import halfwave.gui.presentation.bench.Workbench;
+import halfwave.gui.presentation.evidence.EvidenceModel;
+import halfwave.gui.presentation.evidence.WhyModel;
+import halfwave.gui.presentation.lesson.LessonModel;
 import java.util.concurrent.Executor;
 import java.util.function.Consumer;
 

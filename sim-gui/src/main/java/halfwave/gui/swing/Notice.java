@@ -1,5 +1,6 @@
 package halfwave.gui.swing;
 
+import halfwave.gui.swing.widget.Theme;
 import javax.swing.JLabel;
 
 /**

@@ -1,7 +1,24 @@
 package halfwave.gui.swing;
 
 import halfwave.gui.presentation.Wording;
-import halfwave.gui.presentation.Workbench;
+import halfwave.gui.presentation.bench.Workbench;
+import halfwave.gui.swing.bench.BoardPanel;
+import halfwave.gui.swing.bench.ConditionPanel;
+import halfwave.gui.swing.bench.DrawingPanel;
+import halfwave.gui.swing.bench.FaultPanel;
+import halfwave.gui.swing.bench.MeterPanel;
+import halfwave.gui.swing.bench.PartPanel;
+import halfwave.gui.swing.bench.SealPanel;
+import halfwave.gui.swing.bench.WorkPanel;
+import halfwave.gui.swing.charts.ChartsPanel;
+import halfwave.gui.swing.editor.Editing;
+import halfwave.gui.swing.evidence.EvidencePanel;
+import halfwave.gui.swing.evidence.WhyPanel;
+import halfwave.gui.swing.lesson.LessonPanel;
+import halfwave.gui.swing.lesson.LessonTab;
+import halfwave.gui.swing.widget.Lettering;
+import halfwave.gui.swing.widget.Plate;
+import halfwave.gui.swing.widget.Theme;
 import halfwave.picture.DrawnPart;
 import java.awt.BorderLayout;
 import java.awt.Dimension;

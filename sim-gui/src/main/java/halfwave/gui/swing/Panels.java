@@ -1,6 +1,19 @@
 package halfwave.gui.swing;
 
-import halfwave.gui.presentation.State;
+import halfwave.gui.presentation.bench.State;
+import halfwave.gui.swing.bench.BoardPanel;
+import halfwave.gui.swing.bench.ConditionPanel;
+import halfwave.gui.swing.bench.DrawingPanel;
+import halfwave.gui.swing.bench.FaultPanel;
+import halfwave.gui.swing.bench.MeterPanel;
+import halfwave.gui.swing.bench.PartPanel;
+import halfwave.gui.swing.bench.WorkPanel;
+import halfwave.gui.swing.charts.ChartsPanel;
+import halfwave.gui.swing.evidence.EvidencePanel;
+import halfwave.gui.swing.evidence.WhyPanel;
+import halfwave.gui.swing.lesson.LessonPanel;
+import halfwave.gui.swing.lesson.LessonTab;
+import halfwave.gui.swing.widget.Theme;
 import java.awt.Dimension;
 import java.util.List;
 import javax.swing.JTabbedPane;

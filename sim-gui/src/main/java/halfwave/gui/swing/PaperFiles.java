@@ -1,10 +1,15 @@
 package halfwave.gui.swing;
 
 import halfwave.explain.Causes;
-import halfwave.gui.presentation.DataTable;
-import halfwave.gui.presentation.State;
 import halfwave.gui.presentation.Wording;
-import halfwave.gui.presentation.Workbench;
+import halfwave.gui.presentation.bench.State;
+import halfwave.gui.presentation.bench.Workbench;
+import halfwave.gui.presentation.charts.DataTable;
+import halfwave.gui.swing.charts.ChartsPanel;
+import halfwave.gui.swing.charts.Clip;
+import halfwave.gui.swing.editor.LessonChoice;
+import halfwave.gui.swing.widget.TargetChooser;
+import halfwave.gui.swing.widget.Theme;
 import halfwave.io.AtomicFile;
 import halfwave.lesson.Demonstration;
 import halfwave.message.Message;

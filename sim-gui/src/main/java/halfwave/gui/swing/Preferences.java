@@ -4,6 +4,7 @@ import halfwave.gui.presentation.DesktopMotion;
 import halfwave.gui.presentation.Settings;
 import halfwave.gui.presentation.SettingsFile;
 import halfwave.gui.presentation.Wording;
+import halfwave.gui.swing.widget.FileChoices;
 import halfwave.paper.PaperSize;
 import java.awt.Toolkit;
 import java.nio.file.Path;

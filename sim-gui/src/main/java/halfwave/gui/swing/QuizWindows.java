@@ -1,12 +1,19 @@
 package halfwave.gui.swing;
 
-import halfwave.gui.presentation.DeskModel;
-import halfwave.gui.presentation.PracticeModel;
-import halfwave.gui.presentation.QuizModel;
 import halfwave.gui.presentation.RecoveryFolder;
-import halfwave.gui.presentation.RecoveryWords;
 import halfwave.gui.presentation.Wording;
-import halfwave.gui.presentation.WorkAutosave;
+import halfwave.gui.presentation.bench.RecoveryWords;
+import halfwave.gui.presentation.desk.DeskModel;
+import halfwave.gui.presentation.desk.WorkAutosave;
+import halfwave.gui.presentation.quiz.PracticeModel;
+import halfwave.gui.presentation.quiz.QuizModel;
+import halfwave.gui.swing.desk.DeskFiles;
+import halfwave.gui.swing.desk.DeskPanel;
+import halfwave.gui.swing.quiz.PracticePanel;
+import halfwave.gui.swing.quiz.QuizPanel;
+import halfwave.gui.swing.widget.FileChoices;
+import halfwave.gui.swing.widget.FileQuestions;
+import halfwave.gui.swing.widget.Theme;
 import halfwave.io.QuizRecoveryFile;
 import halfwave.io.RoutineRecoveryFile;
 import halfwave.paper.PaperSize;

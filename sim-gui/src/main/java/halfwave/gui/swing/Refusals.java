@@ -1,8 +1,8 @@
 package halfwave.gui.swing;
 
 import halfwave.display.Sentences;
-import halfwave.gui.presentation.Refusal;
 import halfwave.gui.presentation.Wording;
+import halfwave.gui.presentation.bench.Refusal;
 import halfwave.quantity.RejectedValueException;
 import halfwave.quantity.RejectedValueException.Allowed;
 

@@ -1,8 +1,10 @@
 package halfwave.gui.swing;
 
-import halfwave.gui.presentation.Intent;
-import halfwave.gui.presentation.LessonModel;
-import halfwave.gui.presentation.Workbench;
+import halfwave.gui.presentation.bench.Intent;
+import halfwave.gui.presentation.bench.Workbench;
+import halfwave.gui.presentation.lesson.LessonModel;
+import halfwave.gui.swing.lesson.Wall;
+import halfwave.gui.swing.widget.Keys;
 import halfwave.instrument.MeterFunction;
 import halfwave.lesson.Question;
 import java.awt.Component;

@@ -1,5 +1,6 @@
 package halfwave.gui.swing;
 
+import halfwave.gui.swing.widget.Keys;
 import java.awt.Component;
 import java.awt.Dimension;
 import java.awt.Rectangle;

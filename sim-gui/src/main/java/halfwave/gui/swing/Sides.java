@@ -1,5 +1,7 @@
 package halfwave.gui.swing;
 
+import halfwave.gui.swing.widget.Column;
+import halfwave.gui.swing.widget.Theme;
 import java.awt.Component;
 import java.awt.KeyboardFocusManager;
 import java.awt.event.ComponentAdapter;

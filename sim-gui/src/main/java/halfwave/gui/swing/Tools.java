@@ -1,11 +1,18 @@
 package halfwave.gui.swing;
 
 import halfwave.forecast.Forecast;
-import halfwave.gui.presentation.ForecastAnswer;
-import halfwave.gui.presentation.ForecastModel;
-import halfwave.gui.presentation.MatchModel;
 import halfwave.gui.presentation.Wording;
-import halfwave.gui.presentation.Workbench;
+import halfwave.gui.presentation.bench.Workbench;
+import halfwave.gui.presentation.evidence.ForecastAnswer;
+import halfwave.gui.presentation.evidence.ForecastModel;
+import halfwave.gui.presentation.evidence.MatchModel;
+import halfwave.gui.swing.evidence.ForecastCanvas;
+import halfwave.gui.swing.evidence.ForecastPanel;
+import halfwave.gui.swing.evidence.MatchPanel;
+import halfwave.gui.swing.evidence.ReadingsFiles;
+import halfwave.gui.swing.widget.FileChoices;
+import halfwave.gui.swing.widget.TargetChooser;
+import halfwave.gui.swing.widget.Theme;
 import halfwave.io.AtomicFile;
 import halfwave.io.ForecastCsv;
 import halfwave.paper.PictureFormat;

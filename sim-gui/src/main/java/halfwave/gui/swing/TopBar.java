@@ -1,10 +1,14 @@
 package halfwave.gui.swing;
 
-import halfwave.gui.presentation.BarView;
-import halfwave.gui.presentation.Intent;
-import halfwave.gui.presentation.State;
 import halfwave.gui.presentation.Wording;
-import halfwave.gui.presentation.Workbench;
+import halfwave.gui.presentation.bench.BarView;
+import halfwave.gui.presentation.bench.Intent;
+import halfwave.gui.presentation.bench.State;
+import halfwave.gui.presentation.bench.Workbench;
+import halfwave.gui.swing.widget.Lettering;
+import halfwave.gui.swing.widget.Rows;
+import halfwave.gui.swing.widget.Switch;
+import halfwave.gui.swing.widget.Theme;
 import halfwave.sequence.Deed;
 import java.awt.Component;
 import java.awt.Dimension;

@@ -2,17 +2,28 @@ package halfwave.gui.swing;
 
 import halfwave.bench.ShippedBenches;
 import halfwave.board.ShippedBoards;
-import halfwave.gui.presentation.Autosave;
-import halfwave.gui.presentation.BarView;
-import halfwave.gui.presentation.Intent;
-import halfwave.gui.presentation.LessonModel;
 import halfwave.gui.presentation.RecoveryFolder;
 import halfwave.gui.presentation.Settings;
 import halfwave.gui.presentation.SettingsFile;
-import halfwave.gui.presentation.State;
-import halfwave.gui.presentation.WhyModel;
 import halfwave.gui.presentation.Wording;
-import halfwave.gui.presentation.Workbench;
+import halfwave.gui.presentation.bench.Autosave;
+import halfwave.gui.presentation.bench.BarView;
+import halfwave.gui.presentation.bench.Intent;
+import halfwave.gui.presentation.bench.State;
+import halfwave.gui.presentation.bench.Workbench;
+import halfwave.gui.presentation.editor.EditorModel;
+import halfwave.gui.presentation.evidence.WhyModel;
+import halfwave.gui.presentation.lesson.LessonModel;
+import halfwave.gui.swing.editor.Editing;
+import halfwave.gui.swing.editor.LessonChoice;
+import halfwave.gui.swing.evidence.EvidencePanel;
+import halfwave.gui.swing.evidence.WhyPanel;
+import halfwave.gui.swing.lesson.LessonKeys;
+import halfwave.gui.swing.lesson.Projector;
+import halfwave.gui.swing.lesson.Wall;
+import halfwave.gui.swing.widget.RememberedBounds;
+import halfwave.gui.swing.widget.TargetChooser;
+import halfwave.gui.swing.widget.Theme;
 import halfwave.io.BadInputException;
 import halfwave.io.OwnFile;
 import halfwave.io.ShippedDemonstrations;
@@ -96,7 +107,10 @@ public final class Window {
     editing =
         new Editing(
             frame,
-            models,
+            new EditorModel(
+                workbench, lesson, background, SwingUtilities::invokeLater, this::trouble),
+            lesson,
+            background,
             preferences.choices(),
             preferences::now,
             how -> preferences.keep(how.apply(preferences.now())),

@@ -1,6 +1,9 @@
 package halfwave.gui.swing;
 
 import halfwave.gui.presentation.Wording;
+import halfwave.gui.swing.widget.Column;
+import halfwave.gui.swing.widget.Plate;
+import halfwave.gui.swing.widget.Theme;
 import java.awt.BorderLayout;
 import java.awt.Rectangle;
 import javax.swing.JPanel;

@@ -5,7 +5,7 @@ import java.util.Deque;
 import java.util.concurrent.Executor;
 
 /** Computes when a test says so: meanwhile intents wait, as they do behind a slow computation. */
-final class ManualExecutor implements Executor {
+public final class ManualExecutor implements Executor {
 
   private final Deque<Runnable> tasks = new ArrayDeque<>();
 
@@ -14,12 +14,12 @@ final class ManualExecutor implements Executor {
     tasks.add(task);
   }
 
-  int waiting() {
+  public int waiting() {
     return tasks.size();
   }
 
   /** Does what waits, and what comes of it. */
-  void run() {
+  public void run() {
     while (!tasks.isEmpty()) {
       tasks.remove().run();
     }

@@ -4,6 +4,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import halfwave.bench.ShippedBenches;
 import halfwave.circuit.Point;
+import halfwave.gui.presentation.bench.DirectBench;
+import halfwave.gui.presentation.bench.PartCard;
+import halfwave.gui.presentation.bench.Spot;
+import halfwave.gui.presentation.bench.WorkCard;
 import halfwave.instrument.MeterFunction;
 import halfwave.picture.DrawnPart;
 import java.io.IOException;

@@ -3,6 +3,8 @@ package halfwave.gui.swing;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import halfwave.gui.presentation.Settings;
+import halfwave.gui.swing.bench.BenchParts;
+import halfwave.gui.swing.bench.DrawingPanel;
 import java.awt.Component;
 import java.awt.Container;
 import java.awt.Dimension;
@@ -56,7 +58,7 @@ class AccessRobotTest {
             || c instanceof JComboBox
             || c instanceof JList
             || c instanceof JSpinner
-            || c instanceof KnobSlider
+            || BenchParts.slider(c)
             || c instanceof JTabbedPane
             || c instanceof DrawingPanel
             || (c instanceof JTextComponent text && text.isEditable()));

@@ -2,6 +2,7 @@ package halfwave.gui.swing;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import halfwave.gui.swing.bench.DrawingPanel;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;

@@ -8,9 +8,11 @@ import halfwave.bench.Disorder;
 import halfwave.bench.Parameter;
 import halfwave.board.Stage;
 import halfwave.fault.FaultKind;
-import halfwave.gui.presentation.FaultCard;
-import halfwave.gui.presentation.Intent;
-import halfwave.gui.presentation.State;
+import halfwave.gui.presentation.bench.FaultCard;
+import halfwave.gui.presentation.bench.Intent;
+import halfwave.gui.presentation.bench.State;
+import halfwave.gui.swing.bench.BenchParts;
+import halfwave.gui.swing.bench.DrawingPanel;
 import halfwave.picture.BenchDrawing;
 import halfwave.picture.DrawnPart;
 import halfwave.picture.RodGrip;
@@ -52,7 +54,8 @@ class BenchRobotTest extends WithWindow {
     DrawingPanel panel = panel();
     return OpenWindow.onScreen(
         () -> {
-          Rectangle2D box = Objects.requireNonNull(panel.drawing()).shape(part).getBounds2D();
+          Rectangle2D box =
+              Objects.requireNonNull(BenchParts.drawing(panel)).shape(part).getBounds2D();
           return panel.getToolTipText(
               new MouseEvent(
                   panel,
@@ -67,7 +70,7 @@ class BenchRobotTest extends WithWindow {
   }
 
   private static BenchDrawing drawing(DrawingPanel panel) {
-    return OpenWindow.onScreen(() -> Objects.requireNonNull(panel.drawing()));
+    return OpenWindow.onScreen(() -> Objects.requireNonNull(BenchParts.drawing(panel)));
   }
 
   /** Somewhere on a part where a click means that part. */

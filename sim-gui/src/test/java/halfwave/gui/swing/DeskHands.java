@@ -1,7 +1,7 @@
 package halfwave.gui.swing;
 
-import halfwave.gui.presentation.SmallClass;
-import halfwave.gui.presentation.SmallQuiz;
+import halfwave.gui.presentation.desk.SmallClass;
+import halfwave.gui.presentation.quiz.SmallQuiz;
 import halfwave.io.AtomicFile;
 import halfwave.io.QuizText;
 import halfwave.quiz.Quiz;

@@ -2,7 +2,7 @@ package halfwave.gui.swing;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import halfwave.gui.presentation.SmallClass;
+import halfwave.gui.presentation.desk.SmallClass;
 import halfwave.io.QuizFile;
 import java.awt.Rectangle;
 import java.awt.event.KeyEvent;

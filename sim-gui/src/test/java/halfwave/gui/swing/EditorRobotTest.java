@@ -3,8 +3,9 @@ package halfwave.gui.swing;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import halfwave.board.Stage;
-import halfwave.gui.presentation.Intent;
 import halfwave.gui.presentation.SettingsFile;
+import halfwave.gui.presentation.bench.Intent;
+import halfwave.gui.swing.widget.TextCell;
 import halfwave.io.DemonstrationFile;
 import halfwave.lesson.Demonstration;
 import halfwave.lesson.Rehearsal;

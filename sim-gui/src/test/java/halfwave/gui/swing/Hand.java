@@ -34,11 +34,11 @@ import javax.swing.SwingUtilities;
  * they are made for. So they meet what lies on top, as a real pointer does, and leave the pointer
  * of whoever runs the tests alone.
  */
-final class Hand {
+public final class Hand {
 
   private final OpenWindow open;
 
-  Hand(OpenWindow open) {
+  public Hand(OpenWindow open) {
     this.open = open;
   }
 
@@ -286,13 +286,13 @@ final class Hand {
   }
 
   /** A key, pressed and let go. */
-  void key(int code, int modifiers) {
+  public void key(int code, int modifiers) {
     post(KeyEvent.KEY_PRESSED, code, KeyEvent.CHAR_UNDEFINED, modifiers);
     post(KeyEvent.KEY_RELEASED, code, KeyEvent.CHAR_UNDEFINED, modifiers);
     open.settle();
   }
 
-  void key(int code) {
+  public void key(int code) {
     key(code, 0);
   }
 

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.awt.Rectangle;
 import java.awt.event.KeyEvent;
+import javax.swing.JComponent;
 import javax.swing.JDialog;
 import javax.swing.JEditorPane;
 import javax.swing.JList;
@@ -120,7 +121,7 @@ class HelpRobotTest extends WithWindow {
           open.window().project(new Rectangle(0, 0, 1280, 720));
           return null;
         });
-    ProjectorPanel wall = hand.find(ProjectorPanel.class, "projector");
+    JComponent wall = hand.find(JComponent.class, "projector");
     open.await(
         "the keyboard on the wall",
         () -> wall.getTopLevelAncestor() instanceof java.awt.Window w && w.isFocused());

@@ -3,8 +3,8 @@ package halfwave.gui.swing;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import halfwave.bench.Parameter;
-import halfwave.gui.presentation.Intent;
-import halfwave.gui.presentation.Spot;
+import halfwave.gui.presentation.bench.Intent;
+import halfwave.gui.presentation.bench.Spot;
 import halfwave.instrument.MeterFunction;
 import halfwave.sequence.Hooked;
 import halfwave.sequence.Moment;

@@ -3,6 +3,7 @@ package halfwave.gui.swing;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import halfwave.gui.presentation.Settings;
+import halfwave.gui.swing.editor.EditorParts;
 import java.awt.Component;
 import java.awt.Rectangle;
 import java.nio.file.Path;
@@ -77,7 +78,7 @@ class LargeTypeRobotTest {
             Hand.seen().stream()
                 .filter(c -> c instanceof AbstractButton && c.getName() != null)
                 .filter(c -> c.getName().startsWith(prefix) || c.getName().startsWith("bar."))
-                .filter(c -> SwingUtilities.getAncestorOfClass(DraftForm.class, c) == null)
+                .filter(c -> !EditorParts.inForm(c))
                 .map(JComponent.class::cast)
                 .toList());
   }

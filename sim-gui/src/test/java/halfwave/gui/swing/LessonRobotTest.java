@@ -2,7 +2,8 @@ package halfwave.gui.swing;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import halfwave.gui.presentation.Intent;
+import halfwave.gui.presentation.bench.Intent;
+import halfwave.gui.swing.bench.DrawingPanel;
 import halfwave.io.ShippedDemonstrations;
 import halfwave.lesson.Demonstration;
 import halfwave.lesson.Playthrough;

@@ -2,9 +2,9 @@ package halfwave.gui.swing;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import halfwave.gui.presentation.Intent;
-import halfwave.gui.presentation.MeterView;
-import halfwave.gui.presentation.Spot;
+import halfwave.gui.presentation.bench.Intent;
+import halfwave.gui.presentation.bench.MeterView;
+import halfwave.gui.presentation.bench.Spot;
 import halfwave.instrument.MeterFunction;
 import java.awt.event.KeyEvent;
 import javax.swing.JLabel;

@@ -2,6 +2,7 @@ package halfwave.gui.swing;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import halfwave.gui.swing.widget.Theme;
 import halfwave.picture.Palette;
 import org.junit.jupiter.api.Test;
 

@@ -2,16 +2,19 @@ package halfwave.gui.swing;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import halfwave.gui.presentation.Intent;
 import halfwave.gui.presentation.Settings;
 import halfwave.gui.presentation.SettingsFile;
-import halfwave.gui.presentation.State;
-import halfwave.gui.presentation.Workbench;
+import halfwave.gui.presentation.bench.Intent;
+import halfwave.gui.presentation.bench.State;
+import halfwave.gui.presentation.bench.Workbench;
+import halfwave.gui.presentation.lesson.LessonModel;
+import halfwave.gui.swing.lesson.Projector;
 import java.awt.AWTError;
 import java.awt.Dimension;
 import java.awt.EventQueue;
 import java.awt.GraphicsEnvironment;
 import java.awt.HeadlessException;
+import java.awt.Rectangle;
 import java.lang.reflect.InvocationTargetException;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -31,7 +34,7 @@ import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Assumptions;
 
 /** The real window with an engine of its own, for a test; settings lie in the test's folder. */
-final class OpenWindow implements AutoCloseable {
+public final class OpenWindow implements AutoCloseable {
 
   /** Nothing takes so long: a test that waits longer hangs, and says so (s). */
   private static final long HANG_SECONDS = 60;
@@ -76,11 +79,11 @@ final class OpenWindow implements AutoCloseable {
   }
 
   /** English, light, all cautions read, a flame that stands still. */
-  static final Settings PLAIN =
+  public static final Settings PLAIN =
       Settings.FIRST.withLanguage("en").withCautionsSeen().withMotion(false);
 
   /** Opens it, waits for the first bench and stops the clock: only a test lets time pass. */
-  static OpenWindow with(Path folder, Settings settings) {
+  public static OpenWindow with(Path folder, Settings settings) {
     return given(folder, settings, null);
   }
 
@@ -118,7 +121,7 @@ final class OpenWindow implements AutoCloseable {
     settle();
   }
 
-  static OpenWindow plain(Path folder) {
+  public static OpenWindow plain(Path folder) {
     return with(folder, PLAIN);
   }
 
@@ -147,15 +150,30 @@ final class OpenWindow implements AutoCloseable {
     return window;
   }
 
+  /** The demonstration of its player. */
+  public LessonModel lesson() {
+    return window.lesson();
+  }
+
+  /** The picture for the wall, if it is there. */
+  public @Nullable Projector projector() {
+    return window.projector();
+  }
+
+  /** Puts the picture on the wall, or takes it away; only on the event thread. */
+  public void project(Rectangle place) {
+    window.project(place);
+  }
+
   Workbench workbench() {
     return window.workbench();
   }
 
-  State shown() {
+  public State shown() {
     return onScreen(window.workbench()::shown);
   }
 
-  void want(Intent... intents) {
+  public void want(Intent... intents) {
     for (Intent intent : intents) {
       onScreen(
           () -> {
@@ -167,7 +185,7 @@ final class OpenWindow implements AutoCloseable {
   }
 
   /** Until what was asked for is computed and shown. */
-  void settle() {
+  public void settle() {
     // an answer may ask for more: three rounds are more than any answer of the window asks
     for (int k = 0; k < 3; k++) {
       try {
@@ -180,7 +198,7 @@ final class OpenWindow implements AutoCloseable {
   }
 
   /** Waits for something that comes by itself; hangs of the program end the test. */
-  void await(String what, BooleanSupplier there) {
+  public void await(String what, BooleanSupplier there) {
     long end = System.nanoTime() + TimeUnit.SECONDS.toNanos(HANG_SECONDS);
     while (!onScreen(there::getAsBoolean)) {
       if (System.nanoTime() > end) {
@@ -199,7 +217,7 @@ final class OpenWindow implements AutoCloseable {
   }
 
   /** Asks on the event thread, which has to answer. */
-  static <T> T onScreen(Callable<T> question) {
+  public static <T> T onScreen(Callable<T> question) {
     FutureTask<T> task = new FutureTask<>(question);
     if (EventQueue.isDispatchThread()) {
       task.run();

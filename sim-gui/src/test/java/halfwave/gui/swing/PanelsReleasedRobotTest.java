@@ -2,6 +2,7 @@ package halfwave.gui.swing;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import halfwave.gui.swing.editor.EditorParts;
 import java.awt.Component;
 import java.awt.Container;
 import java.awt.Toolkit;
@@ -53,7 +54,7 @@ class PanelsReleasedRobotTest extends WithWindow {
 
   private static void collect(Component from, List<WeakReference<Component>> into) {
     boolean ours = from.getClass().getName().startsWith("halfwave.");
-    if (ours && !(from instanceof EditorDialog)) {
+    if (ours && !EditorParts.dialog(from)) {
       into.add(new WeakReference<>(from));
     }
     if (from instanceof Container container) {

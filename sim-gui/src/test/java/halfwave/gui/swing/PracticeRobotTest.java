@@ -3,7 +3,7 @@ package halfwave.gui.swing;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import halfwave.grading.Routine;
-import halfwave.gui.presentation.RoutineDraft;
+import halfwave.gui.presentation.desk.RoutineDraft;
 import halfwave.io.ProgressFile;
 import halfwave.io.RoutineFile;
 import halfwave.quiz.Help;

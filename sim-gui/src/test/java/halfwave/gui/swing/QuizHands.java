@@ -1,6 +1,6 @@
 package halfwave.gui.swing;
 
-import halfwave.gui.presentation.SmallQuiz;
+import halfwave.gui.presentation.quiz.SmallQuiz;
 import halfwave.quiz.Rules;
 import java.nio.file.Path;
 import javax.swing.AbstractButton;

@@ -3,7 +3,7 @@ package halfwave.gui.swing;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import halfwave.gui.presentation.HelpPage;
-import halfwave.gui.presentation.SmallQuiz;
+import halfwave.gui.presentation.quiz.SmallQuiz;
 import halfwave.io.SheetFile;
 import halfwave.quiz.AnswerSheet;
 import halfwave.quiz.Move;

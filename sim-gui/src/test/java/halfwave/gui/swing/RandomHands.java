@@ -2,6 +2,8 @@ package halfwave.gui.swing;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import halfwave.gui.swing.bench.BenchParts;
+import halfwave.gui.swing.bench.DrawingPanel;
 import java.awt.Component;
 import java.awt.Dialog;
 import java.awt.EventQueue;
@@ -105,7 +107,7 @@ final class RandomHands {
             || c instanceof JList
             || c instanceof JComboBox
             || c instanceof JTabbedPane
-            || c instanceof KnobSlider
+            || BenchParts.slider(c)
             || c instanceof DrawingPanel;
     return kind && c.getWidth() > 0 && c.getHeight() > 0;
   }

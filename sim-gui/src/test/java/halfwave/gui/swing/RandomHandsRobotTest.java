@@ -2,8 +2,8 @@ package halfwave.gui.swing;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import halfwave.gui.presentation.Intent;
-import halfwave.gui.presentation.State;
+import halfwave.gui.presentation.bench.Intent;
+import halfwave.gui.presentation.bench.State;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.stream.Stream;

@@ -4,7 +4,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import halfwave.display.UnitSystem;
 import halfwave.gui.presentation.Wording;
-import halfwave.gui.presentation.Workbench;
+import halfwave.gui.presentation.bench.Workbench;
+import halfwave.gui.swing.widget.Rows;
+import halfwave.gui.swing.widget.Theme;
 import halfwave.picture.Palette;
 import java.awt.BorderLayout;
 import java.awt.Component;

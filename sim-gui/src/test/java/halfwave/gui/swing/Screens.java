@@ -2,12 +2,14 @@ package halfwave.gui.swing;
 
 import halfwave.display.UnitSystem;
 import halfwave.fault.FaultKind;
-import halfwave.gui.presentation.FaultCard;
-import halfwave.gui.presentation.Intent;
-import halfwave.gui.presentation.LessonModel;
 import halfwave.gui.presentation.Settings;
-import halfwave.gui.presentation.Spot;
 import halfwave.gui.presentation.Wording;
+import halfwave.gui.presentation.bench.FaultCard;
+import halfwave.gui.presentation.bench.Intent;
+import halfwave.gui.presentation.bench.Spot;
+import halfwave.gui.presentation.lesson.LessonModel;
+import halfwave.gui.swing.bench.PartPanel;
+import halfwave.gui.swing.lesson.OnWall;
 import halfwave.io.ShippedDemonstrations;
 import halfwave.picture.DrawnPart;
 import java.awt.Component;
@@ -27,6 +29,7 @@ import java.util.Locale;
 import java.util.Map;
 import javax.imageio.ImageIO;
 import javax.swing.AbstractButton;
+import javax.swing.JComponent;
 import javax.swing.JDialog;
 import javax.swing.JList;
 import javax.swing.JTabbedPane;
@@ -148,15 +151,15 @@ final class Screens {
 
   private void onWall(OpenWindow open, int width, int height, String name) throws Exception {
     step(open, () -> open.window().project(new Rectangle(0, 0, width, height)));
-    open.await("the wall", () -> open.window().projector().panel() != null);
+    open.await("the wall", () -> OnWall.picture(open.window().projector()) != null);
     if (name.endsWith("question")) {
-      step(open, open.window().projector()::forward);
+      step(open, () -> OnWall.forward(open.window().projector()));
     }
     open.settle();
     BufferedImage image =
         OpenWindow.onScreen(
             () -> {
-              ProjectorPanel panel = open.window().projector().panel();
+              JComponent panel = OnWall.picture(open.window().projector());
               BufferedImage made = new BufferedImage(width, height, BufferedImage.TYPE_INT_RGB);
               Graphics2D g = made.createGraphics();
               panel.printAll(g);

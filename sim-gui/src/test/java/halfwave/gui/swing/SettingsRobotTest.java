@@ -4,12 +4,13 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import halfwave.display.UnitSystem;
 import halfwave.fault.FaultKind;
-import halfwave.gui.presentation.FaultCard;
-import halfwave.gui.presentation.Intent;
 import halfwave.gui.presentation.Settings;
 import halfwave.gui.presentation.SettingsFile;
-import halfwave.gui.presentation.State;
 import halfwave.gui.presentation.Wording;
+import halfwave.gui.presentation.bench.FaultCard;
+import halfwave.gui.presentation.bench.Intent;
+import halfwave.gui.presentation.bench.State;
+import halfwave.gui.swing.bench.DrawingPanel;
 import halfwave.paper.PaperSize;
 import java.util.Locale;
 import javax.swing.JLabel;

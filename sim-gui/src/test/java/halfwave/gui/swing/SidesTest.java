@@ -2,6 +2,8 @@ package halfwave.gui.swing;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import halfwave.gui.swing.widget.Column;
+import halfwave.gui.swing.widget.Theme;
 import halfwave.picture.Palette;
 import java.awt.Container;
 import javax.swing.JPanel;

@@ -4,11 +4,18 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import halfwave.display.UnitSystem;
 import halfwave.fault.FaultKind;
-import halfwave.gui.presentation.FaultCard;
-import halfwave.gui.presentation.Intent;
 import halfwave.gui.presentation.Settings;
-import halfwave.gui.presentation.Spot;
 import halfwave.gui.presentation.Wording;
+import halfwave.gui.presentation.bench.FaultCard;
+import halfwave.gui.presentation.bench.Intent;
+import halfwave.gui.presentation.bench.Spot;
+import halfwave.gui.swing.bench.BenchParts;
+import halfwave.gui.swing.bench.DrawingPanel;
+import halfwave.gui.swing.bench.PartPanel;
+import halfwave.gui.swing.bench.WorkPanel;
+import halfwave.gui.swing.charts.StripTimes;
+import halfwave.gui.swing.lesson.LessonPanel;
+import halfwave.gui.swing.lesson.LessonTab;
 import halfwave.picture.BenchDrawing;
 import halfwave.picture.DrawnPart;
 import halfwave.quiz.Rules;
@@ -158,8 +165,7 @@ class TextFitsTest {
           return null;
         });
     open.settle();
-    StripCanvas canvas = descend(open.frame(), StripCanvas.class);
-    List<StripCanvas.Placed> placed = OpenWindow.onScreen(() -> canvas.placed());
+    List<StripTimes.Mark> placed = OpenWindow.onScreen(() -> StripTimes.in(open.frame()));
     for (int k = 1; k < placed.size(); k++) {
       if (placed.get(k).left() <= placed.get(k - 1).right()) {
         wrong.put("timeline, " + placed.get(k).words(), "meets " + placed.get(k - 1).words());
@@ -442,7 +448,7 @@ class TextFitsTest {
       // an examination covers it
       return;
     }
-    BenchDrawing drawing = panel.drawing();
+    BenchDrawing drawing = BenchParts.drawing(panel);
     Rectangle sheet = new Rectangle(0, 0, panel.getWidth(), panel.getHeight());
     drawing
         .labels()

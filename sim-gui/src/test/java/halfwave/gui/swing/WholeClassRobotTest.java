@@ -2,7 +2,7 @@ package halfwave.gui.swing;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import halfwave.gui.presentation.DeskOutput;
+import halfwave.gui.presentation.desk.DeskOutput;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;

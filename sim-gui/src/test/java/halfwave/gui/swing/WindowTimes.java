@@ -1,7 +1,9 @@
 package halfwave.gui.swing;
 
-import halfwave.gui.presentation.Intent;
 import halfwave.gui.presentation.SettingsFile;
+import halfwave.gui.presentation.bench.Intent;
+import halfwave.gui.swing.bench.BenchParts;
+import halfwave.gui.swing.bench.DrawingPanel;
 import halfwave.picture.BenchDrawing;
 import halfwave.picture.DrawnPart;
 import halfwave.picture.RodGrip;
@@ -176,7 +178,7 @@ class WindowTimes {
   }
 
   private static Point rod(DrawingPanel panel) {
-    BenchDrawing drawing = panel.drawing();
+    BenchDrawing drawing = BenchParts.drawing(panel);
     var bounds = drawing.shape(DrawnPart.ROD).getBounds();
     for (int x = bounds.x; x < bounds.x + bounds.width; x++) {
       Point p = new Point(x, (int) bounds.getCenterY());

@@ -1,0 +1,250 @@
+package halfwave.gui.swing.desk;
+
+import halfwave.gui.presentation.Wording;
+import halfwave.gui.presentation.desk.DeskDraft;
+import halfwave.gui.presentation.desk.DeskModel;
+import halfwave.gui.presentation.desk.DeskState;
+import halfwave.gui.presentation.desk.DeskTables;
+import halfwave.gui.swing.widget.Column;
+import halfwave.gui.swing.widget.Forms;
+import halfwave.gui.swing.widget.Lettering;
+import halfwave.gui.swing.widget.Plate;
+import halfwave.gui.swing.widget.Theme;
+import halfwave.quiz.Quiz;
+import halfwave.quiz.ServiceCall;
+import java.util.ArrayList;
+import java.util.List;
+import javax.swing.JButton;
+import javax.swing.JComponent;
+import javax.swing.JPanel;
+import javax.swing.JTabbedPane;
+import net.miginfocom.swing.MigLayout;
+import org.jspecify.annotations.Nullable;
+
+/** A quiz in the making: calls of the bank beside those that were taken, and what holds for all. */
+final class DeskQuizTab extends JPanel {
+
+  private static final long serialVersionUID = 1L;
+  private static final int SETTINGS = 0;
+  private static final int CALL = 2;
+
+  private final transient Theme theme;
+  private final transient Wording words;
+  private final transient DeskModel model;
+  private final transient DeskFiles files;
+  private final transient DeskTables tables;
+  private final DeskTable bank;
+  private final DeskTable calls;
+  private final DeskSettingsForm settings;
+  private final DeskBlueprintForm blueprint;
+  private final DeskCallForm call;
+  private final JTabbedPane forms = new JTabbedPane();
+  private final DeskPrintRow printing;
+  private final JButton add;
+  private final JButton remove;
+  private final List<JButton> workers = new ArrayList<>();
+  private transient @Nullable String chosen;
+
+  DeskQuizTab(Theme theme, Wording words, DeskModel model, DeskFiles files) {
+    super(
+        new MigLayout(
+            "insets 10, gap 10, fill, novisualpadding",
+            // tables scroll sideways, forms in large type need the room
+            theme.ratio() > 1.5
+                ? "[0:0,grow 45,fill][0:0,grow 55,fill]"
+                : "[0:0,grow 60,fill][0:0,grow 40,fill]",
+            "[][grow,fill][]"));
+    this.theme = theme;
+    this.words = words;
+    this.model = model;
+    this.files = files;
+    tables = new DeskTables(words);
+    setOpaque(false);
+    add(
+        Forms.row(
+            worker("desk.fresh", this::fresh),
+            worker("desk.open", this::open),
+            worker("desk.save", this::save),
+            worker("desk.hand-out", this::handOut),
+            worker("desk.try", model::tryCalls)),
+        "span 2, wmin 0, wrap");
+    bank = new DeskTable(theme, "desk.bank", words.text("desk.bank"), this::free);
+    bank.opens(this::add);
+    calls = new DeskTable(theme, "desk.calls", words.text("desk.calls"), this::choose);
+    add = Forms.button(words, "desk.add", "desk.add-tip", this::add);
+    remove = Forms.button(words, "desk.remove", "desk.remove-tip", this::remove);
+    JButton create = Forms.button(words, "desk.create", "desk.create-tip", this::create);
+    JPanel left =
+        new JPanel(
+            new MigLayout(
+                "insets 0, gap 6, fill, novisualpadding",
+                "[grow,fill]",
+                "[][grow,fill][][][grow,fill]"));
+    left.setOpaque(false);
+    left.add(heading("desk.bank"), "wmin 0, wrap");
+    left.add(bank.scrolled(), "wmin 0, hmin 0, wrap");
+    left.add(Forms.row(add, remove, create), "wmin 0, wrap");
+    left.add(heading("desk.calls"), "wmin 0, wrap");
+    left.add(calls.scrolled(), "wmin 0, hmin 0");
+    add(Plate.around(theme, words.text("desk.calls"), left), "wmin 0, hmin 0");
+    settings = new DeskSettingsForm(theme, words, model);
+    blueprint = new DeskBlueprintForm(theme, words, model);
+    call = new DeskCallForm(theme, words, model);
+    forms.setName("desk.forms");
+    forms.getAccessibleContext().setAccessibleName(words.text("desk.forms"));
+    forms.addTab(words.text("desk.settings"), column(settings));
+    forms.addTab(words.text("desk.blueprint"), column(blueprint));
+    forms.addTab(words.text("desk.one-call"), column(call));
+    add(Plate.around(theme, words.text("desk.forms"), forms), "wmin 0, hmin 0, wrap");
+    printing = new DeskPrintRow(theme, words, model, files);
+    add(printing, "span 2, wmin 0");
+    free();
+  }
+
+  private JComponent heading(String key) {
+    return Lettering.label(words.text(key), theme.heading(), theme.palette().ink());
+  }
+
+  private JComponent column(JPanel form) {
+    Column column = Column.sideways(theme);
+    column.add(form, "growx, gaptop 8, wrap");
+    return column.scrolled();
+  }
+
+  private JButton worker(String key, Runnable action) {
+    JButton button = Forms.button(words, key, key + "-tip", action);
+    workers.add(button);
+    return button;
+  }
+
+  // ---------------------------------------------------------------- actions
+
+  private void fresh() {
+    if (files.mayLeave(this, model)) {
+      settings.forget();
+      model.fresh();
+    }
+  }
+
+  private void open() {
+    if (files.mayLeave(this, model)) {
+      files
+          .read("desk.open-title")
+          .ifPresent(
+              file -> {
+                settings.forget();
+                model.open(file);
+              });
+    }
+  }
+
+  /** Whether nothing wrong stands in a form; what does comes to the front. */
+  private boolean right() {
+    if (!call.leave()) {
+      forms.setSelectedIndex(CALL);
+      return false;
+    }
+    forms.setSelectedIndex(settings.wrong() ? SETTINGS : forms.getSelectedIndex());
+    return settings.right();
+  }
+
+  private void save() {
+    if (right()) {
+      files.quiz("desk.save-title", name()).ifPresent(model::save);
+    }
+  }
+
+  private void handOut() {
+    if (right()) {
+      files
+          .quiz("desk.hand-out-title", name() + ' ' + words.text("desk.handed-out"))
+          .ifPresent(model::handOut);
+    }
+  }
+
+  private String name() {
+    DeskDraft draft = model.state().draft();
+    return draft == null ? "" : draft.name();
+  }
+
+  private void add() {
+    Quiz from = model.state().bank();
+    int row = bank.getSelectedRow();
+    if (from != null && row >= 0) {
+      model.add(from.calls().get(row));
+    }
+  }
+
+  private void remove() {
+    ServiceCall at = chosenCall();
+    if (at != null) {
+      chosen = null;
+      model.remove(at);
+    }
+  }
+
+  private void create() {
+    if (call.leave()) {
+      model.create(words);
+      calls.choose(calls.getRowCount() - 1);
+      forms.setSelectedIndex(CALL);
+    }
+  }
+
+  private @Nullable ServiceCall chosenCall() {
+    DeskDraft draft = model.state().draft();
+    return draft == null
+        ? null
+        : draft.calls().stream().filter(c -> c.name().equals(chosen)).findFirst().orElse(null);
+  }
+
+  /** Another call is chosen, unless something is wrong in the form of the one before. */
+  private void choose() {
+    DeskDraft draft = model.state().draft();
+    int row = calls.getSelectedRow();
+    if (draft == null || row < 0 || row >= draft.calls().size()) {
+      return;
+    }
+    String wanted = draft.calls().get(row).name();
+    if (!wanted.equals(chosen) && (chosenCall() == null || call.leave())) {
+      chosen = wanted;
+    }
+    follow();
+    call.show(chosenCall());
+    free();
+  }
+
+  /** The row of the chosen call is the chosen row. */
+  private void follow() {
+    DeskDraft draft = model.state().draft();
+    ServiceCall at = chosenCall();
+    if (draft != null && at != null) {
+      calls.choose(draft.calls().indexOf(at));
+    } else {
+      calls.clearSelection();
+    }
+  }
+
+  private void free() {
+    boolean busy = model.busy();
+    DeskState state = model.state();
+    workers.forEach(b -> b.setEnabled(!busy));
+    printing.refresh();
+    add.setEnabled(state.draft() != null && bank.getSelectedRow() >= 0);
+    remove.setEnabled(chosenCall() != null);
+  }
+
+  void refresh() {
+    DeskState state = model.state();
+    Quiz from = state.bank();
+    if (from != null) {
+      bank.show(tables.bank(from));
+    }
+    calls.show(tables.calls(state));
+    follow();
+    settings.refresh();
+    blueprint.refresh();
+    call.show(chosenCall());
+    free();
+  }
+}

@@ -1,0 +1,52 @@
+package halfwave.gui.presentation.desk;
+
+import halfwave.grading.Grader;
+import halfwave.grading.Habit;
+import halfwave.grading.Learner;
+import halfwave.gui.presentation.quiz.SmallQuiz;
+import halfwave.io.AtomicFile;
+import halfwave.io.Engine;
+import halfwave.io.QuizText;
+import halfwave.io.SheetFile;
+import halfwave.quiz.AnswerSheet;
+import halfwave.quiz.Appearances;
+import halfwave.quiz.CallSheet;
+import halfwave.quiz.Quiz;
+import halfwave.quiz.ServiceCall;
+import halfwave.quiz.Variant;
+import halfwave.quiz.Visit;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+
+/** Three simulated learners who take a quiz, and a letter that is no answer sheet. */
+public final class SmallClass {
+
+  /** What they are called, and the name of the odd file. */
+  public static final List<String> LEARNERS = List.of("A-1", "B-2", "C-3");
+
+  public static final String ODD = "letter.json";
+
+  private SmallClass() {}
+
+  /** Writes their sheets into a folder. */
+  public static void handIn(Path folder, Quiz quiz) {
+    Grader grader = new Grader(quiz, QuizText.hash(quiz), Engine.text(), SmallQuiz.OUTLOOKS);
+    Appearances appearances = new Appearances();
+    for (int k = 0; k < LEARNERS.size(); k++) {
+      List<CallSheet> calls = new ArrayList<>();
+      for (ServiceCall call : quiz.calls()) {
+        Variant variant = Variant.of(call, quiz.seed(), LEARNERS.get(k));
+        Learner learner = new Learner(Habit.values()[k], 0.2 * k, k + 1);
+        calls.add(
+            learner.take(
+                Visit.begin(variant, appearances, quiz.rules().hints()), grader.assessor(call)));
+      }
+      AnswerSheet sheet =
+          new AnswerSheet(
+              Engine.text(), quiz.name(), QuizText.hash(quiz), LEARNERS.get(k), 1, calls);
+      AtomicFile.write(folder.resolve(LEARNERS.get(k) + ".json"), SheetFile.text(sheet));
+    }
+    AtomicFile.write(folder.resolve(ODD), "{\"dear\": \"teacher\"}");
+  }
+}
