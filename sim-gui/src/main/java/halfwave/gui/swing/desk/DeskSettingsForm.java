@@ -7,6 +7,7 @@ import halfwave.gui.presentation.desk.DeskModel;
 import halfwave.gui.presentation.desk.DeskNumber;
 import halfwave.gui.swing.widget.Lettering;
 import halfwave.gui.swing.widget.QuietField;
+import halfwave.gui.swing.widget.Says;
 import halfwave.gui.swing.widget.Theme;
 import halfwave.gui.swing.widget.Typing;
 import halfwave.io.JsonValue;
