@@ -2,8 +2,12 @@ package halfwave.gui.swing;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import halfwave.grading.Criterion;
 import halfwave.gui.presentation.desk.SmallClass;
+import halfwave.io.JsonValue;
 import halfwave.io.QuizFile;
+import halfwave.quiz.Weights;
+import java.awt.Dialog;
 import java.awt.Rectangle;
 import java.awt.event.KeyEvent;
 import java.awt.event.MouseEvent;
@@ -73,6 +77,8 @@ class DeskRobotTest {
           .contains("a whole number from 0 to 999999999");
       hands.text("desk.seed", "12");
       assertThat(seed.getClientProperty("JComponent.outline")).isNull();
+      blankNameComesBack(open, hand, hands);
+      marksThatCountNothingAreNotSaved(hand, hands);
       hands.text("desk.name", "spring");
       hands.form(1);
       wrong(open, wrong);
@@ -125,6 +131,30 @@ class DeskRobotTest {
       assertThat(hands.rows("desk.moves")).isGreaterThan(2);
     }
     assertThat(wrong).isEmpty();
+  }
+
+  private static void blankNameComesBack(OpenWindow open, Hand hand, DeskHands hands) {
+    JTextField name = hand.find(JTextField.class, "desk.name");
+    String kept = OpenWindow.onScreen(name::getText);
+    OpenWindow.onScreen(name::requestFocusInWindow);
+    open.await("the keyboard in the name", name::isFocusOwner);
+    hands.text("desk.name", " ");
+    OpenWindow.onScreen(hand.find(JTextField.class, "desk.seed")::requestFocusInWindow);
+    open.await("the name that is kept", () -> name.getText().equals(kept));
+  }
+
+  private void marksThatCountNothingAreNotSaved(Hand hand, DeskHands hands) {
+    for (Criterion criterion : Criterion.values()) {
+      hands.text("desk.weight-" + JsonValue.spelling(criterion), "0");
+    }
+    hands.press("desk.save");
+    assertThat(Hand.look(Dialog.class, Dialog::isModal)).as("asks for a file").isEmpty();
+    hands.text("desk.weight-" + JsonValue.spelling(Criterion.CAUSE), "100");
+    hands.press("desk.save");
+    hand.choose(folder.resolve("weighed.json"));
+    hands.idle();
+    Weights weights = QuizFile.read(folder.resolve("weighed.json")).quiz().weights();
+    assertThat(weights.causePoints()).isEqualTo(weights.sum()).isEqualTo(100);
   }
 
   private static boolean clickedTwice(JTable table, int row) {

@@ -20,6 +20,8 @@ class PanelsReleasedRobotTest extends WithWindow {
   /** The toolkit holds what had the keyboard or the mouse last; older panels nobody may hold. */
   private static final int LOOKS = 5;
 
+  private static final int ROUNDS = 100;
+
   @Test
   void nobodyHoldsThePanelsOfAnEarlierLook() {
     for (String menu :
@@ -69,10 +71,13 @@ class PanelsReleasedRobotTest extends WithWindow {
     }
   }
 
-  /** A collection may need several rounds: what waits for one is held until it is done. */
+  /**
+   * A collection may need several rounds: what waits for one is held until it is done, and what is
+   * said beside a control for as long as it stays.
+   */
   private List<String> left(List<WeakReference<Component>> old) {
     List<String> left = List.of();
-    for (int k = 0; k < 20; k++) {
+    for (int k = 0; k < ROUNDS; k++) {
       open.settle();
       System.gc();
       left =
