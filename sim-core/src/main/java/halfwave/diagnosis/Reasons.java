@@ -185,10 +185,14 @@ public final class Reasons {
     Argument first = Argument.nested(name(causes.get(0).getKey()));
     if (advice.nextCheck().isPresent() && causes.get(0).getValue() < NAMED_PROBABILITY) {
       CheckAdvice check = advice.nextCheck().get();
+      Argument second = Argument.nested(name(causes.get(1).getKey()));
+      if (check.check().remembered()) {
+        return Message.of(MessageKey.CUSTOMER_ASK, first, second);
+      }
       return Message.of(
           MessageKey.CUSTOMER_CHECK,
           first,
-          Argument.nested(name(causes.get(1).getKey())),
+          second,
           Argument.nested(name(check.check())),
           Argument.count(check.check().minutes()));
     }

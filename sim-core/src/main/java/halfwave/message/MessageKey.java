@@ -913,6 +913,7 @@ public enum MessageKey {
   /** Heading of the sentence for the customer. */
   DIAGNOSIS_CUSTOMER,
   /** Before it is clear: two causes, the check, minutes. */
+  CUSTOMER_ASK,
   CUSTOMER_CHECK,
   /** When it is clear enough: the cause, the repair, minutes. */
   CUSTOMER_REPAIR,

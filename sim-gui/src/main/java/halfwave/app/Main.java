@@ -17,11 +17,16 @@ import java.util.Locale;
 import java.util.Objects;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
+import javax.swing.JOptionPane;
 import javax.swing.SwingUtilities;
 import org.jspecify.annotations.Nullable;
 
 /** Where the program starts. */
 public final class Main {
+
+  private static final String ALONE =
+      "halfwave.jar needs the folder lib beside it: copy the whole folder.";
+
   private Main() {}
 
   /**
@@ -30,6 +35,10 @@ public final class Main {
    * @param args the command line
    */
   public static void main(String[] args) {
+    if (!whole()) {
+      alone();
+      System.exit(1);
+    }
     Path given = given(args);
     if (args.length > 0 && given == null) {
       // a command opens no window, and must draw where the display that is named does not answer
@@ -42,6 +51,24 @@ public final class Main {
     int status = command(args);
     if (status != 0) {
       System.exit(status);
+    }
+  }
+
+  /** Whether the jar found the library that it was built with, in the folder beside it. */
+  private static boolean whole() {
+    try {
+      Class.forName("halfwave.message.Message", false, Main.class.getClassLoader());
+      return true;
+    } catch (ClassNotFoundException e) {
+      return false;
+    }
+  }
+
+  /** The jar was copied without its folder. All other words of the program are in that folder. */
+  private static void alone() {
+    System.err.println("halfwave: " + ALONE);
+    if (display()) {
+      JOptionPane.showMessageDialog(null, ALONE, "Halfwave", JOptionPane.ERROR_MESSAGE);
     }
   }
 

@@ -49,8 +49,12 @@ class DiagnoseCommandTest {
   void itSaysWhyAndWhatNextInBothLanguages() {
     assertThat(CommandRun.of("diagnose", BENCH, "call=goes-out").out())
         .containsSubsequence(
-            "speaks against", "Probable causes now", "Next: measure microamps in series", "\"I do")
+            "speaks against", "Probable causes now", "Next: ask since when", "Since when has it")
         .contains("prove the repair");
+    assertThat(
+            CommandRun.of("diagnose", BENCH, "call=goes-out", "ask-since-when=since-weeks").out())
+        .containsSubsequence(
+            "got worse over weeks", "speaks for fouled rod", "Next: look at the rod", "\"I do");
     assertThat(CommandRun.of("diagnose", BENCH, "call=goes-out", "--language=es").out())
         .contains("Causas probables ahora", "«Aún no lo sé.");
   }
