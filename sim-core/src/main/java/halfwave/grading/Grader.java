@@ -80,7 +80,7 @@ public final class Grader {
   CallMarks grade(ServiceCall call, AnswerSheet sheet) {
     Variant variant = Variant.of(call, quiz.seed(), sheet.learner());
     CallSheet handed = sheet.call(call.name()).orElse(null);
-    if (handed == null) {
+    if (handed == null || (!handed.worked() && handed.conclusion() == null)) {
       return Marker.missing(call, variant.cause(), quiz.weights());
     }
     Replay replay = Replay.of(variant, handed, quiz.rules().hints(), appearances);

@@ -32,4 +32,16 @@ public record CallSheet(String call, List<Logged> moves, @Nullable Conclusion co
   public CallSheet {
     moves = List.copyOf(moves);
   }
+
+  /** Whether anything was done at the furnace: a call that was only opened is no work. */
+  public boolean worked() {
+    return moves.stream().map(Logged::move).anyMatch(CallSheet::work);
+  }
+
+  private static boolean work(Move move) {
+    return move instanceof Move.Checked
+        || move instanceof Move.Repaired
+        || move instanceof Move.Signal
+        || move instanceof Move.Tempted;
+  }
 }

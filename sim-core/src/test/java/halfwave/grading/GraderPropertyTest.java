@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import halfwave.diagnosis.Cause;
 import halfwave.diagnosis.Check;
+import halfwave.fault.FaultGroup;
 import halfwave.quiz.AnswerSheet;
 import halfwave.quiz.Appearances;
 import halfwave.quiz.CallSheet;
@@ -16,6 +17,7 @@ import halfwave.quiz.Temptation;
 import halfwave.quiz.Variant;
 import halfwave.quiz.Visit;
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.TimeZone;
@@ -70,6 +72,18 @@ class GraderPropertyTest {
     SheetMarks last = InventedClass.marks().get(3);
     assertThat(last.calls().get(0).facts().done()).isFalse();
     assertThat(last.calls().get(0).totalRatio()).isZero();
+  }
+
+  /** Nor does one that was opened and left, whatever was thought or switched meanwhile. */
+  @Test
+  void aCallThatWasOnlyOpenedGetsNothing() {
+    Visit left =
+        begun("nobody")
+            .after(new Move.Power(false))
+            .after(new Move.Suspects(EnumSet.allOf(FaultGroup.class)));
+    CallMarks marks = marks(left, null);
+    assertThat(marks.facts().done()).isFalse();
+    assertThat(marks.totalRatio()).isZero();
   }
 
   /** It pays neither to be stopped at once nor to look once and find nothing wrong. */

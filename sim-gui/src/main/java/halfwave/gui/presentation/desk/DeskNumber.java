@@ -22,6 +22,11 @@ public record DeskNumber(double least, double most, boolean whole) {
     return number >= least && number <= most ? OptionalDouble.of(number) : OptionalDouble.empty();
   }
 
+  /** A share as a percentage that was typed: a share in binary is not quite what it was (%). */
+  public static double percent(double ratio) {
+    return Math.rint(ratio * 1e8) / 1e6;
+  }
+
   /** As it stands in the field. */
   public String text(double number) {
     return number == Math.rint(number)

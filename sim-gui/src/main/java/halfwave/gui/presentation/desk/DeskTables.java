@@ -159,7 +159,7 @@ public final class DeskTables {
                     List.of(
                         title(i.call()),
                         Integer.toString(i.count()),
-                        percent(i.difficultyRatio()),
+                        i.count() == 0 ? NONE : percent(i.difficultyRatio()),
                         fixed(i.discriminationRatio(), 2),
                         fixed(i.medianMinutes(), 0),
                         turns(i)))

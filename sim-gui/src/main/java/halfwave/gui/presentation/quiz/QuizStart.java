@@ -55,7 +55,9 @@ public record QuizStart(
 
   /** What the answer sheet may be called: no sign of it troubles any file system. */
   public String sheetName(String quiz) {
-    String plain = HelpPage.plain(quiz + '-' + learner.strip()).toLowerCase(Locale.ROOT);
+    // without a name it is not to be called like the quiz itself
+    String who = learner.isBlank() ? "answers" : learner.strip();
+    String plain = HelpPage.plain(quiz + '-' + who).toLowerCase(Locale.ROOT);
     return plain.replaceAll("[^a-z0-9]+", "-").replaceAll("^-|-$", "");
   }
 

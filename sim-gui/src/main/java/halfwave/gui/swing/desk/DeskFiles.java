@@ -16,6 +16,8 @@ import java.util.Optional;
 import java.util.function.Supplier;
 import javax.swing.JFileChooser;
 import javax.swing.JFrame;
+import javax.swing.SwingUtilities;
+import javax.swing.plaf.basic.BasicFileChooserUI;
 
 /** Asks which files the instructor's desk reads and writes. */
 public final class DeskFiles {
@@ -70,7 +72,16 @@ public final class DeskFiles {
   Optional<Path> place(String title) {
     JFileChooser chooser = choices.chooser(words.text(title));
     chooser.setFileSelectionMode(JFileChooser.FILES_AND_DIRECTORIES);
+    // whoever is in the folder already opens that
+    chooser.addPropertyChangeListener(JFileChooser.DIRECTORY_CHANGED_PROPERTY, e -> named(chooser));
+    SwingUtilities.invokeLater(() -> named(chooser));
     return choices.toOpen(chooser, over);
+  }
+
+  private static void named(JFileChooser chooser) {
+    if (chooser.getUI() instanceof BasicFileChooserUI ui && chooser.getSelectedFile() == null) {
+      ui.setFileName(chooser.getCurrentDirectory().getPath());
+    }
   }
 
   /** Where a quiz goes. */

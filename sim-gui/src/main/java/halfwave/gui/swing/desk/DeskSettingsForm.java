@@ -161,7 +161,7 @@ final class DeskSettingsForm extends JPanel {
     show(english, draft.title().texts().getOrDefault("en", ""));
     show(spanish, draft.title().texts().getOrDefault("es", ""));
     seed.put(draft.seed());
-    pass.put(100 * draft.passRatio());
+    pass.put(DeskNumber.percent(draft.passRatio()));
     wall.put(draft.rules().wallMinutes());
     hints.setSelected(draft.rules().hints());
     for (Criterion criterion : Criterion.values()) {

@@ -22,6 +22,7 @@ final class NumberField extends QuietField {
   private final String allowed;
   private double last = Double.NaN;
   private boolean showing;
+  private boolean typing;
 
   NumberField(Theme theme, Wording words, String key, DeskNumber number, DoubleConsumer kept) {
     this(theme, words, key, words.text(key), number, kept);
@@ -56,7 +57,7 @@ final class NumberField extends QuietField {
 
   /** Shows a number, unless it is what was typed or what is wrong there was typed in its place. */
   void put(double value) {
-    if (value != last || !wrong()) {
+    if (!typing && (value != last || !wrong())) {
       anew(value);
     }
   }
@@ -100,7 +101,10 @@ final class NumberField extends QuietField {
     mark(read.isPresent());
     if (read.isPresent()) {
       last = read.getAsDouble();
+      // what is kept of it comes back at once: whoever types is not disturbed
+      typing = true;
       kept.accept(last);
+      typing = false;
     } else if (wasRight && !getText().isEmpty()) {
       Says.beside(this, theme, allowed);
     }

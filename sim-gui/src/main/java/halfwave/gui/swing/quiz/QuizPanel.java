@@ -19,6 +19,7 @@ import javax.swing.JComponent;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.JTextArea;
+import javax.swing.SwingUtilities;
 import javax.swing.Timer;
 import net.miginfocom.swing.MigLayout;
 import org.jspecify.annotations.Nullable;
@@ -173,6 +174,10 @@ public final class QuizPanel extends JPanel {
     sheet.add(shown, BorderLayout.CENTER);
     sheet.revalidate();
     sheet.repaint();
+    if (wanted == visit) {
+      // not the first button: that would end the quiz
+      SwingUtilities.invokeLater(visit::toOffers);
+    }
   }
 
   private void list(List<CallRow> rows) {
