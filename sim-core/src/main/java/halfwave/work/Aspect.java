@@ -128,6 +128,9 @@ public enum Aspect {
    */
   static final double CHAFED_BELOW_OHMS = 70e3;
 
+  /** Corrosion leaves some way for the current, up to 100 MΩ (Ω) [judgement]. */
+  private static final double OPEN_FROM_OHMS = 3e8;
+
   /** No bracket lets a rod stray so far; what did has come off (m). */
   static final double BROKEN_ABOVE_METERS = 60e-3;
 
@@ -148,9 +151,17 @@ public enum Aspect {
         i -> i.change() instanceof Change.Upset u && u.disorder() == disorder);
   }
 
-  /** How it comes about when it goes wrong. */
-  Onset onset() {
-    return onset;
+  /**
+   * How it came about that it is wrong: what corrodes gets worse, what comes off does so at once.
+   */
+  Onset onset(Condition c) {
+    boolean corrodes =
+        switch (this) {
+          case CONNECTOR -> c.connectorOhms() < OPEN_FROM_OHMS;
+          case GROUND -> c.groundExtraOhms() < OPEN_FROM_OHMS;
+          default -> false;
+        };
+    return corrodes ? Onset.GRADUAL : onset;
   }
 
   /** Whether it is not as it should be all the time. */

@@ -11,9 +11,6 @@ public final class Recollection {
   public static final List<Finding> ANSWERS =
       List.copyOf(EnumSet.range(Finding.SINCE_WEEKS, Finding.NOTHING_NOTICED));
 
-  /** Corrosion leaves some way for the current, up to 100 MΩ (Ω) [judgement]. */
-  private static final double OPEN_FROM_OHMS = 3e8;
-
   private Recollection() {}
 
   /**
@@ -28,21 +25,10 @@ public final class Recollection {
     for (Aspect aspect : Aspect.values()) {
       boolean noticed = aspect == Aspect.ROD_COAT ? Seeing.visible(c.rodCoat()) : aspect.wrong(c);
       if (noticed) {
-        found = later(found, since(onset(aspect, c)));
+        found = later(found, since(aspect.onset(c)));
       }
     }
     return found;
-  }
-
-  /** What corrodes gets worse; what comes off does so at once. */
-  private static Onset onset(Aspect aspect, Condition c) {
-    boolean corrodes =
-        switch (aspect) {
-          case CONNECTOR -> c.connectorOhms() < OPEN_FROM_OHMS;
-          case GROUND -> c.groundExtraOhms() < OPEN_FROM_OHMS;
-          default -> false;
-        };
-    return corrodes ? Onset.GRADUAL : aspect.onset();
   }
 
   private static Finding since(Onset onset) {

@@ -1,11 +1,10 @@
 package halfwave.gui.presentation.quiz;
 
-import halfwave.gui.presentation.HelpPage;
+import halfwave.gui.presentation.PlainName;
 import halfwave.gui.presentation.Wording;
 import halfwave.quiz.Quiz;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.Locale;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -21,6 +20,9 @@ public record QuizStart(
 
   /** Nothing yet. */
   public static final QuizStart EMPTY = new QuizStart(null, "", 0, null);
+
+  /** What a sheet is called whose learner is not named yet. */
+  private static final String ANSWERS = "answers";
 
   /** Extra time to choose from (%) [common practice, no source]. */
   public static final List<Integer> EXTRA_PERCENTS = List.of(0, 25, 50, 100);
@@ -56,9 +58,8 @@ public record QuizStart(
   /** What the answer sheet may be called: no sign of it troubles any file system. */
   public String sheetName(String quiz) {
     // without a name it is not to be called like the quiz itself
-    String who = learner.isBlank() ? "answers" : learner.strip();
-    String plain = HelpPage.plain(quiz + '-' + who).toLowerCase(Locale.ROOT);
-    return plain.replaceAll("[^a-z0-9]+", "-").replaceAll("^-|-$", "");
+    String who = learner.isBlank() ? ANSWERS : learner.strip();
+    return PlainName.of(quiz + '-' + who, ANSWERS);
   }
 
   /** What a quiz is, in a few sentences. */

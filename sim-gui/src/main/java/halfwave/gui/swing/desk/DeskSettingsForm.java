@@ -103,7 +103,7 @@ final class DeskSettingsForm extends JPanel {
   }
 
   private void weighed() {
-    if (counts()) {
+    if (counted()) {
       double[] w = points();
       keep(d -> d.withWeights(new Weights(w[0], w[1], w[2], w[3], w[4], w[5])));
     }
@@ -113,13 +113,16 @@ final class DeskSettingsForm extends JPanel {
     return weights.stream().mapToDouble(NumberField::number).toArray();
   }
 
-  /** Whether any mark counts; where none does, that is said beside them. */
   private boolean counts() {
-    boolean counts = Arrays.stream(points()).sum() > 0;
-    if (!counts) {
+    return Arrays.stream(points()).sum() > 0;
+  }
+
+  /** Whether any mark counts; where none does, that is said beside them. */
+  private boolean counted() {
+    if (!counts()) {
       Says.beside(weights.get(0), theme, words.text("desk.weights-nothing"));
     }
-    return counts;
+    return counts();
   }
 
   /** A quiz has a name and an English title: what is blank is not kept. */
@@ -138,12 +141,12 @@ final class DeskSettingsForm extends JPanel {
 
   /** Whether a number is not allowed, or no mark counts. */
   boolean wrong() {
-    return numbers().anyMatch(NumberField::wrong) || Arrays.stream(points()).sum() == 0;
+    return numbers().anyMatch(NumberField::wrong) || !counts();
   }
 
   /** Whether every number is allowed and some mark counts; what is wrong says so. */
   boolean right() {
-    return numbers().allMatch(NumberField::right) && counts();
+    return numbers().allMatch(NumberField::right) && counted();
   }
 
   /** Another quiz comes: what is wrong in a field goes with the old one. */
