@@ -10,6 +10,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import com.tngtech.archunit.core.domain.Dependency;
 import com.tngtech.archunit.core.domain.JavaClass;
+import com.tngtech.archunit.core.domain.JavaClasses;
 import com.tngtech.archunit.core.importer.ClassFileImporter;
 import com.tngtech.archunit.core.importer.ImportOption.DoNotIncludeTests;
 import com.tngtech.archunit.junit.AnalyzeClasses;
@@ -18,8 +19,18 @@ import com.tngtech.archunit.lang.ArchCondition;
 import com.tngtech.archunit.lang.ArchRule;
 import com.tngtech.archunit.lang.ConditionEvents;
 import com.tngtech.archunit.lang.SimpleConditionEvent;
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
+import java.util.Set;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.jspecify.annotations.NullMarked;
 import org.junit.jupiter.api.Test;
 
@@ -110,6 +121,66 @@ class GuiLayersTest {
     }
     int theme = THEMES.indexOf(inside.replaceFirst("^(presentation|swing)\\.", ""));
     return theme < 0 ? THEMES.size() : theme;
+  }
+
+  /**
+   * An arrow that nothing needs is taken out, so that the diagram shows what is and not what might
+   * be. Asked here, where the core is seen too; not for the notebooks, which are not.
+   */
+  @ArchTest
+  static void everyArrowIsNeeded(JavaClasses all) throws IOException {
+    assertThat(arrowsNotNeeded(drawing(), all))
+        .as("arrows of docs/architecture/layers.puml that no class follows")
+        .isEmpty();
+  }
+
+  private static String drawing() throws IOException {
+    try (InputStream drawing =
+        Objects.requireNonNull(GuiLayersTest.class.getResourceAsStream("/layers.puml"))) {
+      return new String(drawing.readAllBytes(), StandardCharsets.UTF_8);
+    }
+  }
+
+  private static List<String> arrowsNotNeeded(String drawing, JavaClasses all) {
+    Map<String, String> packages = new HashMap<>();
+    Matcher component = Pattern.compile("(?m)^\\[(\\w+)] <<\\.\\.(.+)\\.\\.>>$").matcher(drawing);
+    while (component.find()) {
+      packages.put(component.group(1), component.group(2));
+    }
+    Set<List<String>> followed = new HashSet<>();
+    for (JavaClass type : all) {
+      for (Dependency use : type.getDirectDependenciesFromSelf()) {
+        followed.add(List.of(part(type, packages), part(use.getTargetClass(), packages)));
+      }
+    }
+    List<String> idle = new ArrayList<>();
+    Matcher arrow = Pattern.compile("(?m)^\\[(\\w+)] --> \\[(\\w+)]$").matcher(drawing);
+    while (arrow.find()) {
+      if (!arrow.group(1).equals("notebook")
+          && !followed.contains(List.of(arrow.group(1), arrow.group(2)))) {
+        idle.add(arrow.group());
+      }
+    }
+    return idle;
+  }
+
+  private static String part(JavaClass type, Map<String, String> packages) {
+    String place = type.getPackageName() + ".";
+    return packages.entrySet().stream()
+        .filter(part -> place.startsWith(part.getValue() + "."))
+        .map(Map.Entry::getKey)
+        .findFirst()
+        .orElse("");
+  }
+
+  @Test
+  void anArrowThatNothingNeedsIsFound() throws IOException {
+    var all =
+        new ClassFileImporter()
+            .withImportOption(new DoNotIncludeTests())
+            .importPackages("halfwave");
+    assertThat(arrowsNotNeeded(drawing() + "\n[circuit] --> [message]\n", all))
+        .containsExactly("[circuit] --> [message]");
   }
 
   /** The other rules are shown to bite in the core; these are this module's own. */
