@@ -363,6 +363,7 @@ class TextFitsTest {
   private static void look(OpenWindow open, String where, Map<String, String> wrong) {
     // lines are broken in the first pass, a bar to scroll with may narrow them in the second
     open.settle();
+    noLarger(open);
     open.settle();
     OpenWindow.onScreen(
         () -> {
@@ -378,6 +379,17 @@ class TextFitsTest {
           drawing(open, where, wrong);
           return null;
         });
+  }
+
+  /** No window is larger than the main one, which has the size of a screen: as if it were that. */
+  private static void noLarger(OpenWindow open) {
+    Dimension most = OpenWindow.onScreen(open.frame()::getSize);
+    for (java.awt.Window each : OpenWindow.onScreen(java.awt.Window::getWindows)) {
+      Dimension has = OpenWindow.onScreen(each::getSize);
+      if (each.isShowing() && (has.width > most.width || has.height > most.height)) {
+        open.size(each, Math.min(has.width, most.width), Math.min(has.height, most.height));
+      }
+    }
   }
 
   private static boolean hasText(JComponent c) {

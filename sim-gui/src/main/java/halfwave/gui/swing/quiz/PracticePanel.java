@@ -7,6 +7,7 @@ import halfwave.gui.presentation.quiz.PracticeModel;
 import halfwave.gui.swing.desk.DeskFiles;
 import halfwave.gui.swing.desk.MarksPanel;
 import halfwave.gui.swing.desk.RoutinePanel;
+import halfwave.gui.swing.widget.Column;
 import halfwave.gui.swing.widget.Forms;
 import halfwave.gui.swing.widget.Lettering;
 import halfwave.gui.swing.widget.Plate;
@@ -23,13 +24,16 @@ public final class PracticePanel extends JPanel {
 
   private static final long serialVersionUID = 1L;
 
+  /** Below this height what can be done would lose its button (px). */
+  private static final int LEAST_VISIT = 320;
+
   private final transient Theme theme;
   private final transient Wording words;
   private final transient PracticeModel model;
   private final transient PracticeChoice choice;
   private final CoachPanel coach;
   private final VisitPanel visit;
-  private final JPanel working;
+  private final JComponent working;
   private final transient MarksPanel marks;
   private final JPanel ending;
   private final RoutinePanel routine;
@@ -59,9 +63,11 @@ public final class PracticePanel extends JPanel {
     choosing = plate("practice.title", choice.column().scrolled());
     visit = new VisitPanel(theme, words, model, null);
     coach = new CoachPanel(theme, words, model, visit::toOffers);
-    working = bare();
-    working.add(plate("practice.title", coach), BorderLayout.NORTH);
-    working.add(visit, BorderLayout.CENTER);
+    Column call = Column.filling(theme);
+    call.add(plate("practice.title", coach), "growx, wmin 0, wrap");
+    // what can be done keeps its button; in large type on a small screen all is scrolled
+    call.add(visit, "grow, push, wmin 0, hmin " + theme.px(LEAST_VISIT) + "px");
+    working = call.scrolled();
     marks = new MarksPanel(theme, words);
     trouble = Lettering.paragraph("", theme.body(), theme.palette().danger());
     ending = bare();

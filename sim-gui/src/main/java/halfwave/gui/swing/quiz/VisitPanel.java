@@ -46,7 +46,7 @@ final class VisitPanel extends JPanel {
         new MigLayout(
             "insets 0, gap 10, fill, novisualpadding, hidemode 3",
             // in large type on a small screen none may take the room of another
-            width(theme, 250, 290, 290) + middle(theme) + width(theme, 220, 350, 350),
+            width(theme, 246, 290, 290) + middle(theme) + width(theme, 220, 350, 350),
             "[grow,fill][]"));
     this.theme = theme;
     this.words = words;
