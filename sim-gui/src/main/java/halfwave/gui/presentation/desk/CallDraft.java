@@ -196,15 +196,16 @@ public record CallDraft(
   /**
    * The call, where there is no {@link #trouble}.
    *
-   * @param old what it was: its name and its board stay
+   * @param old what it was: its board stays
+   * @param name what files call it
    */
-  ServiceCall made(ServiceCall old, Wording words) {
+  ServiceCall made(ServiceCall old, String name, Wording words) {
     List<Hidden> hidden =
         alternatives.stream()
             .map(a -> new Hidden(a.stream().map(f -> part(f, old, words)).toList()))
             .toList();
     return new ServiceCall(
-        old.name(),
+        name,
         merged(old.title(), english.title(), spanish.title()),
         merged(old.complaint(), english.complaint(), spanish.complaint()),
         bench,

@@ -213,9 +213,18 @@ public final class DeskModel {
       return;
     }
     work.told(w -> w.text("desk.call-kept"));
-    ServiceCall made = typed.made(old, words);
+    ServiceCall made = typed.made(old, name(old, typed, words), words);
     change(d -> d.replaced(old, made));
     listeners.tell();
+  }
+
+  /** What files call a call: a new one gets its name with its first title, and keeps it. */
+  public String name(ServiceCall old, CallDraft typed, Wording words) {
+    DeskDraft draft = state.draft();
+    String fresh = words.text("desk.new-title");
+    String title = typed.english().title().strip();
+    boolean first = old.title().texts().containsValue(fresh) && !title.equals(fresh);
+    return first && draft != null ? draft.freeName(PlainName.of(title)) : old.name();
   }
 
   /** Draws the calls by seed as the rows ask for. */

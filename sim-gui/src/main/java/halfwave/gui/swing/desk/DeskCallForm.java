@@ -6,6 +6,7 @@ import halfwave.gui.presentation.Wording;
 import halfwave.gui.presentation.desk.CallDraft;
 import halfwave.gui.presentation.desk.DeskModel;
 import halfwave.gui.presentation.desk.DeskNumber;
+import halfwave.gui.swing.widget.Column;
 import halfwave.gui.swing.widget.Forms;
 import halfwave.gui.swing.widget.Lettering;
 import halfwave.gui.swing.widget.QuietField;
@@ -23,12 +24,14 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
+import java.util.function.Consumer;
 import javax.swing.BorderFactory;
 import javax.swing.JButton;
 import javax.swing.JCheckBox;
 import javax.swing.JComboBox;
 import javax.swing.JComponent;
 import javax.swing.JPanel;
+import javax.swing.JScrollPane;
 import javax.swing.JTextArea;
 import net.miginfocom.swing.MigLayout;
 import org.jspecify.annotations.Nullable;
@@ -43,8 +46,10 @@ final class DeskCallForm extends JPanel {
   private final transient Theme theme;
   private final transient Wording words;
   private final transient DeskModel model;
+  private final transient Consumer<String> named;
   private final JTextArea hint;
   private final JPanel fields;
+  private final JScrollPane all;
   private final QuietField titleEnglish = new QuietField();
   private final QuietField titleSpanish = new QuietField();
   private final JTextArea english = new JTextArea(ROWS, 0);
@@ -61,22 +66,35 @@ final class DeskCallForm extends JPanel {
   private transient List<Bench> benches = List.of();
   private transient @Nullable ServiceCall shown;
 
-  DeskCallForm(Theme theme, Wording words, DeskModel model) {
-    super(new MigLayout("insets 0, gap 6, fillx, hidemode 3, novisualpadding", "[grow,fill]"));
+  /**
+   * A form without a call.
+   *
+   * @param named takes the name that a call is about to have
+   */
+  DeskCallForm(Theme theme, Wording words, DeskModel model, Consumer<String> named) {
+    super(
+        new MigLayout(
+            "insets 0, gap 6, fill, hidemode 3, novisualpadding",
+            "[grow,fill]",
+            "[][grow,fill][]"));
     this.theme = theme;
     this.words = words;
     this.model = model;
+    this.named = named;
     setOpaque(false);
     hint =
         Lettering.paragraph(
             words.text("desk.choose-call"), theme.body(), theme.palette().softInk());
-    add(hint, WIDE);
+    add(hint, WIDE + ", pad 8 4 8 -4");
     fields =
         new JPanel(
             new MigLayout(
                 "insets 0, gap 8 6, fillx, hidemode 3, novisualpadding", "[][grow,fill]"));
     fields.setOpaque(false);
-    add(fields);
+    Column column = Column.sideways(theme);
+    column.add(fields, "growx, gaptop 8, wrap");
+    all = column.scrolled();
+    add(all, "wmin 0, hmin 0, wrap");
     row("desk.call-title-english", titleEnglish);
     area("desk.complaint-english", english);
     row("desk.call-title-spanish", titleSpanish);
@@ -98,11 +116,18 @@ final class DeskCallForm extends JPanel {
     Recollection.ANSWERS.forEach(a -> since.addItem(Wording.capital(words.sentences().name(a))));
     row("desk.since", since);
     keep = Forms.button(words, "desk.keep-call", "desk.keep-call-tip", this::kept);
-    fields.add(keep, "skip, growx 0, gaptop 6, wrap");
     fields.add(
         Lettering.label(words.text("desk.closed"), theme.heading(), theme.palette().ink()),
         "span 2, gaptop 8, wrap");
-    fields.setVisible(false);
+    // always in sight, however long the form
+    add(keep, "growx 0, gapleft 4, gapbottom 4");
+    seen(false);
+  }
+
+  private void seen(boolean call) {
+    hint.setVisible(!call);
+    all.setVisible(call);
+    keep.setVisible(call);
   }
 
   private void row(String key, JComponent field) {
@@ -164,8 +189,12 @@ final class DeskCallForm extends JPanel {
     } else if (!minutes.right() || !parts.right()) {
       return false;
     }
-    boolean sound = typed().trouble(words).isEmpty();
-    model.change(call, typed(), words);
+    CallDraft typed = typed();
+    boolean sound = typed.trouble(words).isEmpty();
+    if (sound) {
+      named.accept(model.name(call, typed, words));
+    }
+    model.change(call, typed, words);
     return sound;
   }
 
@@ -185,8 +214,7 @@ final class DeskCallForm extends JPanel {
       return;
     }
     shown = call;
-    fields.setVisible(call != null);
-    hint.setVisible(call == null);
+    seen(call != null);
     if (call == null) {
       return;
     }
@@ -195,14 +223,14 @@ final class DeskCallForm extends JPanel {
     english.setText(draft.english().complaint());
     titleSpanish.setText(draft.spanish().title());
     spanish.setText(draft.spanish().complaint());
-    List<Bench> all = new ArrayList<>(ShippedBenches.all());
-    if (!all.contains(call.bench())) {
-      all.add(call.bench());
+    List<Bench> offered = new ArrayList<>(ShippedBenches.all());
+    if (!offered.contains(call.bench())) {
+      offered.add(call.bench());
     }
-    benches = all;
+    benches = offered;
     bench.removeAllItems();
-    all.forEach(b -> bench.addItem(words.sentences().bench(b.name()).orElse(b.name())));
-    bench.setSelectedIndex(all.indexOf(call.bench()));
+    offered.forEach(b -> bench.addItem(words.sentences().bench(b.name()).orElse(b.name())));
+    bench.setSelectedIndex(offered.indexOf(call.bench()));
     alternatives.show(draft.alternatives());
     minutes.anew(draft.minutes());
     parts.anew(draft.partsUnits());

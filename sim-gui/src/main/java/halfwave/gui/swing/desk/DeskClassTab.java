@@ -82,8 +82,9 @@ final class DeskClassTab extends JPanel {
     learners = new DeskTable(theme, "desk.learners", title, () -> chosen(learner));
     add(titled("desk.learners", learners), "wmin 0, hmin 0, wrap");
     items = new DeskTable(theme, "desk.items", words.text("desk.items"), () -> {});
-    items.explain(words.text("desk.head-discrimination"), words.text("desk.discrimination-tip"));
+    items.explain(words, "handed-in", "mean", "discrimination", "median", "turns");
     objectives = new DeskTable(theme, "desk.objectives", words.text("desk.objectives"), () -> {});
+    objectives.explain(words, "mean", "mastered");
     JPanel below =
         new JPanel(
             new MigLayout(

@@ -70,6 +70,7 @@ final class DeskMarksTab extends JPanel {
     head.add(remarks, "span 5, growx, wmin 0");
     add(head, "span 2, growx, wmin 0, wrap");
     moves = new DeskTable(theme, "desk.moves", words.text("desk.moves"), this::move);
+    moves.explain(words, "minute", "class", "information", "better");
     told = Lettering.paragraph("", theme.body(), theme.palette().ink());
     told.setName("desk.told-move");
     JPanel left =

@@ -71,6 +71,7 @@ final class DeskQuizTab extends JPanel {
     bank = new DeskTable(theme, "desk.bank", words.text("desk.bank"), this::free);
     bank.opens(this::add);
     calls = new DeskTable(theme, "desk.calls", words.text("desk.calls"), this::choose);
+    calls.explain(words, "minutes", "share", "solvable", "tellable", "expert", "mean");
     add = Forms.button(words, "desk.add", "desk.add-tip", this::add);
     remove = Forms.button(words, "desk.remove", "desk.remove-tip", this::remove);
     JButton create = Forms.button(words, "desk.create", "desk.create-tip", this::create);
@@ -89,12 +90,12 @@ final class DeskQuizTab extends JPanel {
     add(Plate.around(theme, words.text("desk.calls"), left), "wmin 0, hmin 0");
     settings = new DeskSettingsForm(theme, words, model);
     blueprint = new DeskBlueprintForm(theme, words, model);
-    call = new DeskCallForm(theme, words, model);
+    call = new DeskCallForm(theme, words, model, name -> chosen = name);
     forms.setName("desk.forms");
     forms.getAccessibleContext().setAccessibleName(words.text("desk.forms"));
     forms.addTab(words.text("desk.settings"), column(settings));
     forms.addTab(words.text("desk.blueprint"), column(blueprint));
-    forms.addTab(words.text("desk.one-call"), column(call));
+    forms.addTab(words.text("desk.one-call"), call);
     add(Plate.around(theme, words.text("desk.forms"), forms), "wmin 0, hmin 0, wrap");
     printing = new DeskPrintRow(theme, words, model, files);
     add(printing, "span 2, wmin 0");

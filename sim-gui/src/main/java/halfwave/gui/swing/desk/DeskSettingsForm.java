@@ -54,6 +54,8 @@ final class DeskSettingsForm extends JPanel {
     text("desk.name", name);
     text("desk.title-english", english);
     text("desk.title-spanish", spanish);
+    needed(name, "desk.needs-name");
+    needed(english, "desk.needs-title");
     seed = number("desk.seed", SEED, v -> keep(d -> d.withSeed(Math.round(v))));
     seed.setToolTipText(words.text("desk.seed-tip") + ' ' + seed.getToolTipText());
     pass = number("desk.pass", PERCENT, v -> keep(d -> d.withPassRatio(v / 100)));
@@ -79,12 +81,18 @@ final class DeskSettingsForm extends JPanel {
   private void text(String key, QuietField field) {
     DeskRows.labelled(theme, words, this, key, field, "wmin 0, wrap");
     Typing.on(field, this::typed);
-    // what was left blank is not kept: what is kept stands there again
+  }
+
+  /** What was left blank is not kept: what is kept stands there again, and that is said. */
+  private void needed(QuietField field, String key) {
     field.addFocusListener(
         new FocusAdapter() {
           @Override
           public void focusLost(FocusEvent e) {
-            refresh();
+            if (field.getText().isBlank()) {
+              refresh();
+              Says.beside(field, theme, words.text(key));
+            }
           }
         });
   }

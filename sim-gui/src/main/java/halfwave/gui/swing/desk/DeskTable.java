@@ -1,5 +1,6 @@
 package halfwave.gui.swing.desk;
 
+import halfwave.gui.presentation.Wording;
 import halfwave.gui.presentation.desk.TableView;
 import halfwave.gui.swing.widget.Keys;
 import halfwave.gui.swing.widget.Theme;
@@ -147,9 +148,11 @@ final class DeskTable extends JTable {
     return getParent() == null || least <= getParent().getWidth();
   }
 
-  /** Says what a heading means to whoever rests the pointer on it. */
-  void explain(String heading, String meaning) {
-    explained.put(heading, meaning);
+  /** Says what these headings mean to whoever rests the pointer on them. */
+  void explain(Wording words, String... heads) {
+    for (String head : heads) {
+      explained.put(words.text("desk.head-" + head), words.text("desk.head-" + head + "-tip"));
+    }
   }
 
   @Override

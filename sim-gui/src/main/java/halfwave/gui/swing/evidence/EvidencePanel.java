@@ -136,6 +136,7 @@ public final class EvidencePanel extends TabSheet {
     view.checks().forEach(o -> results.add(offer(o), "wmin 0, wrap"));
     if (!view.repairs().isEmpty()) {
       heading("evidence.repairs");
+      note("evidence.repairs-note");
       view.repairs().forEach(b -> results.add(new ProbabilityBar(theme, b), "wmin 0, wrap"));
     }
     heading("evidence.customer");

@@ -29,6 +29,7 @@ import java.nio.file.Path;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Objects;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
@@ -161,7 +162,7 @@ class DeskModelTest {
             typed.since());
     model.change(call, better, WORDS);
     ServiceCall made = draft(model).calls().get(0);
-    assertThat(made.name()).isEqualTo("new-call");
+    assertThat(made.name()).isEqualTo("cold-shop");
     assertThat(made.title().texts()).containsOnlyKeys(Words.FALLBACK);
     assertThat(made.hidden())
         .extracting(h -> h.faults().stream().map(Hidden.Part::kind).toList())
@@ -170,6 +171,39 @@ class DeskModelTest {
             List.of(FaultKind.CONNECTOR_OFF),
             List.of());
     assertThat(CallDraft.of(made, WORDS)).isEqualTo(better);
+  }
+
+  @Test
+  void aNewCallIsNamedByItsFirstTitleAndKeepsTheName() {
+    DeskModel model = model();
+    model.create(WORDS);
+    model.create(WORDS);
+    titled(model, 0, "Cold shop");
+    titled(model, 1, "Cold shop");
+    titled(model, 0, "Warm shop");
+    assertThat(draft(model).calls())
+        .extracting(ServiceCall::name)
+        .containsExactly("cold-shop", "cold-shop-2");
+    assertThat(draft(model).calls().get(0).title().in(Locale.ENGLISH)).isEqualTo("Warm shop");
+  }
+
+  private static void titled(DeskModel model, int row, String title) {
+    ServiceCall call = draft(model).calls().get(row);
+    CallDraft form = CallDraft.of(call, WORDS);
+    model.change(
+        call,
+        new CallDraft(
+            new CallDraft.Told(title, form.english().complaint()),
+            form.spanish(),
+            form.bench(),
+            form.alternatives(),
+            form.closed(),
+            form.minutes(),
+            form.partsUnits(),
+            form.objective(),
+            form.level(),
+            form.since()),
+        WORDS);
   }
 
   @Test
