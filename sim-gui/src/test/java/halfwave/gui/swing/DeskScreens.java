@@ -20,20 +20,20 @@ final class DeskScreens {
     Settings settings = OpenWindow.PLAIN.withLanguage(language).withDark(dark).withTextRatio(text);
     try (OpenWindow open = OpenWindow.with(own, settings)) {
       String name = language + (dark ? "-dark-" : "-light-") + Math.round(100 * text);
-      SidePictures pictures = new SidePictures(open);
+      Shots pictures = Shots.seen(open);
       DeskHands hands = new DeskHands(open, new Hand(open), own);
       hands.window();
-      pictures.paint("desk", "desk-empty-" + name);
+      pictures.beside("desk", "desk-empty-" + name);
       hands.quiz();
       hands.row("desk.bank", 2);
       hands.press("desk.add");
-      pictures.paint("desk", "desk-quiz-" + name);
+      pictures.beside("desk", "desk-quiz-" + name);
       hands.form(1);
       hands.press("desk.add-row");
-      pictures.paint("desk", "desk-blueprint-" + name);
+      pictures.beside("desk", "desk-blueprint-" + name);
       hands.row("desk.calls", 0);
       hands.form(2);
-      pictures.paint("desk", "desk-call-" + name);
+      pictures.beside("desk", "desk-call-" + name);
       hands.row("desk.calls", 2);
       hands.press("desk.remove");
       hands.form(1);
@@ -41,14 +41,14 @@ final class DeskScreens {
       hands.press("desk.remove-row");
       hands.press("desk.try");
       hands.idle();
-      pictures.paint("desk", "desk-tried-" + name);
+      pictures.beside("desk", "desk-tried-" + name);
       hands.sheets();
-      pictures.paint("desk", "desk-class-" + name);
+      pictures.beside("desk", "desk-class-" + name);
       hands.row("desk.learners", 2);
       hands.tab(2);
       hands.idle();
       hands.row("desk.moves", 0);
-      pictures.paint("desk", "desk-marks-" + name);
+      pictures.beside("desk", "desk-marks-" + name);
     }
   }
 }

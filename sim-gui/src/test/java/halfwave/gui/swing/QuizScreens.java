@@ -21,38 +21,38 @@ final class QuizScreens {
     Settings settings = OpenWindow.PLAIN.withLanguage(language).withDark(dark).withTextRatio(text);
     try (OpenWindow open = OpenWindow.with(own, settings)) {
       String name = language + (dark ? "-dark-" : "-light-") + Math.round(100 * text);
-      SidePictures pictures = new SidePictures(open);
+      Shots pictures = Shots.seen(open);
       QuizHands hands = new QuizHands(open, new Hand(open), own);
       hands.window();
       hands.fill(new Rules(45, true), "A-17");
-      pictures.paint("quiz", "quiz-start-" + name);
+      pictures.beside("quiz", "quiz-start-" + name);
       hands.begin();
       boolean spanish = language.equals("es");
       hands.act(0, spanish ? "termostato" : "thermostat");
       hands.act(0, spanish ? "desde cuándo" : "since when");
       hands.offer(1, "");
-      pictures.paint("quiz", "quiz-repairs-" + name);
+      pictures.beside("quiz", "quiz-repairs-" + name);
       hands.front("visit.tabs", 1);
       hands.front("visit.offers", 2);
-      pictures.paint("quiz", "quiz-furnace-" + name);
+      pictures.beside("quiz", "quiz-furnace-" + name);
       hands.front("visit.tabs", 2);
       hands.choose("visit.cause", 4);
       hands.offer(0, spanish ? "varilla" : "rod");
-      pictures.paint("quiz", "quiz-conclude-" + name);
+      pictures.beside("quiz", "quiz-conclude-" + name);
       hands.act(0, spanish ? "separación" : "gap");
       hands.front("visit.tabs", 0);
-      pictures.paint("quiz", "quiz-danger-" + name);
+      pictures.beside("quiz", "quiz-danger-" + name);
     }
     // a quiz that is being taken covers the menus of practice
     try (OpenWindow open = OpenWindow.with(own, settings)) {
       String name = language + (dark ? "-dark-" : "-light-") + Math.round(100 * text);
-      practice(new SidePictures(open), new QuizHands(open, new Hand(open), own), name);
+      practice(Shots.seen(open), new QuizHands(open, new Hand(open), own), name);
     }
   }
 
-  private void practice(SidePictures pictures, QuizHands hands, String name) throws Exception {
+  private void practice(Shots pictures, QuizHands hands, String name) throws Exception {
     hands.practise();
-    pictures.paint("practice", "practice-choice-" + name);
+    pictures.beside("practice", "practice-choice-" + name);
     hands.choose("practice.objective", 1);
     hands.press("routine.show");
     hands.press("routine.open");
@@ -61,7 +61,7 @@ final class QuizScreens {
     hands.row("routine.steps", 1);
     hands.press("routine.compare");
     hands.idle();
-    pictures.paint("practice", "practice-routine-" + name);
+    pictures.beside("practice", "practice-routine-" + name);
     hands.press("routine.back");
     hands.choose("practice.objective", 0);
     hands.choose("practice.help", 1);
@@ -70,17 +70,17 @@ final class QuizScreens {
       hands.press("practice.follow");
       hands.idle();
     }
-    pictures.paint("practice", "practice-worked-" + name);
+    pictures.beside("practice", "practice-worked-" + name);
     hands.follow();
-    pictures.paint("practice", "practice-marks-" + name);
+    pictures.beside("practice", "practice-marks-" + name);
     hands.press("practice.leave");
     hands.choose("practice.help", 3);
     hands.first();
     hands.front("visit.offers", 0);
     hands.act(0, "");
-    pictures.paint("practice", "practice-asking-" + name);
+    pictures.beside("practice", "practice-asking-" + name);
     hands.press("practice.answer");
     hands.idle();
-    pictures.paint("practice", "practice-answered-" + name);
+    pictures.beside("practice", "practice-answered-" + name);
   }
 }

@@ -9,27 +9,17 @@ import halfwave.gui.presentation.bench.Intent;
 import halfwave.gui.presentation.bench.Spot;
 import halfwave.gui.presentation.lesson.LessonModel;
 import halfwave.gui.swing.bench.PartPanel;
-import halfwave.gui.swing.lesson.OnWall;
 import halfwave.io.ShippedDemonstrations;
 import halfwave.picture.DrawnPart;
 import java.awt.Component;
 import java.awt.Dimension;
-import java.awt.Graphics2D;
-import java.awt.Rectangle;
 import java.awt.event.WindowEvent;
-import java.awt.image.BufferedImage;
-import java.awt.image.IndexColorModel;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
-import javax.imageio.ImageIO;
 import javax.swing.AbstractButton;
-import javax.swing.JComponent;
 import javax.swing.JDialog;
 import javax.swing.JList;
 import javax.swing.JTabbedPane;
@@ -37,19 +27,14 @@ import javax.swing.SwingUtilities;
 import org.junit.jupiter.api.Test;
 
 /**
- * Paints the window as it is into docs/screens, for the documents and for a critical eye. No test:
- * it runs only when it is asked for by name, see DEVELOPERS.md.
+ * Paints the window in many ways into target/screens, for a critical eye. No test: asked for by
+ * name only.
  */
 final class Screens {
-
-  private static final int COLORS = 256;
-
-  private final Path folder = Path.of("..", "docs", "screens");
 
   /** Paints all pictures. */
   @Test
   void paint() throws Exception {
-    Files.createDirectories(folder);
     tour("en", false, 1, 1440, 900);
     tour("es", false, 1, 1440, 900);
     tour("en", true, 1, 1440, 900);
@@ -98,7 +83,7 @@ final class Screens {
           });
       picture(open, language + "-lesson-list");
       editor(open, hand, language + "-editor");
-      onWall(open, width, height, language + "-wall");
+      Shots.seen(open).wall(width, height, false, language + "-wall");
       LessonModel lesson = open.window().lesson();
       OpenWindow.onScreen(
           () -> {
@@ -112,11 +97,11 @@ final class Screens {
       step(open, () -> lesson.vote(0));
       step(open, () -> lesson.vote(1));
       picture(open, language + "-lesson-question");
-      onWall(open, width, height, language + "-wall-question");
+      Shots.seen(open).wall(width, height, true, language + "-wall-question");
       step(open, lesson::forward);
       Thread.sleep(20_000);
       picture(open, language + "-lesson-answer");
-      onWall(open, width, height, language + "-wall-answer");
+      Shots.seen(open).wall(width, height, false, language + "-wall-answer");
       step(open, lesson::end);
       open.want(new Intent.Hide(), new Intent.Draw(4), new Intent.StepOn(30_000L));
       open.want(new Intent.Labor(halfwave.work.Look.STATUS_LIGHT));
@@ -135,7 +120,7 @@ final class Screens {
     JList<?> steps = hand.find(JList.class, "editor.steps");
     step(open, () -> steps.setSelectedIndex(3));
     java.awt.Window window = SwingUtilities.getWindowAncestor(steps);
-    picture(open, ((JDialog) window).getRootPane(), name);
+    Shots.seen(open).of(((JDialog) window).getRootPane(), name);
     step(open, () -> window.dispatchEvent(new WindowEvent(window, WindowEvent.WINDOW_CLOSING)));
     open.await("the end of the editor", () -> !hand.there("editor.steps"));
   }
@@ -147,27 +132,6 @@ final class Screens {
           return null;
         });
     open.settle();
-  }
-
-  private void onWall(OpenWindow open, int width, int height, String name) throws Exception {
-    step(open, () -> open.window().project(new Rectangle(0, 0, width, height)));
-    open.await("the wall", () -> OnWall.picture(open.window().projector()) != null);
-    if (name.endsWith("question")) {
-      step(open, () -> OnWall.forward(open.window().projector()));
-    }
-    open.settle();
-    BufferedImage image =
-        OpenWindow.onScreen(
-            () -> {
-              JComponent panel = OnWall.picture(open.window().projector());
-              BufferedImage made = new BufferedImage(width, height, BufferedImage.TYPE_INT_RGB);
-              Graphics2D g = made.createGraphics();
-              panel.printAll(g);
-              g.dispose();
-              return made;
-            });
-    ImageIO.write(reduced(image), "png", folder.resolve(name + ".png").toFile());
-    step(open, () -> open.window().project(new Rectangle(0, 0, width, height)));
   }
 
   private static List<halfwave.sequence.Deed> card(String language, FaultKind kind) {
@@ -264,74 +228,7 @@ final class Screens {
         new Intent.Labor(halfwave.work.Look.FLAME_PICTURE));
   }
 
-  private void picture(OpenWindow open, String name) throws IOException {
-    picture(open, open.frame().getRootPane(), name);
-  }
-
-  private void picture(OpenWindow open, Component all, String name) throws IOException {
-    open.settle();
-    open.settle();
-    BufferedImage painted =
-        OpenWindow.onScreen(
-            () -> {
-              BufferedImage image =
-                  new BufferedImage(all.getWidth(), all.getHeight(), BufferedImage.TYPE_INT_RGB);
-              Graphics2D g = image.createGraphics();
-              all.printAll(g);
-              g.dispose();
-              return image;
-            });
-    ImageIO.write(reduced(painted), "png", folder.resolve(name + ".png").toFile());
-  }
-
-  /** With a palette of the picture's commonest colours a file has half the size. */
-  private static BufferedImage reduced(BufferedImage full) {
-    Map<Integer, Integer> counts = new HashMap<>();
-    for (int y = 0; y < full.getHeight(); y++) {
-      for (int x = 0; x < full.getWidth(); x++) {
-        counts.merge(coarse(full.getRGB(x, y)), 1, Integer::sum);
-      }
-    }
-    List<Integer> common = new ArrayList<>(counts.keySet());
-    common.sort((a, b) -> counts.get(b) - counts.get(a));
-    int[] palette = common.stream().limit(COLORS).mapToInt(Integer::intValue).toArray();
-    IndexColorModel colors =
-        new IndexColorModel(
-            8, palette.length, palette, 0, false, -1, java.awt.image.DataBuffer.TYPE_BYTE);
-    BufferedImage small =
-        new BufferedImage(
-            full.getWidth(), full.getHeight(), BufferedImage.TYPE_BYTE_INDEXED, colors);
-    Map<Integer, Integer> nearest = new HashMap<>();
-    for (int y = 0; y < full.getHeight(); y++) {
-      for (int x = 0; x < full.getWidth(); x++) {
-        int rgb = coarse(full.getRGB(x, y));
-        small
-            .getRaster()
-            .setSample(x, y, 0, nearest.computeIfAbsent(rgb, c -> nearest(c, palette)));
-      }
-    }
-    return small;
-  }
-
-  /** Colours that no eye tells apart count as one. */
-  private static int coarse(int rgb) {
-    return rgb & 0xFCFCFC;
-  }
-
-  private static int nearest(int rgb, int[] palette) {
-    int best = 0;
-    int least = Integer.MAX_VALUE;
-    for (int k = 0; k < palette.length; k++) {
-      int away = 0;
-      for (int shift = 0; shift <= 16; shift += 8) {
-        int d = (rgb >> shift & 0xFF) - (palette[k] >> shift & 0xFF);
-        away += d * d;
-      }
-      if (away < least) {
-        least = away;
-        best = k;
-      }
-    }
-    return best;
+  private static void picture(OpenWindow open, String name) throws IOException {
+    Shots.seen(open).window(name);
   }
 }

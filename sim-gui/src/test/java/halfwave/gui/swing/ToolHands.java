@@ -13,24 +13,43 @@ record ToolHands(Hand hand) {
 
   /** Three readings, a fourth that is refused, and a fit. */
   void match() {
+    readings();
+    reading(0, false, "lots");
+    fit();
+  }
+
+  /** Three readings and a fit. */
+  void matched() {
+    readings();
+    fit();
+  }
+
+  private void readings() {
     hand.menu("menu.match");
     reading(0, false, "1.2");
     reading(0, true, "2.9");
     reading(1, false, "6");
-    reading(0, false, "lots");
+  }
+
+  private void fit() {
     press("match.fit");
     hand.find(JButton.class, "match.open");
   }
 
   /** A log of two readings, a forecast, and then a field that is refused. */
   void forecast() {
+    foreseen();
+    text("forecast.hours", "9999");
+    press("forecast.ask");
+  }
+
+  /** A log of two readings, and a forecast. */
+  void foreseen() {
     hand.menu("menu.forecast");
     log("2024-10-04", "2.6");
     log("2025-10-04", "2.2");
     press("forecast.ask");
     hand.find(JPanel.class, "forecast.table");
-    text("forecast.hours", "9999");
-    press("forecast.ask");
   }
 
   /** Says what sort of reading it is. */

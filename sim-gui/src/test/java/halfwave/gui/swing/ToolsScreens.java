@@ -18,14 +18,14 @@ final class ToolsScreens {
     Path own = Files.createTempDirectory("tools");
     Settings settings = OpenWindow.PLAIN.withLanguage(language).withDark(dark);
     try (OpenWindow open = OpenWindow.with(own, settings)) {
-      SidePictures pictures = new SidePictures(open);
+      Shots pictures = Shots.seen(open);
       Hand hand = new Hand(open);
       String name = language + (dark ? "-dark" : "-light");
       ToolHands tools = new ToolHands(hand);
       tools.match();
-      pictures.paint("match", "match-" + name);
+      pictures.beside("match", "match-" + name);
       tools.forecast();
-      pictures.paint("forecast", "forecast-" + name);
+      pictures.beside("forecast", "forecast-" + name);
     }
   }
 }

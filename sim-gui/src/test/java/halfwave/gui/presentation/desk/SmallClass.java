@@ -29,24 +29,29 @@ public final class SmallClass {
 
   private SmallClass() {}
 
-  /** Writes their sheets into a folder. */
+  /** Writes their sheets into a folder, and the letter. */
   public static void handIn(Path folder, Quiz quiz) {
+    handIn(folder, quiz, LEARNERS);
+    AtomicFile.write(folder.resolve(ODD), "{\"dear\": \"teacher\"}");
+  }
+
+  /** Writes the sheets of so many learners into a folder. */
+  public static void handIn(Path folder, Quiz quiz, List<String> names) {
     Grader grader = new Grader(quiz, QuizText.hash(quiz), Engine.text(), SmallQuiz.OUTLOOKS);
     Appearances appearances = new Appearances();
-    for (int k = 0; k < LEARNERS.size(); k++) {
+    for (int k = 0; k < names.size(); k++) {
       List<CallSheet> calls = new ArrayList<>();
       for (ServiceCall call : quiz.calls()) {
-        Variant variant = Variant.of(call, quiz.seed(), LEARNERS.get(k));
-        Learner learner = new Learner(Habit.values()[k], 0.2 * k, k + 1);
+        Variant variant = Variant.of(call, quiz.seed(), names.get(k));
+        Learner learner =
+            new Learner(Habit.values()[k % Habit.values().length], 0.2 * (k % 3), k + 1);
         calls.add(
             learner.take(
                 Visit.begin(variant, appearances, quiz.rules().hints()), grader.assessor(call)));
       }
       AnswerSheet sheet =
-          new AnswerSheet(
-              Engine.text(), quiz.name(), QuizText.hash(quiz), LEARNERS.get(k), 1, calls);
-      AtomicFile.write(folder.resolve(LEARNERS.get(k) + ".json"), SheetFile.text(sheet));
+          new AnswerSheet(Engine.text(), quiz.name(), QuizText.hash(quiz), names.get(k), 1, calls);
+      AtomicFile.write(folder.resolve(names.get(k) + ".json"), SheetFile.text(sheet));
     }
-    AtomicFile.write(folder.resolve(ODD), "{\"dear\": \"teacher\"}");
   }
 }
