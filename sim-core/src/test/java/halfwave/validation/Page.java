@@ -57,6 +57,9 @@ final class Page {
     line(
         "This page says that the program computes what its model says, and how far the model meets what is known.");
     line("It does not say that a real furnace does the same: nobody has measured one for us.");
+    line(
+        "Where a source is a computation of our own with another program or method, its line says so: it tells that the code");
+    line("computes the equation, not that the equation is right.");
     line("");
   }
 

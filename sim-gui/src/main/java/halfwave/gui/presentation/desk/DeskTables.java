@@ -216,7 +216,7 @@ public final class DeskTables {
         report.quiz().title().in(words.locale()),
         counted("desk.sheet-one", "desk.sheet-many", report.sheets().size()),
         counted("desk.passed-one", "desk.passed-many", passed),
-        fixed(report.alphaRatio(), 2));
+        report.alphaRatio() < 0 ? words.text("desk.alpha-below") : fixed(report.alphaRatio(), 2));
   }
 
   private String counted(String one, String many, long count) {
