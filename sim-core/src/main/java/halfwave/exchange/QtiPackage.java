@@ -2,7 +2,7 @@ package halfwave.exchange;
 
 import halfwave.display.Sentences;
 import halfwave.grading.Grader;
-import halfwave.io.QuizText;
+import halfwave.io.quiz.QuizText;
 import halfwave.quiz.Appearances;
 import halfwave.quiz.Quiz;
 import halfwave.quiz.ServiceCall;

@@ -32,7 +32,7 @@ public final class JsonFields {
   }
 
   /** The names of all fields, in the order of the file. */
-  List<String> names() {
+  public List<String> names() {
     return object.names();
   }
 

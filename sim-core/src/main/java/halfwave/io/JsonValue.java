@@ -7,6 +7,8 @@ import halfwave.message.Argument;
 import halfwave.message.Message;
 import halfwave.message.MessageKey;
 import halfwave.quantity.Dimension;
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -60,7 +62,7 @@ public final class JsonValue {
   }
 
   /** Whether it is a text. */
-  boolean isText() {
+  public boolean isText() {
     return node.isTextual();
   }
 
@@ -94,8 +96,13 @@ public final class JsonValue {
   /**
    * The fields of a whole file. Its format is asked first: what another file is made of says little
    * to whoever took the wrong one.
+   *
+   * @param format the word that stands in its field {@code format}
+   * @param version the number that stands in its field {@code version}
+   * @param names all fields that may stand there, those two too
+   * @throws BadInputException if it is no object, of another format or version, or has other fields
    */
-  JsonFields file(String format, int version, String... names) {
+  public JsonFields file(String format, int version, String... names) {
     anyFields().checkFormat(format, version);
     return fields(names);
   }
@@ -132,9 +139,11 @@ public final class JsonValue {
   /**
    * A number in SI, {@value #OPEN} for infinite ohms, or a text as a person types it in a command.
    *
+   * @param dimension what it is a number of
    * @param allowed what a refusal asks for
+   * @throws BadInputException if it is neither, or its unit is one of something else
    */
-  double typed(Dimension dimension, Message allowed) {
+  public double typed(Dimension dimension, Message allowed) {
     if (!node.isTextual()) {
       return number();
     }
@@ -171,6 +180,15 @@ public final class JsonValue {
       throw refused(Message.of(MessageKey.ALLOWED_TEXT));
     }
     return node.textValue();
+  }
+
+  /** A place on the disk, as {@link Path#toString} spells it. */
+  public Path place() {
+    try {
+      return Path.of(text());
+    } catch (InvalidPathException e) {
+      throw refused(Message.of(MessageKey.ALLOWED_WRITABLE_FILE));
+    }
   }
 
   /** One of an enum's constants, spelt in lower case with hyphens. */
@@ -241,7 +259,7 @@ public final class JsonValue {
   }
 
   /** The value of that name in this object; one that is missing where there is none. */
-  JsonValue child(String name) {
+  public JsonValue child(String name) {
     JsonNode found = node.get(name);
     return new JsonValue(
         file,
@@ -257,7 +275,7 @@ public final class JsonValue {
   }
 
   /** Whether the object has a field of that name. */
-  boolean has(String name) {
+  public boolean has(String name) {
     return node.has(name);
   }
 

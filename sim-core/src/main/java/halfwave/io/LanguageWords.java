@@ -9,12 +9,17 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 
 /** A text in several languages, as it stands in a file. */
-final class LanguageWords {
+public final class LanguageWords {
 
   private LanguageWords() {}
 
-  /** Reads it. */
-  static Words of(JsonValue value) {
+  /**
+   * Reads it.
+   *
+   * @throws BadInputException if the English text is missing, a text is blank, or a language
+   *     unknown
+   */
+  public static Words of(JsonValue value) {
     JsonFields f = value.anyFields();
     Map<String, String> texts = new LinkedHashMap<>();
     texts.put(Words.FALLBACK, filled(f.get(Words.FALLBACK)));
@@ -27,8 +32,12 @@ final class LanguageWords {
     return new Words(texts);
   }
 
-  /** A text that is not blank. */
-  static String filled(JsonValue value) {
+  /**
+   * A text that is not blank.
+   *
+   * @throws BadInputException if it is blank, or none
+   */
+  public static String filled(JsonValue value) {
     String text = value.text();
     if (text.isBlank()) {
       throw value.refused(Message.of(MessageKey.ALLOWED_FILLED_TEXT));
@@ -36,8 +45,8 @@ final class LanguageWords {
     return text;
   }
 
-  /** Writes it. */
-  static void put(ObjectNode node, String name, Words words) {
+  /** Writes it into a field of that name. */
+  public static void put(ObjectNode node, String name, Words words) {
     ObjectNode object = node.putObject(name);
     words.texts().forEach(object::put);
   }

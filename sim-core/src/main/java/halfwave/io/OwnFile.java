@@ -3,23 +3,14 @@ package halfwave.io;
 import java.nio.file.Path;
 
 /**
- * Files of the program's own kinds. All are JSON and say in their field {@code format} what they
- * are; the ending {@code .halfwave} lets a desktop know them, {@code .json} any other program.
+ * What files of the program's own kinds are called. All are JSON and say in their field {@code
+ * format} what they are; the ending {@code .halfwave} lets a desktop know them, {@code .json} any
+ * other program.
  */
 public final class OwnFile {
 
   /** Of new files, without the dot. */
   public static final String ENDING = "halfwave";
-
-  /** What can be opened from outside. */
-  public enum Kind {
-    /** A bench, or what is no other kind: opening it says what is wrong. */
-    BENCH,
-    /** A demonstration. */
-    DEMONSTRATION,
-    /** A quiz to take. */
-    QUIZ
-  }
 
   private OwnFile() {}
 
@@ -45,17 +36,13 @@ public final class OwnFile {
   }
 
   /**
-   * What a file says that it is.
+   * What a file says that it is: its {@code format}, or nothing where it says none.
    *
    * @throws BadInputException if it cannot be read
    */
-  public static Kind kind(Path file) {
+  public static String format(Path file) {
     JsonValue read = JsonFile.read(file);
     boolean says = read.isObject() && read.anyFields().has("format");
-    return switch (says ? read.anyFields().get("format").text() : "") {
-      case DemonstrationFile.FORMAT -> Kind.DEMONSTRATION;
-      case QuizFile.FORMAT -> Kind.QUIZ;
-      default -> Kind.BENCH;
-    };
+    return says ? read.anyFields().get("format").text() : "";
   }
 }

@@ -12,8 +12,8 @@ import halfwave.message.MessageKey;
  */
 public record Typed(String command, String place) {
 
-  /** One word further. */
-  Typed then(String word) {
+  /** The place one word further. */
+  public Typed then(String word) {
     return new Typed(command, place + " " + word);
   }
 

@@ -1,4 +1,7 @@
-/** Versioned files with published JSON Schemas, CSV, decks for ngspice. */
+/**
+ * What all files are read and written with: strict JSON, whole files or none, lines of CSV,
+ * refusals that name the place. The themes below it know the files themselves.
+ */
 @NullMarked
 package halfwave.io;
 

@@ -981,6 +981,8 @@ public enum MessageKey {
   MATCH_UNSEEN,
   /** The readings cannot tell unknowns apart: a list. */
   MATCH_AMBIGUOUS,
+  /** The best value of an unknown lies outside its own interval: which. */
+  MATCH_TOGETHER,
   /** A reading that would help: which, its expected value, width that is left. */
   MATCH_FURTHER,
   /** No reading would help. */

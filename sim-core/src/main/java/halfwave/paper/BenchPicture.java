@@ -1,11 +1,11 @@
 package halfwave.paper;
 
 import halfwave.display.Sentences;
-import halfwave.picture.BenchDrawing;
-import halfwave.picture.DrawingStyle;
-import halfwave.picture.DrawnView;
 import halfwave.picture.Palette;
 import halfwave.picture.Picture;
+import halfwave.picture.bench.BenchDrawing;
+import halfwave.picture.scene.DrawingStyle;
+import halfwave.picture.scene.DrawnView;
 import halfwave.sequence.Moment;
 import java.awt.Dimension;
 

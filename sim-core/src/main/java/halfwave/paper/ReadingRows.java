@@ -9,7 +9,7 @@ import halfwave.instrument.MeterReading;
 import halfwave.message.Argument;
 import halfwave.message.Message;
 import halfwave.message.MessageKey;
-import halfwave.picture.LeadPlaces;
+import halfwave.picture.scene.LeadPlaces;
 import halfwave.quantity.Dimension;
 import halfwave.sequence.Hooked;
 

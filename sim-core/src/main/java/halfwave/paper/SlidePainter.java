@@ -1,12 +1,12 @@
 package halfwave.paper;
 
 import halfwave.board.StatusCode;
-import halfwave.picture.BenchDrawing;
-import halfwave.picture.DrawingStyle;
-import halfwave.picture.DrawnBench;
 import halfwave.picture.Palette;
 import halfwave.picture.Picture;
 import halfwave.picture.Typeface;
+import halfwave.picture.bench.BenchDrawing;
+import halfwave.picture.scene.DrawingStyle;
+import halfwave.picture.scene.DrawnBench;
 import java.awt.Dimension;
 import java.awt.Font;
 import java.awt.Graphics2D;

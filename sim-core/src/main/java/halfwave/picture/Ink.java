@@ -11,48 +11,78 @@ import java.awt.geom.Line2D;
 import java.awt.geom.Path2D;
 import java.awt.geom.Point2D;
 import java.awt.geom.Rectangle2D;
+import java.awt.geom.RoundRectangle2D;
 
-/** A pen on a sheet: the few strokes and signs that everything is drawn with. */
-final class Ink {
+/**
+ * A pen on a sheet: the few strokes and signs that everything is drawn with. Places and widths are
+ * in units of the sheet.
+ */
+public final class Ink {
 
-  static final float FINE = 0.8f;
-  static final float THIN = 1.2f;
-  static final float WIRE = 1.7f;
+  /** Width of lines that only help, such as dimensions. */
+  public static final float FINE = 0.8f;
 
-  final Graphics2D g;
-  final Palette palette;
+  /** Width of outlines. */
+  public static final float THIN = 1.2f;
+
+  /** Width of wires. */
+  public static final float WIRE = 1.7f;
+
+  private final Graphics2D g;
+  private final Palette palette;
 
   /** No line is finer than this. */
   private final double least;
 
-  Ink(Graphics2D g, Palette palette, double least) {
+  /**
+   * A pen.
+   *
+   * @param g what it draws on
+   * @param palette the colours
+   * @param least no line is finer than this; zero lets all be as they are
+   */
+  public Ink(Graphics2D g, Palette palette, double least) {
     this.g = g;
     this.palette = palette;
     this.least = least;
   }
 
-  static Color faint(Color colour, double alpha) {
+  /** What it draws on. */
+  public Graphics2D graphics() {
+    return g;
+  }
+
+  /** The colours. */
+  public Palette palette() {
+    return palette;
+  }
+
+  /** A colour that lets shine through what is under it (1); 0 for nothing of it, 1 for all. */
+  public static Color faint(Color colour, double alpha) {
     return new Color(
         colour.getRed(),
         colour.getGreen(),
         colour.getBlue(),
-        (int) Math.round(255 * Math.max(0, Math.min(1, alpha))));
+        (int) Math.round(255 * PaperLook.share(alpha)));
   }
 
-  static Stroke round(double width) {
+  private static Stroke round(double width) {
     return new BasicStroke((float) width, BasicStroke.CAP_ROUND, BasicStroke.JOIN_ROUND);
   }
 
-  static Stroke dashed(double width, float dash, float gap) {
+  /** Dashes and gaps of those lengths. */
+  public static Stroke dashed(double width, float dash, float gap) {
     return new BasicStroke(
         (float) width, BasicStroke.CAP_BUTT, BasicStroke.JOIN_ROUND, 1, new float[] {dash, gap}, 0);
   }
 
-  void line(Shape shape, Paint paint, double width) {
+  /** A line with round ends and corners. */
+  public void line(Shape shape, Paint paint, double width) {
     line(shape, paint, round(width));
   }
 
-  void line(Shape shape, Paint paint, Stroke stroke) {
+  /** A line of another kind. */
+  public void line(Shape shape, Paint paint, Stroke stroke) {
     g.setPaint(paint);
     g.setStroke(stroke instanceof BasicStroke line ? thickened(line) : stroke);
     g.draw(shape);
@@ -70,38 +100,47 @@ final class Ink {
             line.getDashPhase());
   }
 
-  void line(double x0, double y0, double x1, double y1, Paint paint, double width) {
+  /** A straight line. */
+  public void line(double x0, double y0, double x1, double y1, Paint paint, double width) {
     line(new Line2D.Double(x0, y0, x1, y1), paint, width);
   }
 
-  void fill(Shape shape, Paint paint) {
+  /** A surface without an outline. */
+  public void fill(Shape shape, Paint paint) {
     g.setPaint(paint);
     g.fill(shape);
   }
 
   /** Filled, with an outline. */
-  void solid(Shape shape, Paint inside, Paint outline, double width) {
+  public void solid(Shape shape, Paint inside, Paint outline, double width) {
     fill(shape, inside);
     line(shape, outline, width);
   }
 
   /** Where wires join. */
-  void dot(Point2D at) {
+  public void dot(Point2D at) {
     fill(disc(at, 3), palette.ink());
   }
 
   /** An end that can be clipped to. */
-  void ring(Point2D at, double radius) {
+  public void ring(Point2D at, double radius) {
     solid(disc(at, radius), palette.sheet(), palette.ink(), THIN);
   }
 
-  static Ellipse2D disc(Point2D middle, double radius) {
+  /** A circle. */
+  public static Ellipse2D disc(Point2D middle, double radius) {
     return new Ellipse2D.Double(
         middle.getX() - radius, middle.getY() - radius, 2 * radius, 2 * radius);
   }
 
+  /** A box with round corners. */
+  public static Shape rounded(Rectangle2D box, double radius) {
+    return new RoundRectangle2D.Double(
+        box.getX(), box.getY(), box.getWidth(), box.getHeight(), 2 * radius, 2 * radius);
+  }
+
   /** A resistance that stands upright, with its ends in the middle of its upper and lower edge. */
-  static Path2D zigzag(Rectangle2D box) {
+  public static Path2D zigzag(Rectangle2D box) {
     Path2D path = new Path2D.Double();
     double x = box.getCenterX();
     double half = 0.5 * box.getWidth();
@@ -116,7 +155,7 @@ final class Ink {
   }
 
   /** A piece of chassis: a line, and slanted lines under it. */
-  void chassis(double from, double to, double y, double pitch) {
+  public void chassis(double from, double to, double y, double pitch) {
     line(from, y, to, y, palette.ink(), THIN);
     Path2D slants = new Path2D.Double();
     for (double x = from + pitch; x <= to; x += pitch) {
@@ -127,7 +166,7 @@ final class Ink {
   }
 
   /** A dimension line with its end marks and, where they are wanted, its help lines. */
-  void dimension(double x0, double y0, double x1, double y1) {
+  public void dimension(double x0, double y0, double x1, double y1) {
     line(x0, y0, x1, y1, palette.softInk(), FINE);
     double length = Math.max(1e-9, Math.hypot(x1 - x0, y1 - y0));
     double across = 4 / length;
@@ -138,7 +177,7 @@ final class Ink {
   }
 
   /** A broad soft glow around a shape that is spoken about. */
-  void glow(Shape shape) {
+  public void glow(Shape shape) {
     int[] widths = {20, 14, 9, 5};
     for (int width : widths) {
       line(shape, faint(palette.accent(), palette.dark() ? 0.15 : 0.11), width);
@@ -147,10 +186,10 @@ final class Ink {
   }
 
   /** The outline of the part that the keyboard is on. */
-  void focus(Shape shape) {
+  public void focus(Shape shape) {
     Rectangle2D b = shape.getBounds2D();
     Shape frame =
-        BenchSheet.rounded(
+        rounded(
             new Rectangle2D.Double(b.getX() - 4, b.getY() - 4, b.getWidth() + 8, b.getHeight() + 8),
             6);
     line(frame, palette.sheet(), 4.4);

@@ -15,12 +15,19 @@ import org.jspecify.annotations.Nullable;
  * Puts words where they cover nothing: each has a few places it may stand at, the first free one is
  * taken. What finds no place is left out; the description has it.
  */
-final class LabelPlacer {
+public final class LabelPlacer {
 
-  static final Font NOTE = Look.font(Font.PLAIN, 11);
-  static final Font BODY = Look.font(Font.PLAIN, 13);
-  static final Font STRONG = Look.font(Font.BOLD, 13);
-  static final Font READING = Look.font(Font.BOLD, 16);
+  /** Small words. */
+  public static final Font NOTE = PaperLook.font(Font.PLAIN, 11);
+
+  /** Names of parts. */
+  public static final Font BODY = PaperLook.font(Font.PLAIN, 13);
+
+  /** What must not be missed. */
+  public static final Font STRONG = PaperLook.font(Font.BOLD, 13);
+
+  /** What a meter shows. */
+  public static final Font READING = PaperLook.font(Font.BOLD, 16);
 
   private static final FontRenderContext CONTEXT = new FontRenderContext(null, true, true);
   private static final double ASCENT = 0.95;
@@ -37,14 +44,15 @@ final class LabelPlacer {
    * @param bounds where
    * @param from what a dotted line leads to them from, or null
    */
-  record Placed(
+  public record Placed(
       String text,
       Font font,
       Color colour,
       boolean halo,
       Rectangle2D bounds,
       @Nullable Point2D from) {
-    Point2D start() {
+    /** The left end of their base line. */
+    public Point2D start() {
       return new Point2D.Double(bounds.getX(), bounds.getY() + ASCENT * font.getSize());
     }
   }
@@ -57,31 +65,34 @@ final class LabelPlacer {
    * @param down −1 above the point, 0 centred, 1 below it
    * @param from what they are led to from, where they stand apart from it, or null
    */
-  record Spot(Point2D at, int across, int down, @Nullable Point2D from) {
-    static Spot of(double x, double y, int across, int down) {
+  public record Spot(Point2D at, int across, int down, @Nullable Point2D from) {
+    /** A place beside a point. */
+    public static Spot of(double x, double y, int across, int down) {
       return new Spot(new Point2D.Double(x, y), across, down, null);
     }
 
-    Spot led(Point2D start) {
+    /** The same where the words stand apart, and a line leads to them. */
+    public Spot led(Point2D start) {
       return new Spot(at, across, down, start);
     }
   }
 
-  final List<Placed> placed = new ArrayList<>();
+  private final List<Placed> placed = new ArrayList<>();
   private final List<Rectangle2D> obstacles = new ArrayList<>();
   private final Rectangle2D sheet;
 
-  LabelPlacer(Rectangle2D sheet) {
+  /** Begins with nothing on a sheet. */
+  public LabelPlacer(Rectangle2D sheet) {
     this.sheet = sheet;
   }
 
   /** Keeps words off a surface. */
-  void avoid(Rectangle2D box) {
+  public void avoid(Rectangle2D box) {
     obstacles.add(box);
   }
 
   /** Keeps words off a line or an outline. */
-  void avoid(Shape line, double margin) {
+  public void avoid(Shape line, double margin) {
     PathIterator path = line.getPathIterator(null, 1);
     double[] p = new double[6];
     double x = 0;
@@ -102,12 +113,18 @@ final class LabelPlacer {
     }
   }
 
-  static double width(String text, Font font) {
+  /** How wide words are, in units of the sheet. */
+  public static double width(String text, Font font) {
     return font.getStringBounds(text, CONTEXT).getWidth();
   }
 
-  /** Words that may be left out. */
-  boolean place(String text, Font font, Color colour, boolean halo, Spot... spots) {
+  /** All words that have found a place, in the order in which they did. */
+  public List<Placed> placed() {
+    return List.copyOf(placed);
+  }
+
+  /** Words that may be left out; whether they have found a place. */
+  public boolean place(String text, Font font, Color colour, boolean halo, Spot... spots) {
     for (Spot spot : spots) {
       Rectangle2D box = box(text, font, spot);
       if (free(box, true)) {
@@ -118,7 +135,7 @@ final class LabelPlacer {
   }
 
   /** Words that rather cover a line than be left out. */
-  boolean insist(String text, Font font, Color colour, boolean halo, Spot... spots) {
+  public boolean insist(String text, Font font, Color colour, boolean halo, Spot... spots) {
     if (place(text, font, colour, halo, spots)) {
       return true;
     }
@@ -132,13 +149,13 @@ final class LabelPlacer {
   }
 
   /** Words inside a box of their own. */
-  boolean inside(Rectangle2D frame, String text, Font font, Color colour, Spot spot) {
+  public boolean inside(Rectangle2D frame, String text, Font font, Color colour, Spot spot) {
     Rectangle2D box = box(text, font, spot);
     return frame.contains(box) && free(box, false) && put(text, font, colour, false, box, null);
   }
 
   /** Words inside a box of their own, off the shapes that are in it. */
-  boolean inside(
+  public boolean inside(
       Rectangle2D frame, String text, Font font, Color colour, List<Shape> off, Spot... spots) {
     for (Spot spot : spots) {
       Rectangle2D box = box(text, font, spot);

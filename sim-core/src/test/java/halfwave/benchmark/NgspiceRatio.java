@@ -6,7 +6,7 @@ import halfwave.circuit.Ngspice;
 import halfwave.circuit.OracleCircuits;
 import halfwave.circuit.Solved;
 import halfwave.circuit.SteadyState;
-import halfwave.io.SpiceDeck;
+import halfwave.io.bench.SpiceDeck;
 import java.util.List;
 
 /**

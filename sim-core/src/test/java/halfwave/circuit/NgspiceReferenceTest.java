@@ -2,7 +2,7 @@ package halfwave.circuit;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import halfwave.io.SpiceDeck;
+import halfwave.io.bench.SpiceDeck;
 import halfwave.validation.Area;
 import halfwave.validation.Reference;
 import halfwave.validation.Validated;

@@ -36,7 +36,7 @@ final class StudyReport {
    * from the very truth that the engine does not know, after all checks.
    */
   private boolean tellable(StudyCall call) {
-    Likelihood likelihood = new Likelihood(halfwave.io.PriorsFile.shipped());
+    Likelihood likelihood = new Likelihood(halfwave.io.evidence.PriorsFile.shipped());
     Map<Cause, Double> sums = new HashMap<>();
     double all = 0;
     for (StudyCall other : calls) {

@@ -1,10 +1,10 @@
 package halfwave.grading;
 
-import halfwave.io.CachedOutlooks;
-import halfwave.io.CaseCache;
-import halfwave.io.Engine;
-import halfwave.io.QuizText;
-import halfwave.io.ShippedQuizzes;
+import halfwave.io.evidence.CachedOutlooks;
+import halfwave.io.evidence.CaseCache;
+import halfwave.io.quiz.Engine;
+import halfwave.io.quiz.QuizText;
+import halfwave.io.quiz.ShippedQuizzes;
 import halfwave.quiz.AnswerSheet;
 import halfwave.quiz.Appearances;
 import halfwave.quiz.CallSheet;

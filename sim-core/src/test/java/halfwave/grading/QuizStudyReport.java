@@ -1,7 +1,7 @@
 package halfwave.grading;
 
 import halfwave.grading.QuizStudy.Taken;
-import halfwave.io.PriorsFile;
+import halfwave.io.evidence.PriorsFile;
 import halfwave.quantity.Noise;
 import halfwave.quiz.Quiz;
 import halfwave.quiz.ServiceCall;

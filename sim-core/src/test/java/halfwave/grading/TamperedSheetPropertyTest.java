@@ -4,7 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import halfwave.io.BadInputException;
 import halfwave.io.JsonFile;
-import halfwave.io.SheetFile;
+import halfwave.io.quiz.SheetFile;
 import halfwave.quiz.AnswerSheet;
 import halfwave.quiz.InventedClass;
 import java.nio.charset.StandardCharsets;

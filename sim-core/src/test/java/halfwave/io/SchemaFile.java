@@ -16,17 +16,17 @@ import java.util.ArrayList;
 import java.util.List;
 
 /** A published schema, and ways to spoil a file that follows it. */
-final class SchemaFile {
+public final class SchemaFile {
 
-  static final ObjectMapper MAPPER = new ObjectMapper();
+  public static final ObjectMapper MAPPER = new ObjectMapper();
 
   private final Path file;
 
-  SchemaFile(String name) {
+  public SchemaFile(String name) {
     file = Path.of("..", "docs", "schemas", name);
   }
 
-  List<Error> errors(String text) throws IOException {
+  public List<Error> errors(String text) throws IOException {
     Schema schema =
         SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12)
             .getSchema(Files.readString(file), InputFormat.JSON);
@@ -34,12 +34,12 @@ final class SchemaFile {
   }
 
   /** The schema itself. */
-  JsonNode root() throws IOException {
+  public JsonNode root() throws IOException {
     return MAPPER.readTree(Files.readString(file));
   }
 
   /** Every field that the schema describes anywhere. */
-  List<JsonNode> fields() throws IOException {
+  public List<JsonNode> fields() throws IOException {
     List<JsonNode> fields = new ArrayList<>();
     JsonNode schema = root();
     collect(schema, schema, fields);
@@ -54,12 +54,12 @@ final class SchemaFile {
     node.forEach(inner -> collect(schema, inner, fields));
   }
 
-  static JsonValue value(String text) {
+  public static JsonValue value(String text) {
     return JsonFile.parse("f.json", text.getBytes(StandardCharsets.UTF_8));
   }
 
   /** The text with another value at that pointer. */
-  static String spoiled(String text, String pointer, String value) throws IOException {
+  public static String spoiled(String text, String pointer, String value) throws IOException {
     JsonNode root = MAPPER.readTree(text);
     int cut = pointer.lastIndexOf('/');
     ((ObjectNode) root.at(pointer.substring(0, cut)))
@@ -68,7 +68,7 @@ final class SchemaFile {
   }
 
   /** The text without each of its fields, one at a time, by the pointer of what is missing. */
-  static List<String> bereft(String text) throws IOException {
+  public static List<String> bereft(String text) throws IOException {
     List<String> all = new ArrayList<>();
     objects(text, "", MAPPER.readTree(text), all);
     return all;

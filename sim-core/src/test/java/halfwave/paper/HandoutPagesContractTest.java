@@ -3,7 +3,7 @@ package halfwave.paper;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import halfwave.display.Sentences;
-import halfwave.io.ShippedDemonstrations;
+import halfwave.io.lesson.ShippedDemonstrations;
 import halfwave.lesson.Demonstration;
 import halfwave.lesson.Question;
 import halfwave.lesson.Step;

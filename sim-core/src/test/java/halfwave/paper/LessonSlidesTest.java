@@ -6,7 +6,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import halfwave.board.StatusCode;
 import halfwave.display.Sentences;
 import halfwave.io.BadInputException;
-import halfwave.io.ShippedDemonstrations;
+import halfwave.io.lesson.ShippedDemonstrations;
 import halfwave.lesson.Demonstration;
 import java.awt.image.BufferedImage;
 import java.io.IOException;

@@ -3,10 +3,10 @@ package halfwave.paper;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import halfwave.display.Sentences;
-import halfwave.picture.BenchDrawing;
-import halfwave.picture.DrawingStyle;
 import halfwave.picture.Palette;
 import halfwave.picture.Picture;
+import halfwave.picture.bench.BenchDrawing;
+import halfwave.picture.scene.DrawingStyle;
 import java.awt.Dimension;
 import java.awt.image.BufferedImage;
 import java.io.ByteArrayInputStream;

@@ -4,11 +4,12 @@ import java.awt.Graphics2D;
 import java.awt.image.BufferedImage;
 
 /** A picture as pixels, for tests to look at. */
-final class Painted {
+public final class Painted {
 
   private Painted() {}
 
-  static BufferedImage image(Picture picture, double scale) {
+  /** The picture, so many times as large. */
+  public static BufferedImage image(Picture picture, double scale) {
     BufferedImage image =
         new BufferedImage(
             (int) Math.round(picture.width() * scale),

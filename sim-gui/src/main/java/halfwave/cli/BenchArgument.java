@@ -3,7 +3,7 @@ package halfwave.cli;
 import halfwave.bench.Bench;
 import halfwave.bench.ShippedBenches;
 import halfwave.io.BadInputException;
-import halfwave.io.BenchFile;
+import halfwave.io.bench.BenchFile;
 import halfwave.message.Argument;
 import halfwave.message.Message;
 import halfwave.message.MessageKey;

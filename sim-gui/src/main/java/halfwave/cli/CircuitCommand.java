@@ -3,7 +3,7 @@ package halfwave.cli;
 import halfwave.circuit.LumpedCircuit.Readings;
 import halfwave.display.DisplayUnit;
 import halfwave.display.QuantityText;
-import halfwave.io.LumpedCircuitFile;
+import halfwave.io.bench.LumpedCircuitFile;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;

@@ -6,7 +6,7 @@ import halfwave.bench.Stages;
 import halfwave.circuit.Failure;
 import halfwave.circuit.Solved;
 import halfwave.circuit.SteadyState;
-import halfwave.io.LumpedCircuitFile;
+import halfwave.io.bench.LumpedCircuitFile;
 import org.jspecify.annotations.Nullable;
 
 /** Solves a circuit of a file, or says why there is nothing to show. */

@@ -4,7 +4,7 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import halfwave.display.Sentences;
-import halfwave.io.DemonstrationText;
+import halfwave.io.lesson.DemonstrationText;
 import halfwave.lesson.Claim;
 import halfwave.lesson.Demonstration;
 import halfwave.lesson.Question;

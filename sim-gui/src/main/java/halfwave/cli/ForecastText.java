@@ -6,7 +6,7 @@ import halfwave.forecast.Calendar;
 import halfwave.forecast.Forecast;
 import halfwave.forecast.Forecast.Plan;
 import halfwave.forecast.Forecast.Point;
-import halfwave.io.ForecastWords;
+import halfwave.io.evidence.ForecastWords;
 import halfwave.message.Message;
 import halfwave.message.MessageKey;
 import halfwave.work.Repair;

@@ -3,7 +3,7 @@ package halfwave.cli;
 import halfwave.bench.ShippedBenches;
 import halfwave.display.BenchReport;
 import halfwave.explain.BenchAnswer;
-import halfwave.io.BenchAnswerJson;
+import halfwave.io.bench.BenchAnswerJson;
 import halfwave.message.Message;
 import halfwave.message.MessageKey;
 import java.io.PrintWriter;

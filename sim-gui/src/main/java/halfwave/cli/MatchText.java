@@ -1,7 +1,7 @@
 package halfwave.cli;
 
 import halfwave.display.Sentences;
-import halfwave.io.MatchWords;
+import halfwave.io.evidence.MatchWords;
 import halfwave.matching.Match;
 import halfwave.message.Message;
 import halfwave.message.MessageKey;

@@ -7,7 +7,7 @@ import halfwave.grading.CallCheck;
 import halfwave.grading.Grader;
 import halfwave.grading.Routine;
 import halfwave.grading.RoutineTrial;
-import halfwave.io.RoutineFile;
+import halfwave.io.quiz.RoutineFile;
 import halfwave.message.Argument;
 import halfwave.message.Message;
 import halfwave.message.MessageKey;

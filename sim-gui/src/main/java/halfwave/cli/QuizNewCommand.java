@@ -2,11 +2,11 @@ package halfwave.cli;
 
 import halfwave.display.Sentences;
 import halfwave.io.AtomicFile;
-import halfwave.io.ChangeWords;
 import halfwave.io.JsonValue;
-import halfwave.io.QuizText;
-import halfwave.io.ShippedQuizzes;
 import halfwave.io.Typed;
+import halfwave.io.bench.ChangeWords;
+import halfwave.io.quiz.QuizText;
+import halfwave.io.quiz.ShippedQuizzes;
 import halfwave.lesson.Words;
 import halfwave.message.Argument;
 import halfwave.message.Message;

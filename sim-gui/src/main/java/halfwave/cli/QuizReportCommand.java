@@ -5,7 +5,7 @@ import halfwave.grading.ClassReport;
 import halfwave.grading.ItemReport;
 import halfwave.grading.ObjectiveReport;
 import halfwave.grading.SheetMarks;
-import halfwave.io.SheetFolder;
+import halfwave.io.quiz.SheetFolder;
 import halfwave.quiz.Quiz;
 import java.nio.file.Path;
 import java.util.ArrayList;

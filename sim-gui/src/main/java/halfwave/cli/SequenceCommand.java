@@ -2,11 +2,11 @@ package halfwave.cli;
 
 import halfwave.io.AtomicFile;
 import halfwave.io.BadInputException;
-import halfwave.io.SequenceCsv;
-import halfwave.io.SequenceJson;
+import halfwave.io.sequence.SequenceCsv;
+import halfwave.io.sequence.SequenceJson;
 import halfwave.message.Message;
 import halfwave.message.MessageKey;
-import halfwave.picture.SequenceChart;
+import halfwave.picture.chart.SequenceChart;
 import halfwave.sequence.Moment;
 import halfwave.sequence.Playback;
 import halfwave.sequence.Segment;

@@ -3,7 +3,7 @@ package halfwave.cli;
 import halfwave.bench.Bench;
 import halfwave.display.BenchReport;
 import halfwave.explain.BenchAnswer;
-import halfwave.io.BenchAnswerJson;
+import halfwave.io.bench.BenchAnswerJson;
 import java.util.Objects;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;

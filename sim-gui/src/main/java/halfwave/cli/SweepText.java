@@ -9,7 +9,7 @@ import halfwave.explain.SweepRow;
 import halfwave.explain.SweepRow.Failed;
 import halfwave.explain.SweepRow.Impossible;
 import halfwave.explain.SweepRow.Taken;
-import halfwave.io.LumpedCircuitFile;
+import halfwave.io.bench.LumpedCircuitFile;
 import halfwave.message.Argument;
 import halfwave.message.Message;
 import halfwave.message.MessageKey;

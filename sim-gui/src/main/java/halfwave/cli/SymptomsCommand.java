@@ -4,7 +4,7 @@ import halfwave.bench.Bench;
 import halfwave.board.BoardSettings;
 import halfwave.evidence.SymptomTable;
 import halfwave.io.AtomicFile;
-import halfwave.io.SymptomRows;
+import halfwave.io.evidence.SymptomRows;
 import halfwave.message.Message;
 import halfwave.message.MessageKey;
 import java.nio.file.Path;

@@ -6,7 +6,7 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import halfwave.board.ShippedBoards;
 import halfwave.board.StatusCode;
-import halfwave.io.BoardFile;
+import halfwave.io.bench.BoardFile;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;

@@ -4,8 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
-import halfwave.io.DemonstrationFile;
-import halfwave.io.ShippedDemonstrations;
+import halfwave.io.lesson.DemonstrationFile;
+import halfwave.io.lesson.ShippedDemonstrations;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;

@@ -2,7 +2,7 @@ package halfwave.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import halfwave.io.ShippedDemonstrations;
+import halfwave.io.lesson.ShippedDemonstrations;
 import halfwave.lesson.Demonstration;
 import java.io.IOException;
 import java.io.PrintWriter;

@@ -6,7 +6,7 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import halfwave.bench.Bench;
 import halfwave.bench.ShippedBenches;
-import halfwave.io.BenchText;
+import halfwave.io.bench.BenchText;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;

@@ -29,7 +29,16 @@ final class Preamble {
           "halfwave.forecast",
           "halfwave.display",
           "halfwave.io",
+          "halfwave.io.bench",
+          "halfwave.io.sequence",
+          "halfwave.io.evidence",
+          "halfwave.io.lesson",
+          "halfwave.io.quiz",
           "halfwave.picture",
+          "halfwave.picture.chart",
+          "halfwave.picture.scene",
+          "halfwave.picture.flame",
+          "halfwave.picture.bench",
           "halfwave.notebook");
 
   private Preamble() {}

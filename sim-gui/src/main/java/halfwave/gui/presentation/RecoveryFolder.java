@@ -2,10 +2,10 @@ package halfwave.gui.presentation;
 
 import halfwave.io.AtomicFile;
 import halfwave.io.BadInputException;
-import halfwave.io.DraftRecoveryFile;
-import halfwave.io.QuizRecoveryFile;
-import halfwave.io.RecoveryFile;
-import halfwave.io.RoutineRecoveryFile;
+import halfwave.io.bench.RecoveryFile;
+import halfwave.io.lesson.DraftRecoveryFile;
+import halfwave.io.quiz.QuizRecoveryFile;
+import halfwave.io.quiz.RoutineRecoveryFile;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;

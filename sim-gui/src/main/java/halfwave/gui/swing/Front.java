@@ -1,8 +1,8 @@
 package halfwave.gui.swing;
 
 import halfwave.gui.presentation.Settings;
-import halfwave.picture.DrawnPart;
-import halfwave.picture.DrawnView;
+import halfwave.picture.scene.DrawnPart;
+import halfwave.picture.scene.DrawnView;
 import org.jspecify.annotations.Nullable;
 
 /**

@@ -14,7 +14,7 @@ import halfwave.gui.swing.bench.DrawingPanel;
 import halfwave.gui.swing.widget.Opened;
 import halfwave.gui.swing.widget.RecentFiles;
 import halfwave.gui.swing.widget.Rows;
-import halfwave.picture.DrawnView;
+import halfwave.picture.scene.DrawnView;
 import java.awt.event.InputEvent;
 import java.awt.event.KeyEvent;
 import java.nio.file.Path;

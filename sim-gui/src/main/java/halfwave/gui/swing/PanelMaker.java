@@ -19,7 +19,7 @@ import halfwave.gui.swing.lesson.LessonTab;
 import halfwave.gui.swing.widget.Lettering;
 import halfwave.gui.swing.widget.Plate;
 import halfwave.gui.swing.widget.Theme;
-import halfwave.picture.DrawnPart;
+import halfwave.picture.scene.DrawnPart;
 import java.awt.BorderLayout;
 import java.awt.Dimension;
 import java.awt.Rectangle;

@@ -14,7 +14,7 @@ import halfwave.gui.swing.widget.FileChoices;
 import halfwave.gui.swing.widget.TargetChooser;
 import halfwave.gui.swing.widget.Theme;
 import halfwave.io.AtomicFile;
-import halfwave.io.ForecastCsv;
+import halfwave.io.evidence.ForecastCsv;
 import halfwave.paper.PictureFormat;
 import halfwave.picture.Picture;
 import java.awt.event.KeyEvent;

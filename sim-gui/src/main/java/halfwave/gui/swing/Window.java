@@ -25,8 +25,8 @@ import halfwave.gui.swing.widget.RememberedBounds;
 import halfwave.gui.swing.widget.TargetChooser;
 import halfwave.gui.swing.widget.Theme;
 import halfwave.io.BadInputException;
-import halfwave.io.OwnFile;
-import halfwave.io.ShippedDemonstrations;
+import halfwave.io.lesson.ShippedDemonstrations;
+import halfwave.io.quiz.FileKind;
 import halfwave.picture.Palette;
 import java.awt.Dimension;
 import java.awt.KeyboardFocusManager;
@@ -207,7 +207,7 @@ public final class Window {
   private void openGiven(Path given) {
     waiting = null;
     try {
-      switch (OwnFile.kind(given)) {
+      switch (FileKind.of(given)) {
         case BENCH -> files.openIfAllowed(given);
         case DEMONSTRATION -> editing.show(given);
         case QUIZ -> quizzes.take(given);

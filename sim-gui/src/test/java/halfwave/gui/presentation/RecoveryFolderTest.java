@@ -7,7 +7,7 @@ import halfwave.bench.Condition;
 import halfwave.bench.ShippedBenches;
 import halfwave.gui.presentation.RecoveryFolder.Found;
 import halfwave.gui.presentation.RecoveryFolder.Owner;
-import halfwave.io.RecoveryFile;
+import halfwave.io.bench.RecoveryFile;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;

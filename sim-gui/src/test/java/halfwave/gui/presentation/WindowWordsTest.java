@@ -9,7 +9,7 @@ import halfwave.gui.presentation.bench.PartCard;
 import halfwave.gui.presentation.bench.Spot;
 import halfwave.gui.presentation.bench.WorkCard;
 import halfwave.instrument.MeterFunction;
-import halfwave.picture.DrawnPart;
+import halfwave.picture.scene.DrawnPart;
 import java.io.IOException;
 import java.io.InputStreamReader;
 import java.io.UncheckedIOException;

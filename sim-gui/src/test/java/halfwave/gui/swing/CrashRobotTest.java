@@ -7,7 +7,7 @@ import halfwave.bench.Change;
 import halfwave.bench.Parameter;
 import halfwave.gui.presentation.bench.Intent;
 import halfwave.gui.presentation.quiz.SmallQuiz;
-import halfwave.io.QuizRecoveryFile;
+import halfwave.io.quiz.QuizRecoveryFile;
 import halfwave.quiz.Rules;
 import halfwave.sequence.Deed;
 import java.io.IOException;

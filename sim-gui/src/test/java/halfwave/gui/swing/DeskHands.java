@@ -3,7 +3,7 @@ package halfwave.gui.swing;
 import halfwave.gui.presentation.desk.SmallClass;
 import halfwave.gui.presentation.quiz.SmallQuiz;
 import halfwave.io.AtomicFile;
-import halfwave.io.QuizText;
+import halfwave.io.quiz.QuizText;
 import halfwave.quiz.Quiz;
 import halfwave.quiz.Rules;
 import java.nio.file.Files;

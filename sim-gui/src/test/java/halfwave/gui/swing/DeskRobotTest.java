@@ -5,7 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import halfwave.grading.Criterion;
 import halfwave.gui.presentation.desk.SmallClass;
 import halfwave.io.JsonValue;
-import halfwave.io.QuizFile;
+import halfwave.io.quiz.QuizFile;
 import halfwave.quiz.Weights;
 import java.awt.Dialog;
 import java.awt.Rectangle;

@@ -6,7 +6,7 @@ import halfwave.board.Stage;
 import halfwave.gui.presentation.SettingsFile;
 import halfwave.gui.presentation.bench.Intent;
 import halfwave.gui.swing.widget.TextCell;
-import halfwave.io.DemonstrationFile;
+import halfwave.io.lesson.DemonstrationFile;
 import halfwave.lesson.Demonstration;
 import halfwave.lesson.Rehearsal;
 import halfwave.lesson.Step;

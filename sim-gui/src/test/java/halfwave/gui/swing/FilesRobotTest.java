@@ -7,7 +7,7 @@ import halfwave.bench.Change;
 import halfwave.bench.Parameter;
 import halfwave.gui.presentation.SettingsFile;
 import halfwave.gui.presentation.bench.Intent;
-import halfwave.io.BenchFile;
+import halfwave.io.bench.BenchFile;
 import halfwave.sequence.Deed;
 import java.awt.EventQueue;
 import java.awt.event.WindowEvent;

@@ -3,11 +3,11 @@ package halfwave.gui.swing;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import halfwave.bench.ShippedBenches;
-import halfwave.io.BenchText;
-import halfwave.io.DemonstrationText;
-import halfwave.io.QuizText;
-import halfwave.io.ShippedDemonstrations;
-import halfwave.io.ShippedQuizzes;
+import halfwave.io.bench.BenchText;
+import halfwave.io.lesson.DemonstrationText;
+import halfwave.io.lesson.ShippedDemonstrations;
+import halfwave.io.quiz.QuizText;
+import halfwave.io.quiz.ShippedQuizzes;
 import java.awt.EventQueue;
 import java.nio.file.Files;
 import java.nio.file.Path;

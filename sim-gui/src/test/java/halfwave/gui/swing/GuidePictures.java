@@ -9,7 +9,7 @@ import halfwave.gui.presentation.bench.Intent;
 import halfwave.gui.presentation.desk.SmallClass;
 import halfwave.gui.presentation.lesson.LessonModel;
 import halfwave.gui.presentation.quiz.SmallQuiz;
-import halfwave.io.ShippedDemonstrations;
+import halfwave.io.lesson.ShippedDemonstrations;
 import halfwave.quiz.Rules;
 import java.awt.Window;
 import java.nio.file.Files;

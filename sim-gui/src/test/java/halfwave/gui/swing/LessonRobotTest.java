@@ -4,7 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import halfwave.gui.presentation.bench.Intent;
 import halfwave.gui.swing.bench.DrawingPanel;
-import halfwave.io.ShippedDemonstrations;
+import halfwave.io.lesson.ShippedDemonstrations;
 import halfwave.lesson.Demonstration;
 import halfwave.lesson.Playthrough;
 import halfwave.lesson.Step;

@@ -2,8 +2,8 @@ package halfwave.gui.swing;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import halfwave.io.DemonstrationText;
-import halfwave.io.ShippedDemonstrations;
+import halfwave.io.lesson.DemonstrationText;
+import halfwave.io.lesson.ShippedDemonstrations;
 import halfwave.picture.Palette;
 import java.awt.Color;
 import java.awt.Image;

@@ -4,8 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import halfwave.grading.Routine;
 import halfwave.gui.presentation.desk.RoutineDraft;
-import halfwave.io.ProgressFile;
-import halfwave.io.RoutineFile;
+import halfwave.io.quiz.ProgressFile;
+import halfwave.io.quiz.RoutineFile;
 import halfwave.quiz.Help;
 import java.awt.event.KeyEvent;
 import java.nio.file.Path;

@@ -4,7 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import halfwave.gui.presentation.HelpPage;
 import halfwave.gui.presentation.quiz.SmallQuiz;
-import halfwave.io.SheetFile;
+import halfwave.io.quiz.SheetFile;
 import halfwave.quiz.AnswerSheet;
 import halfwave.quiz.Move;
 import halfwave.quiz.Rules;

@@ -5,7 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import halfwave.bench.Change;
 import halfwave.bench.Parameter;
 import halfwave.gui.presentation.bench.Intent;
-import halfwave.io.ShippedDemonstrations;
+import halfwave.io.lesson.ShippedDemonstrations;
 import halfwave.lesson.Demonstration;
 import halfwave.sequence.Deed;
 import halfwave.sequence.Moment;

@@ -5,7 +5,7 @@ import halfwave.board.ShippedBoards;
 import halfwave.gui.presentation.Keeper;
 import halfwave.gui.presentation.RecoveryFolder;
 import halfwave.gui.presentation.RecoveryFolder.Found;
-import halfwave.io.RecoveryFile;
+import halfwave.io.bench.RecoveryFile;
 import java.util.concurrent.Executor;
 import java.util.function.Consumer;
 

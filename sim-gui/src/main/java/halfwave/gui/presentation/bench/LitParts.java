@@ -1,7 +1,7 @@
 package halfwave.gui.presentation.bench;
 
 import halfwave.circuit.Part;
-import halfwave.picture.DrawnPart;
+import halfwave.picture.scene.DrawnPart;
 import java.util.Collection;
 import java.util.Set;
 import java.util.stream.Collectors;

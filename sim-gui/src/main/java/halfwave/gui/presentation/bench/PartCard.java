@@ -6,7 +6,7 @@ import halfwave.bench.Disorder;
 import halfwave.bench.Parameter;
 import halfwave.bench.RodPosition;
 import halfwave.gui.presentation.Wording;
-import halfwave.picture.DrawnPart;
+import halfwave.picture.scene.DrawnPart;
 import halfwave.sequence.Deed;
 import halfwave.work.FurnacePart;
 import java.util.ArrayList;

@@ -2,10 +2,10 @@ package halfwave.gui.presentation.bench;
 
 import halfwave.gui.presentation.RecoveryFolder.Found;
 import halfwave.gui.presentation.Wording;
-import halfwave.io.DraftRecoveryFile;
-import halfwave.io.QuizRecoveryFile;
-import halfwave.io.RecoveryFile;
-import halfwave.io.RoutineRecoveryFile;
+import halfwave.io.bench.RecoveryFile;
+import halfwave.io.lesson.DraftRecoveryFile;
+import halfwave.io.quiz.QuizRecoveryFile;
+import halfwave.io.quiz.RoutineRecoveryFile;
 import java.time.Instant;
 import java.time.ZoneId;
 import java.time.format.DateTimeFormatter;

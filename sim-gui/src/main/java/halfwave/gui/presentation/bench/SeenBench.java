@@ -2,8 +2,8 @@ package halfwave.gui.presentation.bench;
 
 import halfwave.bench.RodPosition;
 import halfwave.gui.presentation.Wording;
-import halfwave.picture.Arrows;
-import halfwave.picture.DrawnBench;
+import halfwave.picture.scene.Arrows;
+import halfwave.picture.scene.DrawnBench;
 import org.jspecify.annotations.Nullable;
 
 /**

@@ -1,6 +1,6 @@
 package halfwave.gui.presentation.desk;
 
-import halfwave.io.QuizRecoveryFile;
+import halfwave.io.quiz.QuizRecoveryFile;
 import halfwave.lesson.Words;
 import halfwave.quiz.Assembly;
 import halfwave.quiz.BlueprintRow;

@@ -7,7 +7,7 @@ import halfwave.grading.ClassReport;
 import halfwave.grading.Grader;
 import halfwave.grading.SheetMarks;
 import halfwave.gui.presentation.Wording;
-import halfwave.io.MarksJson;
+import halfwave.io.quiz.MarksJson;
 import halfwave.paper.PaperSize;
 import halfwave.paper.QuizPages;
 import halfwave.quiz.Appearances;

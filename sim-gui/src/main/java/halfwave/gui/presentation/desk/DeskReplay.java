@@ -8,7 +8,7 @@ import halfwave.grading.SheetMarks;
 import halfwave.gui.presentation.Inquiry;
 import halfwave.gui.presentation.bench.Readout;
 import halfwave.gui.presentation.bench.SeenBench;
-import halfwave.picture.Arrows;
+import halfwave.picture.scene.Arrows;
 import halfwave.quiz.Glimpse;
 import java.util.ArrayList;
 import java.util.List;

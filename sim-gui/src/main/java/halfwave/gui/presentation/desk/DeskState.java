@@ -1,7 +1,7 @@
 package halfwave.gui.presentation.desk;
 
 import halfwave.grading.CallCheck;
-import halfwave.io.QuizRecoveryFile;
+import halfwave.io.quiz.QuizRecoveryFile;
 import halfwave.quiz.Quiz;
 import halfwave.quiz.ServiceCall;
 import java.util.List;

@@ -5,7 +5,7 @@ import halfwave.display.DisplayUnit;
 import halfwave.display.OutcomeText;
 import halfwave.gui.presentation.Wording;
 import halfwave.gui.presentation.bench.MeterView;
-import halfwave.picture.DrawnBench;
+import halfwave.picture.scene.DrawnBench;
 import halfwave.quiz.Glimpse;
 import halfwave.quiz.Moves;
 import halfwave.sequence.Hooked;

@@ -4,7 +4,7 @@ import halfwave.board.Ignition;
 import halfwave.diagnosis.Check;
 import halfwave.grading.Routine;
 import halfwave.gui.presentation.Wording;
-import halfwave.io.RoutineFile.Unfinished;
+import halfwave.io.quiz.RoutineFile.Unfinished;
 import halfwave.work.Repair;
 import java.util.ArrayList;
 import java.util.Collections;

@@ -3,7 +3,7 @@ package halfwave.gui.presentation.editor;
 import halfwave.gui.presentation.Keeper;
 import halfwave.gui.presentation.RecoveryFolder;
 import halfwave.gui.presentation.RecoveryFolder.Found;
-import halfwave.io.DraftRecoveryFile;
+import halfwave.io.lesson.DraftRecoveryFile;
 import java.util.concurrent.Executor;
 import java.util.function.Consumer;
 

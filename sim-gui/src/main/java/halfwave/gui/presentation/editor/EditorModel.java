@@ -3,7 +3,7 @@ package halfwave.gui.presentation.editor;
 import halfwave.gui.presentation.bench.State;
 import halfwave.gui.presentation.bench.Workbench;
 import halfwave.gui.presentation.lesson.LessonModel;
-import halfwave.io.DraftRecoveryFile;
+import halfwave.io.lesson.DraftRecoveryFile;
 import halfwave.lesson.Claim;
 import halfwave.lesson.Draft;
 import halfwave.lesson.DraftActs;

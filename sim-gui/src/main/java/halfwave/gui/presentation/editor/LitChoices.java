@@ -4,7 +4,7 @@ import halfwave.circuit.Part;
 import halfwave.gui.presentation.Wording;
 import halfwave.gui.presentation.bench.LitParts;
 import halfwave.gui.presentation.bench.PartCard;
-import halfwave.picture.DrawnPart;
+import halfwave.picture.scene.DrawnPart;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;

@@ -4,7 +4,7 @@ import halfwave.board.Ignition;
 import halfwave.board.ShippedBoards;
 import halfwave.gui.presentation.bench.State;
 import halfwave.instrument.Meter;
-import halfwave.io.DemonstrationText;
+import halfwave.io.lesson.DemonstrationText;
 import halfwave.lesson.Demonstration;
 import halfwave.lesson.Draft;
 import halfwave.lesson.DraftStep;

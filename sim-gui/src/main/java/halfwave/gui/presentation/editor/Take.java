@@ -3,7 +3,7 @@ package halfwave.gui.presentation.editor;
 import halfwave.bench.Bench;
 import halfwave.gui.presentation.bench.History;
 import halfwave.gui.presentation.bench.State;
-import halfwave.io.PlainDeeds;
+import halfwave.io.lesson.PlainDeeds;
 import halfwave.lesson.Play;
 import halfwave.message.Message;
 import halfwave.sequence.Act;

@@ -6,7 +6,7 @@ import halfwave.diagnosis.Entry;
 import halfwave.diagnosis.Outcome;
 import halfwave.gui.presentation.Wording;
 import halfwave.io.BadInputException;
-import halfwave.io.CallLogWords;
+import halfwave.io.evidence.CallLogWords;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Set;

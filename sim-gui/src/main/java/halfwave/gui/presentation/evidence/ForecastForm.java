@@ -11,7 +11,7 @@ import halfwave.forecast.Range;
 import halfwave.forecast.Rate;
 import halfwave.gui.presentation.Wording;
 import halfwave.gui.presentation.bench.State;
-import halfwave.io.LogFile;
+import halfwave.io.evidence.LogFile;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.time.LocalDate;

@@ -3,7 +3,7 @@ package halfwave.gui.presentation.evidence;
 import halfwave.bench.Bench;
 import halfwave.display.Sentences;
 import halfwave.gui.presentation.Wording;
-import halfwave.io.MatchWords;
+import halfwave.io.evidence.MatchWords;
 import halfwave.matching.Match;
 import halfwave.matching.TakenReading;
 import halfwave.matching.Unknown;

@@ -8,7 +8,7 @@ import halfwave.gui.presentation.bench.LitParts;
 import halfwave.message.Argument;
 import halfwave.message.Message;
 import halfwave.message.MessageKey;
-import halfwave.picture.DrawnPart;
+import halfwave.picture.scene.DrawnPart;
 import halfwave.work.Aspect;
 import java.util.EnumSet;
 import java.util.Set;

@@ -11,7 +11,7 @@ import halfwave.instrument.Measurement;
 import halfwave.instrument.Shown;
 import halfwave.message.Argument;
 import halfwave.message.Message;
-import halfwave.picture.DrawnPart;
+import halfwave.picture.scene.DrawnPart;
 import halfwave.quantity.Dimension;
 import halfwave.sequence.Hooked;
 import halfwave.sequence.Moment;

@@ -1,7 +1,7 @@
 package halfwave.gui.presentation.lesson;
 
 import halfwave.gui.presentation.Wording;
-import halfwave.io.ShippedDemonstrations;
+import halfwave.io.lesson.ShippedDemonstrations;
 import halfwave.lesson.Demonstration;
 import halfwave.lesson.Draft;
 import halfwave.lesson.DraftActs;

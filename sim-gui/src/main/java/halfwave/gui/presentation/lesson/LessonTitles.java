@@ -1,7 +1,7 @@
 package halfwave.gui.presentation.lesson;
 
 import halfwave.io.BadInputException;
-import halfwave.io.DemonstrationFile;
+import halfwave.io.lesson.DemonstrationFile;
 import halfwave.lesson.Words;
 import java.nio.file.Path;
 import java.util.HashMap;

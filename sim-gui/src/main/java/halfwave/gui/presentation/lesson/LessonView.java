@@ -6,7 +6,7 @@ import halfwave.lesson.Answer;
 import halfwave.lesson.Playthrough;
 import halfwave.lesson.Question;
 import halfwave.lesson.Step;
-import halfwave.picture.DrawnPart;
+import halfwave.picture.scene.DrawnPart;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;

@@ -1,6 +1,6 @@
 package halfwave.gui.presentation.quiz;
 
-import halfwave.io.Engine;
+import halfwave.io.quiz.Engine;
 import halfwave.quiz.AnswerSheet;
 import halfwave.quiz.Appearances;
 import halfwave.quiz.CallSheet;

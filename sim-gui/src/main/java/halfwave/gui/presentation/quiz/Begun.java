@@ -2,9 +2,9 @@ package halfwave.gui.presentation.quiz;
 
 import halfwave.gui.presentation.Saying;
 import halfwave.io.AtomicFile;
-import halfwave.io.QuizText;
-import halfwave.io.SheetFile;
-import halfwave.io.SheetLock;
+import halfwave.io.quiz.QuizText;
+import halfwave.io.quiz.SheetFile;
+import halfwave.io.quiz.SheetLock;
 import halfwave.quiz.AnswerSheet;
 import halfwave.quiz.Appearances;
 import halfwave.quiz.Quiz;

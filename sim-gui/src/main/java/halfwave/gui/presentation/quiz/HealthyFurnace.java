@@ -2,7 +2,7 @@ package halfwave.gui.presentation.quiz;
 
 import halfwave.bench.Stages;
 import halfwave.board.Board;
-import halfwave.picture.DrawnBench;
+import halfwave.picture.scene.DrawnBench;
 import halfwave.quiz.ServiceCall;
 import halfwave.sequence.Moment;
 

@@ -10,7 +10,7 @@ import halfwave.gui.presentation.Saying;
 import halfwave.gui.presentation.Wording;
 import halfwave.gui.presentation.desk.RoutineModel;
 import halfwave.gui.presentation.quiz.CoachedMoves.Expected;
-import halfwave.picture.DrawnBench;
+import halfwave.picture.scene.DrawnBench;
 import halfwave.quiz.Conclusion;
 import halfwave.quiz.Help;
 import halfwave.quiz.Level;

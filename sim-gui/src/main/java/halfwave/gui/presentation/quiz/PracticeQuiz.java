@@ -1,6 +1,6 @@
 package halfwave.gui.presentation.quiz;
 
-import halfwave.io.QuizText;
+import halfwave.io.quiz.QuizText;
 import halfwave.quiz.Appearances;
 import halfwave.quiz.Quiz;
 import halfwave.quiz.Rules;

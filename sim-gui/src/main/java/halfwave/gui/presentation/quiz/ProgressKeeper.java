@@ -3,7 +3,7 @@ package halfwave.gui.presentation.quiz;
 import halfwave.gui.presentation.Saying;
 import halfwave.io.AtomicFile;
 import halfwave.io.BadInputException;
-import halfwave.io.ProgressFile;
+import halfwave.io.quiz.ProgressFile;
 import halfwave.quiz.Help;
 import halfwave.quiz.Objective;
 import halfwave.quiz.Progress;

@@ -1,7 +1,7 @@
 package halfwave.gui.presentation.quiz;
 
 import halfwave.gui.presentation.Wording;
-import halfwave.picture.DrawnBench;
+import halfwave.picture.scene.DrawnBench;
 import halfwave.quiz.Conclusion;
 import halfwave.quiz.Move;
 import halfwave.quiz.Visit;

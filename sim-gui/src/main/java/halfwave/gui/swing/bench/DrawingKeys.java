@@ -2,7 +2,7 @@ package halfwave.gui.swing.bench;
 
 import halfwave.bench.RodPosition;
 import halfwave.gui.presentation.bench.RodGesture;
-import halfwave.picture.DrawnView;
+import halfwave.picture.scene.DrawnView;
 import java.awt.event.KeyAdapter;
 import java.awt.event.KeyEvent;
 

@@ -9,7 +9,7 @@ import halfwave.gui.presentation.bench.Workbench;
 import halfwave.gui.swing.widget.Column;
 import halfwave.gui.swing.widget.Lettering;
 import halfwave.gui.swing.widget.Theme;
-import halfwave.picture.DrawnPart;
+import halfwave.picture.scene.DrawnPart;
 import java.awt.BorderLayout;
 import java.awt.Rectangle;
 import java.util.ArrayList;

@@ -14,7 +14,7 @@ import halfwave.gui.swing.lesson.LessonPanel;
 import halfwave.gui.swing.widget.FileChoices;
 import halfwave.gui.swing.widget.RememberedBounds;
 import halfwave.gui.swing.widget.Theme;
-import halfwave.io.DraftRecoveryFile;
+import halfwave.io.lesson.DraftRecoveryFile;
 import halfwave.lesson.Demonstration;
 import halfwave.lesson.Draft;
 import java.awt.Component;

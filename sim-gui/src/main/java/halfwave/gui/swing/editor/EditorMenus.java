@@ -4,7 +4,7 @@ import halfwave.gui.presentation.Wording;
 import halfwave.gui.presentation.editor.EditorModel;
 import halfwave.gui.swing.widget.Opened;
 import halfwave.gui.swing.widget.RecentFiles;
-import halfwave.io.ShippedDemonstrations;
+import halfwave.io.lesson.ShippedDemonstrations;
 import halfwave.lesson.Demonstration;
 import java.awt.event.InputEvent;
 import java.awt.event.KeyEvent;

@@ -8,7 +8,7 @@ import halfwave.gui.swing.widget.Column;
 import halfwave.gui.swing.widget.Keys;
 import halfwave.gui.swing.widget.Lettering;
 import halfwave.gui.swing.widget.Theme;
-import halfwave.picture.DrawnPart;
+import halfwave.picture.scene.DrawnPart;
 import java.awt.BorderLayout;
 import java.awt.Point;
 import java.awt.event.KeyEvent;

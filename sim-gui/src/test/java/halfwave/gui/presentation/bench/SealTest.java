@@ -8,7 +8,7 @@ import halfwave.bench.Parameter;
 import halfwave.fault.Fault;
 import halfwave.fault.FaultKind;
 import halfwave.gui.presentation.charts.StripView;
-import halfwave.picture.DrawnBench;
+import halfwave.picture.scene.DrawnBench;
 import halfwave.sequence.Deed;
 import halfwave.work.Caution;
 import halfwave.work.Look;

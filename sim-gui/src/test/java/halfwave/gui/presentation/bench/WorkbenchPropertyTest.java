@@ -15,7 +15,7 @@ import halfwave.gui.presentation.charts.StripView;
 import halfwave.instrument.Meter;
 import halfwave.instrument.MeterFunction;
 import halfwave.instrument.ShippedMeters;
-import halfwave.picture.DrawnPart;
+import halfwave.picture.scene.DrawnPart;
 import halfwave.sequence.Deed;
 import halfwave.sequence.Moment;
 import halfwave.work.Handling;

@@ -10,7 +10,7 @@ import halfwave.gui.presentation.Wording;
 import halfwave.gui.presentation.bench.DirectBench;
 import halfwave.gui.presentation.bench.RecoveryWords;
 import halfwave.gui.presentation.quiz.SmallQuiz;
-import halfwave.io.QuizRecoveryFile;
+import halfwave.io.quiz.QuizRecoveryFile;
 import halfwave.quiz.Assembly;
 import halfwave.quiz.BlueprintRow;
 import halfwave.quiz.Level;

@@ -11,7 +11,7 @@ import halfwave.gui.presentation.ManualExecutor;
 import halfwave.gui.presentation.Wording;
 import halfwave.gui.presentation.bench.DirectBench;
 import halfwave.gui.presentation.quiz.SmallQuiz;
-import halfwave.io.QuizFile;
+import halfwave.io.quiz.QuizFile;
 import halfwave.lesson.Words;
 import halfwave.paper.PaperSize;
 import halfwave.quiz.Assembly;

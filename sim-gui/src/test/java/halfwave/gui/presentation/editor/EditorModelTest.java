@@ -9,7 +9,7 @@ import halfwave.gui.presentation.bench.DirectBench;
 import halfwave.gui.presentation.bench.Intent;
 import halfwave.gui.presentation.bench.State;
 import halfwave.gui.presentation.lesson.LessonModel;
-import halfwave.io.ShippedDemonstrations;
+import halfwave.io.lesson.ShippedDemonstrations;
 import halfwave.lesson.Claim;
 import halfwave.lesson.Draft;
 import halfwave.lesson.DraftPlace;

@@ -13,7 +13,7 @@ import halfwave.fault.Fault;
 import halfwave.fault.FaultKind;
 import halfwave.gui.presentation.bench.DirectBench;
 import halfwave.gui.presentation.bench.Intent;
-import halfwave.io.CaseCache;
+import halfwave.io.evidence.CaseCache;
 import halfwave.sequence.Deed;
 import halfwave.work.Look;
 import halfwave.work.MeterTest;

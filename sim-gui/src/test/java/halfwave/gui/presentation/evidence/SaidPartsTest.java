@@ -10,7 +10,7 @@ import halfwave.explain.Rung;
 import halfwave.message.Argument;
 import halfwave.message.Message;
 import halfwave.message.MessageKey;
-import halfwave.picture.DrawnPart;
+import halfwave.picture.scene.DrawnPart;
 import halfwave.quantity.Dimension;
 import halfwave.work.Aspect;
 import java.util.Map;

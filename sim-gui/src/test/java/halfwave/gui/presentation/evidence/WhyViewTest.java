@@ -28,7 +28,7 @@ import halfwave.instrument.MeterFunction;
 import halfwave.instrument.ShippedMeters;
 import halfwave.message.Message;
 import halfwave.message.MessageKey;
-import halfwave.picture.DrawnPart;
+import halfwave.picture.scene.DrawnPart;
 import halfwave.sequence.Deed;
 import java.util.List;
 import java.util.Locale;

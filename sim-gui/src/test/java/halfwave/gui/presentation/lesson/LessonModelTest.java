@@ -8,7 +8,7 @@ import halfwave.gui.presentation.bench.DirectBench;
 import halfwave.gui.presentation.bench.History;
 import halfwave.gui.presentation.bench.Intent;
 import halfwave.gui.presentation.bench.Recording;
-import halfwave.io.ShippedDemonstrations;
+import halfwave.io.lesson.ShippedDemonstrations;
 import halfwave.lesson.Demonstration;
 import halfwave.lesson.Playthrough;
 import halfwave.sequence.Deed;

@@ -5,7 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import halfwave.gui.presentation.Wording;
 import halfwave.gui.presentation.bench.DirectBench;
 import halfwave.gui.presentation.editor.NewDraft;
-import halfwave.io.ShippedDemonstrations;
+import halfwave.io.lesson.ShippedDemonstrations;
 import halfwave.lesson.Draft;
 import halfwave.lesson.DraftPlace;
 import halfwave.lesson.DraftText;

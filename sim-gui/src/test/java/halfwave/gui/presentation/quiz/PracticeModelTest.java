@@ -11,7 +11,7 @@ import halfwave.grading.Expectation;
 import halfwave.gui.presentation.Wording;
 import halfwave.gui.presentation.bench.DirectBench;
 import halfwave.gui.presentation.desk.MarksView;
-import halfwave.io.ProgressFile;
+import halfwave.io.quiz.ProgressFile;
 import halfwave.quiz.Conclusion;
 import halfwave.quiz.Help;
 import halfwave.quiz.Level;

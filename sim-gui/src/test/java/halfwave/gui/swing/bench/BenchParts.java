@@ -1,6 +1,6 @@
 package halfwave.gui.swing.bench;
 
-import halfwave.picture.BenchDrawing;
+import halfwave.picture.bench.BenchDrawing;
 import java.awt.Component;
 import org.jspecify.annotations.Nullable;
 

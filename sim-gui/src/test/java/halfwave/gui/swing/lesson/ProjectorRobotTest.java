@@ -15,7 +15,7 @@ import halfwave.gui.swing.Hand;
 import halfwave.gui.swing.OpenWindow;
 import halfwave.gui.swing.bench.DrawingPanel;
 import halfwave.instrument.MeterFunction;
-import halfwave.io.ShippedDemonstrations;
+import halfwave.io.lesson.ShippedDemonstrations;
 import halfwave.lesson.Demonstration;
 import halfwave.lesson.Playthrough;
 import halfwave.sequence.Moment;
