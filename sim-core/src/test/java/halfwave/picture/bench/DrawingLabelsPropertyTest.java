@@ -48,6 +48,7 @@ class DrawingLabelsPropertyTest {
           Sentences.in(Locale.ENGLISH, UnitSystem.INCH), Sentences.in(Locale.forLanguageTag("es")));
 
   private static final long SEED = 20_260_407;
+  private static final int COUNT = Boolean.getBoolean("halfwave.deep") ? 600 : 60;
 
   static Stream<Bench> shipped() {
     return ShippedBenches.all().stream();
@@ -124,16 +125,15 @@ class DrawingLabelsPropertyTest {
   @Test
   void anyConditionCanBeDrawn() {
     SplittableRandom random = new SplittableRandom(SEED);
-    int count = 60 * Integer.getInteger("halfwave.deep", 1);
     int drawn = 0;
-    while (drawn < count) {
+    while (drawn < COUNT) {
       Optional<Bench> bench = any(random);
       if (bench.isPresent()) {
         drawn++;
         draw(bench.get(), random);
       }
     }
-    assertThat(drawn).as("seed %d", SEED).isEqualTo(count);
+    assertThat(drawn).as("seed %d", SEED).isEqualTo(COUNT);
   }
 
   private static void draw(Bench bench, SplittableRandom random) {
