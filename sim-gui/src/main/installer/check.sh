@@ -12,6 +12,9 @@ work=$(mktemp -d)
 display=("xvfb-run" "-a" "-s" "-screen 0 1600x1000x24")
 trap 'rm -rf "$work"' EXIT
 
+log="$PWD/sim-gui/target/check.log"
+mkdir -p "${log%/*}"
+
 say "a clean clone"
 git clone -q . "$work/halfwave"
 cd "$work/halfwave"
@@ -50,6 +53,7 @@ apt-get remove -y -qq halfwave >"$work/remove.log" 2>&1 || die "$(tail -3 "$work
 
 if [ "${1:-}" != "--quick" ]; then
   say "the second command: every check"
-  "${display[@]}" mvn -B -ntp verify >"$work/verify.log" || die "$(grep -E 'ERROR|FAIL' "$work/verify.log" | head -5)"
+  "${display[@]}" mvn -B -ntp verify >"$log" || die "$(grep -E 'ERROR|FAIL' "$log" | head -5)
+the whole of it: $log"
 fi
 say "passed"
