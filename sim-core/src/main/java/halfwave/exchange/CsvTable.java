@@ -1,15 +1,13 @@
 package halfwave.exchange;
 
+import halfwave.io.CsvLine;
 import java.util.List;
-import java.util.stream.Collectors;
 
 /**
  * A table as comma-separated values (RFC 4180: header line, CRLF line ends). What somebody typed
  * never becomes a formula in a spreadsheet.
  */
 final class CsvTable {
-
-  private static final String LINE_END = "\r\n";
 
   /** What a spreadsheet takes for the beginning of a formula, and white space before one. */
   private static final String FORMULA = "=+-@\t\r\n";
@@ -22,15 +20,13 @@ final class CsvTable {
 
   /** A row of cells from {@link #text} and {@link #number}. */
   void row(List<String> cells) {
-    text.append(cells.stream().collect(Collectors.joining(",", "", LINE_END)));
+    text.append(CsvLine.of(cells));
   }
 
   /** A cell with a text; an apostrophe stands before one that could be taken for a formula. */
   static String text(String typed) {
     boolean formula = !typed.isEmpty() && FORMULA.indexOf(typed.charAt(0)) >= 0;
-    String cell = formula ? "'" + typed : typed;
-    boolean quoted = cell.chars().anyMatch(c -> c == ',' || c == '"' || c == '\r' || c == '\n');
-    return quoted ? "\"" + cell.replace("\"", "\"\"") + "\"" : cell;
+    return formula ? "'" + typed : typed;
   }
 
   /** A cell with a number, every digit; empty where it is none. */

@@ -13,12 +13,13 @@ public final class CsvLine {
 
   private CsvLine() {}
 
-  /** The line with its end; a cell that holds a comma, a quote or a line end is quoted. */
+  /** The line with its end, of cells as they are to be read. */
   public static String of(List<String> cells) {
     return cells.stream().map(CsvLine::cell).collect(Collectors.joining(",", "", END));
   }
 
-  private static String cell(String text) {
+  /** One cell; one that holds a comma, a quote or a line end is quoted. */
+  public static String cell(String text) {
     boolean plain = text.chars().noneMatch(c -> c == ',' || c == '"' || c == '\r' || c == '\n');
     return plain ? text : '"' + text.replace("\"", "\"\"") + '"';
   }

@@ -89,12 +89,11 @@ final class GuidePictures {
     Hand hand = new Hand(open);
     tab(open, "tab.evidence");
     open.await("advice", () -> hand.there("evidence.choose.series-current@trial"));
-    run(
-        open,
+    open.run(
         () -> hand.now(AbstractButton.class, "evidence.choose.series-current@trial").doClick());
     JTextField reading = hand.find(JTextField.class, "evidence.reading");
-    run(open, () -> reading.setText("0.1"));
-    run(open, reading::postActionEvent);
+    open.run(() -> reading.setText("0.1"));
+    open.run(reading::postActionEvent);
     open.await("the line", () -> hand.there("evidence.remove.0"));
     Thread.sleep(COMES_MILLIS);
     shots.window("evidence");
@@ -108,19 +107,19 @@ final class GuidePictures {
   private static void classroom(OpenWindow open, Shots shots) throws Exception {
     Hand hand = new Hand(open);
     tab(open, "tab.lesson");
-    run(open, () -> hand.now(AbstractButton.class, "lesson.copy.a-dirty-rod").doClick());
+    open.run(() -> hand.now(AbstractButton.class, "lesson.copy.a-dirty-rod").doClick());
     JList<?> steps = hand.find(JList.class, "editor.steps");
-    run(open, () -> steps.setSelectedIndex(3));
+    open.run(() -> steps.setSelectedIndex(3));
     Window editor = SwingUtilities.getWindowAncestor(steps);
     shots.of(SwingUtilities.getRootPane(steps), "editor");
-    run(open, editor::dispose);
+    open.run(editor::dispose);
     LessonModel lesson = open.window().lesson();
-    run(open, () -> lesson.begin(ShippedDemonstrations.named("a-dirty-rod").orElseThrow()));
+    open.run(() -> lesson.begin(ShippedDemonstrations.named("a-dirty-rod").orElseThrow()));
     open.await("the first step", () -> lesson.at() != null);
-    run(open, lesson::forward);
+    open.run(lesson::forward);
     open.await("the second step", () -> lesson.at().stepIndex() == 1);
     for (int answer : new int[] {1, 0, 1}) {
-      run(open, () -> lesson.vote(answer));
+      open.run(() -> lesson.vote(answer));
     }
     shots.wall(1280, 720, true, "wall");
   }
@@ -162,15 +161,6 @@ final class GuidePictures {
   private static void tab(OpenWindow open, String key) {
     JTabbedPane tabs = new Hand(open).find(JTabbedPane.class, "tabs");
     String title = Wording.of(Locale.ENGLISH, UnitSystem.METRIC).text(key);
-    run(open, () -> tabs.setSelectedIndex(tabs.indexOfTab(title)));
-  }
-
-  private static void run(OpenWindow open, Runnable action) {
-    OpenWindow.onScreen(
-        () -> {
-          action.run();
-          return null;
-        });
-    open.settle();
+    open.run(() -> tabs.setSelectedIndex(tabs.indexOfTab(title)));
   }
 }

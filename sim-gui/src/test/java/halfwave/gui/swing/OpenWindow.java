@@ -184,6 +184,16 @@ public final class OpenWindow implements AutoCloseable {
     settle();
   }
 
+  /** Does something on the event thread, and waits for what follows from it. */
+  void run(Runnable action) {
+    onScreen(
+        () -> {
+          action.run();
+          return null;
+        });
+    settle();
+  }
+
   /** Until what was asked for is computed and shown. */
   public void settle() {
     // an answer may ask for more: three rounds are more than any answer of the window asks

@@ -91,18 +91,18 @@ final class Screens {
             return null;
           });
       open.await("the first step", () -> lesson.at() != null);
-      step(open, lesson::forward);
+      open.run(lesson::forward);
       open.await("the second step", () -> lesson.at().stepIndex() == 1);
-      step(open, () -> lesson.vote(1));
-      step(open, () -> lesson.vote(0));
-      step(open, () -> lesson.vote(1));
+      open.run(() -> lesson.vote(1));
+      open.run(() -> lesson.vote(0));
+      open.run(() -> lesson.vote(1));
       picture(open, language + "-lesson-question");
       Shots.seen(open).wall(width, height, true, language + "-wall-question");
-      step(open, lesson::forward);
+      open.run(lesson::forward);
       Thread.sleep(20_000);
       picture(open, language + "-lesson-answer");
       Shots.seen(open).wall(width, height, false, language + "-wall-answer");
-      step(open, lesson::end);
+      open.run(lesson::end);
       open.want(new Intent.Hide(), new Intent.Draw(4), new Intent.StepOn(30_000L));
       open.want(new Intent.Labor(halfwave.work.Look.STATUS_LIGHT));
       picture(open, language + "-sealed");
@@ -116,22 +116,13 @@ final class Screens {
 
   /** The editor with a step that has everything. */
   private void editor(OpenWindow open, Hand hand, String name) throws IOException {
-    step(open, () -> hand.now(AbstractButton.class, "lesson.copy.a-dirty-rod").doClick());
+    open.run(() -> hand.now(AbstractButton.class, "lesson.copy.a-dirty-rod").doClick());
     JList<?> steps = hand.find(JList.class, "editor.steps");
-    step(open, () -> steps.setSelectedIndex(3));
+    open.run(() -> steps.setSelectedIndex(3));
     java.awt.Window window = SwingUtilities.getWindowAncestor(steps);
     Shots.seen(open).of(((JDialog) window).getRootPane(), name);
-    step(open, () -> window.dispatchEvent(new WindowEvent(window, WindowEvent.WINDOW_CLOSING)));
+    open.run(() -> window.dispatchEvent(new WindowEvent(window, WindowEvent.WINDOW_CLOSING)));
     open.await("the end of the editor", () -> !hand.there("editor.steps"));
-  }
-
-  private static void step(OpenWindow open, Runnable action) {
-    OpenWindow.onScreen(
-        () -> {
-          action.run();
-          return null;
-        });
-    open.settle();
   }
 
   private static List<halfwave.sequence.Deed> card(String language, FaultKind kind) {

@@ -56,11 +56,7 @@ final class Shots {
     project(width, height);
     open.await("the wall", () -> OnWall.picture(open.window().projector()) != null);
     if (on) {
-      OpenWindow.onScreen(
-          () -> {
-            OnWall.forward(open.window().projector());
-            return null;
-          });
+      open.run(() -> OnWall.forward(open.window().projector()));
     }
     open.settle();
     write(
@@ -71,12 +67,7 @@ final class Shots {
   }
 
   private void project(int width, int height) {
-    OpenWindow.onScreen(
-        () -> {
-          open.window().project(new Rectangle(0, 0, width, height));
-          return null;
-        });
-    open.settle();
+    open.run(() -> open.window().project(new Rectangle(0, 0, width, height)));
   }
 
   /** Anything that is shown. */

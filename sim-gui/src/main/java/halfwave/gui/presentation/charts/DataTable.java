@@ -1,5 +1,6 @@
 package halfwave.gui.presentation.charts;
 
+import halfwave.io.CsvLine;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.util.Arrays;
@@ -50,14 +51,9 @@ public final class DataTable {
         .map(
             line ->
                 Arrays.stream(line.split("\t", -1))
-                    .map(DataTable::quoted)
+                    .map(CsvLine::cell)
                     .collect(Collectors.joining(",")))
         .collect(Collectors.joining("\n", "", "\n"));
-  }
-
-  private static String quoted(String cell) {
-    boolean special = cell.contains(",") || cell.contains("\"");
-    return special ? '"' + cell.replace("\"", "\"\"") + '"' : cell;
   }
 
   @Override

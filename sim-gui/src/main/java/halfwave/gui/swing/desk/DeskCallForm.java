@@ -85,7 +85,7 @@ final class DeskCallForm extends JPanel {
     hint =
         Lettering.paragraph(
             words.text("desk.choose-call"), theme.body(), theme.palette().softInk());
-    add(hint, WIDE + ", pad 8 4 8 -4");
+    add(hint, WIDE + ", gapleft 4, gaptop 8");
     fields =
         new JPanel(
             new MigLayout(
