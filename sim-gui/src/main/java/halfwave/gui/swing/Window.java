@@ -31,6 +31,7 @@ import halfwave.picture.Palette;
 import java.awt.Dimension;
 import java.awt.KeyboardFocusManager;
 import java.awt.Rectangle;
+import java.awt.event.MouseEvent;
 import java.awt.event.WindowAdapter;
 import java.awt.event.WindowEvent;
 import java.nio.file.Path;
@@ -45,6 +46,7 @@ import javax.swing.JOptionPane;
 import javax.swing.JPanel;
 import javax.swing.SwingUtilities;
 import javax.swing.Timer;
+import javax.swing.ToolTipManager;
 import javax.swing.WindowConstants;
 import org.jspecify.annotations.Nullable;
 
@@ -425,6 +427,7 @@ public final class Window {
       wall.turn();
     }
     Front front = panels.front();
+    hush();
     // the old panels need no new look, and the new ones have it already
     frame.setJMenuBar(null);
     frame.setContentPane(new JPanel());
@@ -435,6 +438,12 @@ public final class Window {
     }
     frame.revalidate();
     frame.repaint();
+  }
+
+  /** What is said beside the pointer is said no more: it would hold the panels it is said of. */
+  private void hush() {
+    ToolTipManager.sharedInstance()
+        .mousePressed(new MouseEvent(frame, MouseEvent.MOUSE_PRESSED, 0, 0, -1, -1, 1, false));
   }
 
   private void quit() {
