@@ -80,7 +80,8 @@ final class Shots {
   private static BufferedImage painted(Component all, int width, int height) {
     BufferedImage image = new BufferedImage(width, height, BufferedImage.TYPE_INT_RGB);
     Graphics2D g = image.createGraphics();
-    all.printAll(g);
+    // on paper nothing is chosen, and these show what is
+    all.paint(g);
     g.dispose();
     return image;
   }

@@ -34,17 +34,20 @@ final class DeskTable extends JTable {
   private static final long serialVersionUID = 1L;
   private static final int WIDEST = 220;
 
-  /** So much of a cell is always seen; the pointer tells the rest (px). */
+  /** Narrower columns break words (px). */
   private static final int LEAST = 72;
 
   private static final int SEEN_ROWS = 3;
 
   private final transient Theme theme;
+  private final transient WrappedCell cell;
   private final transient Map<String, String> explained = new HashMap<>();
   private transient @Nullable TableView shown;
 
   DeskTable(Theme theme, String name, String title, Runnable chosen) {
     this.theme = theme;
+    cell = new WrappedCell(theme);
+    setDefaultRenderer(Object.class, cell);
     setName(name);
     getAccessibleContext().setAccessibleName(title);
     setSelectionBackground(theme.palette().accent());
@@ -123,8 +126,7 @@ final class DeskTable extends JTable {
     int width = head.getPreferredSize().width;
     int least = Math.max(theme.px(LEAST), width + theme.px(6));
     for (int r = 0; r < getRowCount(); r++) {
-      width =
-          Math.max(width, prepareRenderer(getCellRenderer(r, c), r, c).getPreferredSize().width);
+      width = Math.max(width, cell.width(text(r, c)));
     }
     int usual = Math.min(theme.px(WIDEST), width + theme.px(14));
     column.setMinWidth(Math.min(least, usual));
@@ -169,12 +171,24 @@ final class DeskTable extends JTable {
     };
   }
 
-  /** What has no room is read when the pointer rests on it. */
+  private String text(int row, int column) {
+    return String.valueOf(getValueAt(row, column));
+  }
+
+  /** A row is as high as its longest cell needs. */
   @Override
-  public @Nullable String getToolTipText(MouseEvent event) {
-    int row = rowAtPoint(event.getPoint());
-    int column = columnAtPoint(event.getPoint());
-    return row < 0 || column < 0 ? null : String.valueOf(getValueAt(row, column));
+  public void doLayout() {
+    super.doLayout();
+    for (int r = 0; r < getRowCount(); r++) {
+      int height = getRowHeight();
+      for (int c = 0; c < getColumnCount(); c++) {
+        height =
+            Math.max(height, cell.height(text(r, c), getColumnModel().getColumn(c).getWidth()));
+      }
+      if (height != getRowHeight(r)) {
+        setRowHeight(r, height);
+      }
+    }
   }
 
   JScrollPane scrolled() {
