@@ -9,38 +9,34 @@ import java.util.List;
 import javax.swing.JButton;
 import javax.swing.JComboBox;
 import javax.swing.JPanel;
-import net.miginfocom.swing.MigLayout;
 
 /** What may be wrong on a call: a list of alternatives, one of which is seen at a time. */
-final class DeskAlternatives extends JPanel {
+final class DeskAlternatives {
 
-  private static final long serialVersionUID = 1L;
-
-  private final transient Wording words;
+  private final Wording words;
   private final JComboBox<String> choice = new JComboBox<>();
   private final JButton add;
   private final JButton remove;
-  private final transient DeskFaultRow first;
-  private final transient DeskFaultRow second;
-  private final transient List<List<CallDraft.Typed>> all = new ArrayList<>();
+  private final DeskFaultRow first;
+  private final DeskFaultRow second;
+  private final List<List<CallDraft.Typed>> all = new ArrayList<>();
   private int at;
   private boolean showing;
 
-  DeskAlternatives(Theme theme, Wording words) {
-    super(new MigLayout("insets 0, gap 8 6, fillx, hidemode 3, novisualpadding", "[][grow,fill]"));
+  /** Rows of a form of two columns. */
+  DeskAlternatives(Theme theme, Wording words, JPanel into) {
     this.words = words;
-    setOpaque(false);
-    DeskRows.labelled(theme, words, this, "desk.alternative", choice, "growx, wmin 0, wrap");
+    DeskRows.labelled(theme, words, into, "desk.alternative", choice, "growx, wmin 0, wrap");
     choice.setToolTipText(words.text("desk.alternative-tip"));
     choice.addActionListener(e -> chosen());
     add = Forms.button(words, "desk.add-alternative", "desk.add-alternative-tip", this::added);
     remove =
         Forms.button(
             words, "desk.remove-alternative", "desk.remove-alternative-tip", this::removed);
-    add(add, "skip, growx 0, wmin 0, wrap");
-    add(remove, "skip, growx 0, wmin 0, wrap");
-    first = new DeskFaultRow(theme, words, this, "desk.first", "desk.no-fault");
-    second = new DeskFaultRow(theme, words, this, "desk.second", "desk.no-second");
+    into.add(add, "skip, growx 0, wmin 0, wrap");
+    into.add(remove, "skip, growx 0, wmin 0, wrap");
+    first = new DeskFaultRow(theme, words, into, "desk.first", "desk.no-fault");
+    second = new DeskFaultRow(theme, words, into, "desk.second", "desk.no-second");
   }
 
   /** All of them as they stand there. */

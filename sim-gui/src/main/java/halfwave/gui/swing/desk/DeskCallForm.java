@@ -55,7 +55,7 @@ final class DeskCallForm extends JPanel {
   private final JTextArea english = new JTextArea(ROWS, 0);
   private final JTextArea spanish = new JTextArea(ROWS, 0);
   private final JComboBox<String> bench = new JComboBox<>();
-  private final DeskAlternatives alternatives;
+  private final transient DeskAlternatives alternatives;
   private final transient Map<Work, JCheckBox> closed = new LinkedHashMap<>();
   private final NumberField minutes;
   private final NumberField parts;
@@ -100,8 +100,7 @@ final class DeskCallForm extends JPanel {
     row("desk.call-title-spanish", titleSpanish);
     area("desk.complaint-spanish", spanish);
     row("desk.bench", bench);
-    alternatives = new DeskAlternatives(theme, words);
-    fields.add(alternatives, "span 2, " + WIDE);
+    alternatives = new DeskAlternatives(theme, words, fields);
     minutes = number("desk.minutes", new DeskNumber(1, CallDraft.MOST_MINUTES, true));
     parts = number("desk.parts", new DeskNumber(0, CallDraft.MOST_UNITS, true));
     for (Objective each : Objective.values()) {
