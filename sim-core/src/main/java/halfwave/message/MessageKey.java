@@ -1183,6 +1183,8 @@ public enum MessageKey {
   QUIZ_CONCLUDED,
   /** All is handed in: name of the quiz. */
   QUIZ_ALL_DONE,
+  /** A sheet of a quiz that was ended: its file. */
+  QUIZ_SHEET_ENDED,
   /** A call was handed in: its name. */
   QUIZ_HANDED_IN,
   /** A sheet that cannot be: call, move. */

@@ -3,7 +3,6 @@ package halfwave.paper;
 import halfwave.grading.Criterion;
 import halfwave.grading.ExpertPath;
 import halfwave.grading.MarkedMove;
-import halfwave.grading.MoveClass;
 import halfwave.grading.Places;
 import halfwave.message.Message;
 import halfwave.quiz.Moves;
@@ -63,12 +62,9 @@ final class KeyPages {
     int number = 0;
     int minute = 0;
     for (MarkedMove move : path.moves()) {
-      // an expert throws switch and cock without being told
-      if (move.kind() != MoveClass.PREPARES) {
-        number++;
-        row(table, number, move, move.done().minute() - minute);
-        minute = move.done().minute();
-      }
+      number++;
+      row(table, number, move, move.done().minute() - minute);
+      minute = move.done().minute();
     }
     table.strong(
         "",

@@ -9,11 +9,12 @@ import java.util.List;
  *
  * @param begunSeconds when it was begun (s since 1970 UTC); zero: not known
  * @param restarts each time it was gone on with, in order
+ * @param handedIn whether the learner ended it: nobody goes on with it after that
  */
-public record Sitting(long begunSeconds, List<Restart> restarts) {
+public record Sitting(long begunSeconds, List<Restart> restarts, boolean handedIn) {
 
   /** Nothing is known. */
-  public static final Sitting UNKNOWN = new Sitting(0, List.of());
+  public static final Sitting UNKNOWN = new Sitting(0, List.of(), false);
 
   /** Whoever stays away longer is not reckoned with (s). */
   private static final long MOST_AWAY_SECONDS = 1_000_000;
@@ -58,7 +59,12 @@ public record Sitting(long begunSeconds, List<Restart> restarts) {
     long again = lastSeconds + Math.max(0, Math.min(MOST_AWAY_SECONDS, away));
     List<Restart> all = new ArrayList<>(restarts);
     all.add(new Restart(lastSeconds, again));
-    return new Sitting(begunSeconds, all);
+    return new Sitting(begunSeconds, all, handedIn);
+  }
+
+  /** The same, ended by the learner. */
+  public Sitting ended() {
+    return new Sitting(begunSeconds, restarts, true);
   }
 
   /** What the clock on the wall showed as it was last gone on with (s); zero where it never was. */

@@ -93,6 +93,9 @@ final class QuizTakeCommand implements Callable<Integer> {
 
   private int take(Quiz quiz, Path target) {
     AnswerSheet sheet = Files.exists(target) ? SheetFile.read(target, quiz) : begun(quiz);
+    if (sheet.sitting().handedIn()) {
+      throw bad(Message.of(MessageKey.QUIZ_SHEET_ENDED, Argument.text(target.toString())));
+    }
     ServiceCall chosen = chosen(quiz, sheet);
     CallSheet before =
         sheet.call(chosen.name()).orElse(new CallSheet(chosen.name(), List.of(), null));

@@ -42,6 +42,17 @@ class QuizCommandTest {
     return CommandRun.of(args);
   }
 
+  @Test
+  void nobodyGoesOnWithAQuizThatWasEnded() throws IOException {
+    takeFirstCall();
+    Path file = Path.of(sheet);
+    Files.writeString(
+        file, Files.readString(file).replace("\"calls\"", "\"handedIn\" : true, \"calls\""));
+    CommandRun run = take("--do=check call");
+    assertThat(run.status()).isEqualTo(2);
+    assertThat(run.err()).hasLineCount(1).contains(sheet, "handed in");
+  }
+
   private void takeFirstCall() {
     CommandRun run =
         take(

@@ -74,7 +74,8 @@ public final class SheetFile {
             "extraTimeRatio",
             "calls",
             "begunSeconds",
-            "restarts");
+            "restarts",
+            "handedIn");
     if (!f.get("quiz").text().equals(quiz.name())) {
       throw f.get("quiz")
           .refused(Message.of(MessageKey.ALLOWED_ONE_OF, Argument.text(quiz.name())));
@@ -97,7 +98,8 @@ public final class SheetFile {
         calls,
         new Sitting(
             f.orElse("begunSeconds", v -> whole(v, MOST_EPOCH_SECONDS), 0L),
-            f.orElse("restarts", v -> v.list(SheetFile::restart), List.of())));
+            f.orElse("restarts", v -> v.list(SheetFile::restart), List.of()),
+            f.orElse("handedIn", JsonValue::truth, false)));
   }
 
   private static Sitting.Restart restart(JsonValue value) {
@@ -184,6 +186,9 @@ public final class SheetFile {
                       .addObject()
                       .put("fromSeconds", r.fromSeconds())
                       .put("toSeconds", r.toSeconds()));
+    }
+    if (sheet.sitting().handedIn()) {
+      root.put("handedIn", true);
     }
     ArrayNode calls = root.putArray("calls");
     for (CallSheet call : sheet.calls()) {

@@ -36,7 +36,8 @@ class SheetSchemaContractTest {
         SHEET.with(
             new Sitting(
                 1_700_000_000,
-                List.of(new Sitting.Restart(60, 300), new Sitting.Restart(400, 400))));
+                List.of(new Sitting.Restart(60, 300), new Sitting.Restart(400, 400)),
+                true));
     String text = SheetFile.text(sheet);
     assertThat(SCHEMA.errors(text)).isEmpty();
     assertThat(SheetFile.of(SchemaFile.value(text), InventedClass.quiz())).isEqualTo(sheet);
@@ -53,6 +54,7 @@ class SheetSchemaContractTest {
         "\"version\" : 1|\"version\" : 2",
         "halfwave-answer-sheet|halfwave-answers",
         "\"calls\"|\"begunSeconds\" : -1, \"calls\"",
+        "\"calls\"|\"handedIn\" : 1, \"calls\"",
         "\"calls\"|\"restarts\" : [{}], \"calls\"",
         "\"calls\"|\"restarts\" : [{\"fromSeconds\" : 0.5, \"toSeconds\" : 1}], \"calls\"",
         "\"extraTimeRatio\" : 1.0|\"extraTimeRatio\" : 0.5",

@@ -150,12 +150,17 @@ public record Attempt(
 
   /** The same, begun then. */
   Attempt begunAt(long nowSeconds) {
-    return with(new Sitting(nowSeconds, List.of()));
+    return with(new Sitting(nowSeconds, List.of(), false));
   }
 
   /** The same, gone on with then. */
   Attempt goneOnAt(long nowSeconds) {
     return with(sheet.sitting().goneOn(sheet.wallSeconds(), nowSeconds));
+  }
+
+  /** The same, ended by the learner. */
+  Attempt ended() {
+    return with(sheet.sitting().ended());
   }
 
   private Attempt with(Sitting sitting) {

@@ -65,6 +65,8 @@ record Begun(@Nullable Attempt attempt, Saying why, @Nullable SheetLock lock) {
       return new Begun(null, w -> w.text("quiz.other-learner", file, sheet.learner()));
     } else if (!sheet.quizHash().equals(QuizText.hash(quiz))) {
       return new Begun(null, w -> w.text("quiz.other-quiz", file));
+    } else if (sheet.sitting().handedIn()) {
+      return new Begun(null, w -> w.text("quiz.was-handed-in", file));
     }
     return Attempt.resumed(quiz, sheet, new Appearances())
         .map(a -> new Begun(a.goneOnAt(nowSeconds), Saying.NOTHING))

@@ -8,11 +8,13 @@ import halfwave.quiz.Move;
 import halfwave.quiz.Moves;
 import halfwave.quiz.ServiceCall;
 import halfwave.quiz.Temptation;
+import halfwave.quiz.Visit;
 import halfwave.work.Caution;
 import halfwave.work.FurnacePart;
 import halfwave.work.Repair;
 import halfwave.work.StillOn;
 import halfwave.work.Work;
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.EnumSet;
 import java.util.List;
@@ -32,6 +34,32 @@ import java.util.stream.Stream;
  */
 public record Offer(
     Move move, FurnacePart part, String place, String name, String costs, List<String> cautions) {
+
+  /**
+   * What it would do as the call stands now that nobody may want: on with power or gas, or the last
+   * thing before the time of the call is used up.
+   */
+  public List<String> warnings(Visit visit, Wording words) {
+    List<String> all = new ArrayList<>();
+    String on = stillOn(visit.power(), visit.gas(), words);
+    if (!on.isEmpty()) {
+      all.add(on);
+    }
+    int left = visit.variant().call().minutes() - visit.minutes();
+    if (minutes() > left) {
+      all.add(words.text("visit.last-minutes", left));
+    }
+    return all;
+  }
+
+  private int minutes() {
+    if (move instanceof Move.Checked checked) {
+      return checked.check().minutes();
+    }
+    return move instanceof Move.Repaired repaired
+        ? repaired.repair().minutes()
+        : part.access().minutes() + MINUTES;
+  }
 
   /**
    * What is on that has to be off for it, in a sentence; empty where all is as it has to be. What

@@ -270,7 +270,7 @@ public final class QuizModel implements Visiting {
   public boolean closed() {
     Attempt now = attempt;
     ServiceCall at = open;
-    return now == null || at == null || timeUp() || now.standing(at) != Attempt.Standing.BEGUN;
+    return now == null || at == null || over() || now.standing(at) != Attempt.Standing.BEGUN;
   }
 
   @Override
@@ -355,11 +355,12 @@ public final class QuizModel implements Visiting {
     return attempt != null && !over();
   }
 
-  /** Hands in what there is; calls that are not done count nothing. */
+  /** Hands in what there is; nobody goes on with the sheet after that. */
   public void handIn() {
-    if (!work.busy() && attempt != null) {
+    Attempt now = attempt;
+    if (!work.busy() && now != null) {
       left = true;
-      work.say(Saying.NOTHING);
+      work.begin(watch -> written(now.ended()));
     }
   }
 

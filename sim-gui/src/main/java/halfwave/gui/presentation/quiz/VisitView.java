@@ -71,7 +71,10 @@ public record VisitView(
         call.title().in(words.locale()),
         call.complaint().in(words.locale()),
         words.text("visit.minutes-of", visit.minutes(), call.minutes()),
-        words.text("visit.parts-of", visit.partsUnits(), call.partsUnits()),
+        words.text(
+            visit.partsUnits() > call.partsUnits() ? "visit.parts-over" : "visit.parts-of",
+            visit.partsUnits(),
+            call.partsUnits()),
         Math.min(1, (double) visit.minutes() / call.minutes()),
         visit.partsUnits() == 0
             ? 0

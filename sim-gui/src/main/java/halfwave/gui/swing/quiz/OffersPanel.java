@@ -150,16 +150,15 @@ final class OffersPanel extends JPanel {
     revalidate();
   }
 
-  /** What can be done with the chosen one now, and what is on that it needs off. */
+  /** What can be done with the chosen one now, and what is to be minded before it. */
   private void free() {
     Offer offer = chosen();
     Visit visit = visiting.visit();
     act.setEnabled(offer != null && !visiting.busy() && !visiting.closed());
-    String on =
+    stillOn.show(
         offer == null || visit == null || visiting.closed()
-            ? ""
-            : offer.stillOn(visit.power(), visit.gas(), words);
-    stillOn.show(on.isEmpty() ? List.of() : List.of(on));
+            ? List.of()
+            : offer.warnings(visit, words));
   }
 
   private void act() {

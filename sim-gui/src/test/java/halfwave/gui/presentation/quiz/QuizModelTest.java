@@ -17,6 +17,7 @@ import halfwave.io.quiz.QuizText;
 import halfwave.io.quiz.SheetFile;
 import halfwave.quiz.AnswerSheet;
 import halfwave.quiz.CallSheet;
+import halfwave.quiz.Ending;
 import halfwave.quiz.Move;
 import halfwave.quiz.Quiz;
 import halfwave.quiz.Rules;
@@ -219,7 +220,7 @@ class QuizModelTest {
     AtomicFile.write(sheet(), SheetFile.text(onDisk().with(Sitting.UNKNOWN)));
     begun(Rules.STANDARD, "A-17");
     assertThat(onDisk().sitting())
-        .isEqualTo(new Sitting(0, List.of(new Sitting.Restart(600, 600))));
+        .isEqualTo(new Sitting(0, List.of(new Sitting.Restart(600, 600)), false));
   }
 
   @Test
@@ -333,13 +334,54 @@ class QuizModelTest {
     other.begin();
     assertThat(other.attempt()).isNull();
     assertThat(other.said(WORDS)).contains("sheet.json", "open in another window");
-    model.handIn();
     model.leave();
     other.begin();
     assertThat(other.attempt()).isNotNull();
     other.release();
     assertThat(folder).isDirectoryNotContaining("glob:**.lock");
     assertThat(failures).isEmpty();
+  }
+
+  @Test
+  void whatTakesLongerThanTheCallHasLeftSaysSo() {
+    QuizModel model = begun(Rules.STANDARD, "A-17");
+    ServiceCall call = Objects.requireNonNull(model.call());
+    Move watch = MOVES.get(0);
+    Offer offer =
+        Offer.checks(call, WORDS).stream()
+            .filter(o -> o.move().equals(watch))
+            .findFirst()
+            .orElseThrow();
+    Visit visit = Objects.requireNonNull(model.visit());
+    int each = visit.after(watch).minutes();
+    while (visit.minutes() + each <= call.minutes()) {
+      assertThat(offer.warnings(visit, WORDS)).isEmpty();
+      visit = visit.after(watch);
+    }
+    int left = call.minutes() - visit.minutes();
+    assertThat(offer.warnings(visit, WORDS))
+        .singleElement()
+        .asString()
+        .contains("the call has left: " + left + " min");
+    assertThat(visit.after(watch).ending()).contains(Ending.TIME_UP);
+  }
+
+  @Test
+  void whoEndedTheQuizDoesNothingMoreInIt() throws Exception {
+    QuizModel model = begun(Rules.STANDARD, "A-17");
+    model.want(MOVES.get(0));
+    model.handIn();
+    String before = Files.readString(sheet());
+    assertThat(onDisk().sitting().handedIn()).isTrue();
+    assertThat(model.closed()).isTrue();
+    model.want(MOVES.get(0));
+    assertThat(model.said(WORDS)).isEqualTo("Not possible: the call is over.");
+    model.conclude(Objects.requireNonNull(rodFilm().conclusion()));
+    assertThat(Files.readString(sheet())).isEqualTo(before);
+    QuizModel again = begun(Rules.STANDARD, "A-17");
+    assertThat(again.attempt()).isNull();
+    assertThat(again.said(WORDS)).contains("sheet.json", "handed in");
+    assertThat(Files.readString(sheet())).isEqualTo(before);
   }
 
   @Test
