@@ -54,13 +54,16 @@ class RandomHandsRobotTest {
     assertNothingOutside();
   }
 
-  /** Only benches that a chooser was given and the settings lie in the folder. */
+  /**
+   * Only benches that a chooser was given lie in the folder, the settings, and what was practised.
+   */
   private void assertNothingOutside() throws Exception {
     try (Stream<Path> files = Files.list(folder)) {
       assertThat(files.map(f -> String.valueOf(f.getFileName())))
           .allMatch(
               name ->
                   name.equals("settings.json")
+                      || name.equals("progress.json")
                       || name.equals("home")
                       || name.matches("bench\\d\\.json"));
     }

@@ -211,12 +211,22 @@ public final class DeskTables {
   public String summary(DeskClass marked) {
     ClassReport report = marked.report();
     long passed = report.sheets().stream().filter(SheetMarks::passed).count();
-    return words.text(
-        "desk.summary",
-        report.quiz().title().in(words.locale()),
-        counted("desk.sheet-one", "desk.sheet-many", report.sheets().size()),
-        counted("desk.passed-one", "desk.passed-many", passed),
-        report.alphaRatio() < 0 ? words.text("desk.alpha-below") : fixed(report.alphaRatio(), 2));
+    String all =
+        words.text(
+            "desk.summary",
+            report.quiz().title().in(words.locale()),
+            counted("desk.sheet-one", "desk.sheet-many", report.sheets().size()),
+            counted("desk.passed-one", "desk.passed-many", passed),
+            report.alphaRatio() < 0
+                ? words.text("desk.alpha-below")
+                : fixed(report.alphaRatio(), 2));
+    long odd = report.sheets().stream().filter(DeskTables::odd).count();
+    return odd == 0 ? all : words.text(odd == 1 ? "desk.odd-one" : "desk.odd-many", all, odd);
+  }
+
+  private static boolean odd(SheetMarks sheet) {
+    return !sheet.remarks().isEmpty()
+        || sheet.calls().stream().anyMatch(c -> c.facts().done() && !c.remarks().isEmpty());
   }
 
   private String counted(String one, String many, long count) {

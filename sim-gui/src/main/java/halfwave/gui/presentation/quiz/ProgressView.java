@@ -1,6 +1,7 @@
 package halfwave.gui.presentation.quiz;
 
 import halfwave.gui.presentation.Wording;
+import halfwave.quiz.Help;
 import halfwave.quiz.Progress;
 import halfwave.quiz.ServiceCall;
 import java.util.List;
@@ -34,19 +35,26 @@ public record ProgressView(List<Row> calls, List<String> progress, boolean free)
     Progress progress = model.progress();
     List<String> lines =
         progress.practised().entrySet().stream()
-            .map(
-                e ->
-                    words.text(
-                        "practice.done-before",
-                        words.heading(e.getKey()),
-                        e.getValue().calls(),
-                        Math.round(100 * e.getValue().marks().get(e.getValue().marks().size() - 1)),
-                        words.sentences().name(e.getValue().help())))
+            .map(e -> practised(words.heading(e.getKey()), e.getValue(), words))
             .toList();
     return new ProgressView(
         model.calls().stream().map(c -> row(model, c, words)).toList(),
         lines.isEmpty() ? List.of(words.text("practice.no-progress")) : lines,
         !model.busy());
+  }
+
+  private static String practised(String objective, Progress.Practised done, Wording words) {
+    if (done.help() == Help.WORKED) {
+      // what the coach did says nothing about the learner
+      return words.text("practice.shown-before", objective, done.calls());
+    }
+    double last = done.marks().get(done.marks().size() - 1);
+    return words.text(
+        "practice.done-before",
+        objective,
+        done.calls(),
+        Math.round(100 * last),
+        words.sentences().name(done.help()));
   }
 
   private static Row row(PracticeModel model, ServiceCall call, Wording words) {

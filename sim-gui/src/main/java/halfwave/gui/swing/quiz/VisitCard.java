@@ -23,7 +23,7 @@ import javax.swing.JTextArea;
 import net.miginfocom.swing.MigLayout;
 import org.jspecify.annotations.Nullable;
 
-/** What the customer says, what it has cost so far, and the switches of the furnace. */
+/** The switches of the furnace, what the customer says, and what it has cost so far. */
 final class VisitCard extends JPanel {
 
   private static final long serialVersionUID = 1L;
@@ -59,15 +59,16 @@ final class VisitCard extends JPanel {
     danger = new CautionPlate(theme, words.text("visit.danger"));
     danger.setName("visit.cautions");
     spent = bare("[grow,fill]");
-    add(title, "growx, wmin 0, wrap");
+    // above all that has another length at each call: a hand finds them where they were
+    add(Lettering.label(words.text("visit.switches"), theme.heading(), p.ink()), "wrap");
+    turned("visit.power", Visit::power, Move.Power::new);
+    turned("visit.gas", Visit::gas, Move.Gas::new);
+    turned("visit.signal", Visit::signal, Move.Signal::new);
+    add(title, "growx, wmin 0, gaptop 6, wrap");
     add(new Card(theme, complaint), "growx, wmin 0, wrap");
     add(stopped, "growx, wmin 0, wrap");
     add(danger, "growx, wmin 0, wrap");
     add(spent, "growx, wmin 0, gaptop 4, wrap");
-    add(Lettering.label(words.text("visit.switches"), theme.heading(), p.ink()), "gaptop 6, wrap");
-    turned("visit.power", Visit::power, Move.Power::new);
-    turned("visit.gas", Visit::gas, Move.Gas::new);
-    turned("visit.signal", Visit::signal, Move.Signal::new);
     asking = bare("[grow,fill]");
     asking.add(Lettering.label(words.text("visit.hints"), theme.heading(), p.ink()), "wrap");
     for (int grade = 1; grade <= Move.Hint.GRADES; grade++) {

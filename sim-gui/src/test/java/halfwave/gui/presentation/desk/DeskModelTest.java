@@ -245,7 +245,7 @@ class DeskModelTest {
         .containsExactlyInAnyOrderElementsOf(SmallClass.LEARNERS);
     assertThat(tables.told(marked)).singleElement().asString().contains(SmallClass.ODD);
     assertThat(model.said(WORDS)).isEqualTo("Answer sheets marked: 3; refused: 1.");
-    assertThat(tables.summary(marked)).contains(": 3 sheets, ");
+    assertThat(tables.summary(marked)).contains(": 3 sheets, ").doesNotContain("odd");
     assertThat(tables.learners(report).rows()).hasSize(3).allMatch(r -> r.size() == 5);
     assertThat(tables.items(report).rows()).hasSize(2);
     assertThat(tables.objectives(report).rows()).hasSize(1);
@@ -265,6 +265,18 @@ class DeskModelTest {
     assertThat(Objects.requireNonNull(model.state().marked()).changes())
         .singleElement()
         .matches(c -> c.beforeRatio() == 0.001);
+  }
+
+  @Test
+  void thatSomethingIsOddAboutASheetIsToldWithTheClass() throws Exception {
+    Path sheets = folder.resolve("sheets");
+    DeskModel model = marked(sheets);
+    Path one = sheets.resolve(SmallClass.LEARNERS.get(0) + ".json");
+    Files.writeString(
+        one, Files.readString(one).replace("\"quizHash\" : \"", "\"quizHash\" : \"other-"));
+    model.collect(sheets);
+    assertThat(new DeskTables(WORDS).summary(Objects.requireNonNull(model.state().marked())))
+        .endsWith("Something is odd about one sheet: it stands above its marks.");
   }
 
   @Test

@@ -84,6 +84,11 @@ class PracticeModelTest {
     assertThat(ProgressFile.read(folder.resolve("settings").resolve("progress.json")))
         .isEqualTo(model.progress());
     assertThat(model().progress()).as("at the next start").isEqualTo(model.progress());
+    assertThat(ProgressView.of(model, WORDS).progress())
+        .as("no marks for what was watched")
+        .singleElement()
+        .asString()
+        .endsWith("calls 1, the last one was shown by the coach");
     model.export(folder.resolve("mine.json"));
     assertThat(ProgressFile.read(folder.resolve("mine.json"))).isEqualTo(model.progress());
   }
