@@ -9,6 +9,7 @@ import halfwave.io.quiz.QuizFile;
 import halfwave.quiz.Weights;
 import java.awt.Dialog;
 import java.awt.Rectangle;
+import java.awt.event.InputEvent;
 import java.awt.event.KeyEvent;
 import java.awt.event.MouseEvent;
 import java.nio.file.Files;
@@ -68,6 +69,10 @@ class DeskRobotTest {
         hands.row("desk.calls", row);
         hands.press("desk.remove");
       }
+      hands.press("desk.undo");
+      assertThat(hands.rows("desk.calls")).as("the last one is back").isEqualTo(3);
+      hands.press("desk.redo");
+      assertThat(hands.rows("desk.calls")).isEqualTo(2);
       hands.text("desk.seed", "abc");
       hands.press("desk.save");
       JTextField seed = hand.find(JTextField.class, "desk.seed");
@@ -77,6 +82,7 @@ class DeskRobotTest {
           .contains("a whole number from 0 to 999999999");
       hands.text("desk.seed", "12");
       assertThat(seed.getClientProperty("JComponent.outline")).isNull();
+      whatIsTypedOfACallIsUndoneFirst(open, hand, hands);
       blankNameComesBack(open, hand, hands);
       marksThatCountNothingAreNotSaved(hand, hands);
       hands.text("desk.name", "spring");
@@ -131,6 +137,20 @@ class DeskRobotTest {
       assertThat(hands.rows("desk.moves")).isGreaterThan(2);
     }
     assertThat(wrong).isEmpty();
+  }
+
+  private static void whatIsTypedOfACallIsUndoneFirst(OpenWindow open, Hand hand, DeskHands hands) {
+    hands.row("desk.calls", 0);
+    hands.form(2);
+    JTextField title = hand.find(JTextField.class, "desk.call-title-english");
+    String kept = OpenWindow.onScreen(title::getText);
+    OpenWindow.onScreen(title::requestFocusInWindow);
+    open.await("the keyboard in the title", title::isFocusOwner);
+    hands.text("desk.call-title-english", "Fog");
+    hand.key(KeyEvent.VK_Z, InputEvent.CTRL_DOWN_MASK);
+    open.await("the title that was kept", () -> title.getText().equals(kept));
+    assertThat(hands.rows("desk.calls")).isEqualTo(2);
+    hands.form(0);
   }
 
   private static void blankNameComesBack(OpenWindow open, Hand hand, DeskHands hands) {

@@ -53,6 +53,7 @@ public final class DeskModel {
   private final Inquiry<DeskReplay.Question, DeskReplay> replays;
 
   private DeskState state = DeskState.EMPTY;
+  private DeskHistory history = DeskHistory.NONE;
 
   /**
    * Nothing is read yet.
@@ -107,7 +108,7 @@ public final class DeskModel {
     work.begin(
         watch -> {
           Quiz bank = shipped.get();
-          return () -> state = state.opened(bank, DeskDraft.fresh(bank));
+          return () -> another(state.opened(bank, DeskDraft.fresh(bank)));
         });
   }
 
@@ -117,7 +118,7 @@ public final class DeskModel {
         watch -> {
           Quiz bank = shipped.get();
           DeskDraft draft = DeskDraft.of(left);
-          return () -> state = state.broughtBack(bank, draft);
+          return () -> another(state.broughtBack(bank, draft));
         });
   }
 
@@ -131,8 +132,13 @@ public final class DeskModel {
                 file.toString(), Message.of(MessageKey.ALLOWED_UNSEALED));
           }
           Quiz bank = shipped.get();
-          return () -> state = state.opened(bank, DeskDraft.of(opened.quiz()));
+          return () -> another(state.opened(bank, DeskDraft.of(opened.quiz())));
         });
+  }
+
+  private void another(DeskState opened) {
+    state = opened;
+    history = DeskHistory.NONE;
   }
 
   /** Writes the file of the instructor. */
@@ -175,8 +181,40 @@ public final class DeskModel {
 
   /** Keeps what stands in the forms. */
   public void keep(DeskDraft draft) {
-    if (!draft.equals(state.draft())) {
+    DeskDraft before = state.draft();
+    if (before != null && !draft.equals(before)) {
+      history = history.then(before, draft);
       state(state.with(draft));
+    }
+  }
+
+  /** Whether a change of the quiz can be undone. */
+  public boolean mayUndo() {
+    return !work.busy() && !history.past().isEmpty();
+  }
+
+  /** Whether a change of the quiz can be done again. */
+  public boolean mayRedo() {
+    return !work.busy() && !history.future().isEmpty();
+  }
+
+  /** Takes the last change of the quiz back. */
+  public void undo() {
+    DeskDraft now = state.draft();
+    if (now != null && mayUndo()) {
+      DeskDraft before = history.before();
+      history = history.undone(now);
+      state(state.with(before));
+    }
+  }
+
+  /** Does again what was undone last. */
+  public void redo() {
+    DeskDraft now = state.draft();
+    if (now != null && mayRedo()) {
+      DeskDraft after = history.after();
+      history = history.redone(now);
+      state(state.with(after));
     }
   }
 
@@ -250,7 +288,8 @@ public final class DeskModel {
     } else {
       Quiz drawn = Assembly.drawn(bank, draft.name(), draft.title(), draft.rows(), draft.seed());
       work.told(words -> words.text("desk.drawn", drawn.calls().size()));
-      state(state.with(draft.withCalls(drawn.calls())));
+      keep(draft.withCalls(drawn.calls()));
+      listeners.tell();
     }
   }
 

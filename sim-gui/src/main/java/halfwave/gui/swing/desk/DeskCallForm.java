@@ -199,11 +199,22 @@ final class DeskCallForm extends JPanel {
 
   /** Takes over what was changed; false where something is wrong in it. */
   boolean leave() {
-    ServiceCall call = shown;
-    boolean same =
-        call == null
-            || (minutes.right() && parts.right() && typed().equals(CallDraft.of(call, words)));
+    boolean same = shown == null || (minutes.right() && parts.right() && !changed());
     return same || kept();
+  }
+
+  /** Whether something was changed and not taken over. */
+  boolean changed() {
+    ServiceCall call = shown;
+    return call != null
+        && (minutes.wrong() || parts.wrong() || !typed().equals(CallDraft.of(call, words)));
+  }
+
+  /** Shows the call as it was taken over last. */
+  void anew() {
+    ServiceCall call = shown;
+    shown = null;
+    show(call);
   }
 
   /** Shows a call, or none. */

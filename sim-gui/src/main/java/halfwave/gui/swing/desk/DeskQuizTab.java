@@ -7,17 +7,21 @@ import halfwave.gui.presentation.desk.DeskState;
 import halfwave.gui.presentation.desk.DeskTables;
 import halfwave.gui.swing.widget.Column;
 import halfwave.gui.swing.widget.Forms;
+import halfwave.gui.swing.widget.Keys;
 import halfwave.gui.swing.widget.Lettering;
 import halfwave.gui.swing.widget.Plate;
 import halfwave.gui.swing.widget.Theme;
 import halfwave.quiz.Quiz;
 import halfwave.quiz.ServiceCall;
+import java.awt.event.InputEvent;
+import java.awt.event.KeyEvent;
 import java.util.ArrayList;
 import java.util.List;
 import javax.swing.JButton;
 import javax.swing.JComponent;
 import javax.swing.JPanel;
 import javax.swing.JTabbedPane;
+import javax.swing.KeyStroke;
 import net.miginfocom.swing.MigLayout;
 import org.jspecify.annotations.Nullable;
 
@@ -27,6 +31,7 @@ final class DeskQuizTab extends JPanel {
   private static final long serialVersionUID = 1L;
   private static final int SETTINGS = 0;
   private static final int CALL = 2;
+  private static final int CTRL = InputEvent.CTRL_DOWN_MASK;
 
   private final transient Theme theme;
   private final transient Wording words;
@@ -42,6 +47,8 @@ final class DeskQuizTab extends JPanel {
   private final DeskPrintRow printing;
   private final JButton add;
   private final JButton remove;
+  private final JButton undo;
+  private final JButton redo;
   private final List<JButton> workers = new ArrayList<>();
   private transient @Nullable String chosen;
 
@@ -60,13 +67,20 @@ final class DeskQuizTab extends JPanel {
     this.files = files;
     tables = new DeskTables(words);
     setOpaque(false);
+    undo = Forms.button(words, "desk.undo", "desk.undo-tip", this::undo);
+    redo = Forms.button(words, "desk.redo", "desk.redo-tip", this::redo);
+    on(KeyStroke.getKeyStroke(KeyEvent.VK_Z, CTRL), this::undo);
+    on(KeyStroke.getKeyStroke(KeyEvent.VK_Y, CTRL), this::redo);
+    on(KeyStroke.getKeyStroke(KeyEvent.VK_Z, CTRL | InputEvent.SHIFT_DOWN_MASK), this::redo);
     add(
         Forms.row(
             worker("desk.fresh", this::fresh),
             worker("desk.open", this::open),
             worker("desk.save", this::save),
             worker("desk.hand-out", this::handOut),
-            worker("desk.try", model::tryCalls)),
+            worker("desk.try", model::tryCalls),
+            undo,
+            redo),
         "span 2, wmin 0, wrap");
     bank = new DeskTable(theme, "desk.bank", words.text("desk.bank"), this::free);
     bank.opens(this::add);
@@ -100,6 +114,10 @@ final class DeskQuizTab extends JPanel {
     printing = new DeskPrintRow(theme, words, model, files);
     add(printing, "span 2, wmin 0");
     free();
+  }
+
+  private void on(KeyStroke stroke, Runnable action) {
+    Keys.bind(this, WHEN_ANCESTOR_OF_FOCUSED_COMPONENT, stroke, action);
   }
 
   private JComponent heading(String key) {
@@ -168,6 +186,21 @@ final class DeskQuizTab extends JPanel {
     return draft == null ? "" : draft.name();
   }
 
+  /** First what was typed into the form of a call and not taken over. */
+  private void undo() {
+    if (call.changed()) {
+      call.anew();
+    } else {
+      model.undo();
+      settings.anew();
+    }
+  }
+
+  private void redo() {
+    model.redo();
+    settings.anew();
+  }
+
   private void add() {
     Quiz from = model.state().bank();
     int row = bank.getSelectedRow();
@@ -230,6 +263,8 @@ final class DeskQuizTab extends JPanel {
     boolean busy = model.busy();
     DeskState state = model.state();
     workers.forEach(b -> b.setEnabled(!busy));
+    undo.setEnabled(model.mayUndo() || chosenCall() != null);
+    redo.setEnabled(model.mayRedo());
     printing.refresh();
     add.setEnabled(state.draft() != null && bank.getSelectedRow() >= 0);
     remove.setEnabled(chosenCall() != null);

@@ -162,6 +162,24 @@ final class DeskSettingsForm extends JPanel {
     numbers().forEach(NumberField::forget);
   }
 
+  /** Shows the quiz, whatever is being typed. */
+  void anew() {
+    forget();
+    refresh();
+    DeskDraft draft = model.state().draft();
+    if (draft != null) {
+      showing = true;
+      name.setText(draft.name());
+      english.setText(title(draft, "en"));
+      spanish.setText(title(draft, "es"));
+      showing = false;
+    }
+  }
+
+  private static String title(DeskDraft draft, String language) {
+    return draft.title().texts().getOrDefault(language, "");
+  }
+
   void refresh() {
     DeskDraft draft = model.state().draft();
     if (draft == null) {
@@ -169,8 +187,8 @@ final class DeskSettingsForm extends JPanel {
     }
     showing = true;
     show(name, draft.name());
-    show(english, draft.title().texts().getOrDefault("en", ""));
-    show(spanish, draft.title().texts().getOrDefault("es", ""));
+    show(english, title(draft, "en"));
+    show(spanish, title(draft, "es"));
     seed.put(draft.seed());
     pass.put(DeskNumber.percent(draft.passRatio()));
     wall.put(draft.rules().wallMinutes());

@@ -268,6 +268,35 @@ class DeskModelTest {
   }
 
   @Test
+  void everyChangeOfAQuizIsUndoneAndDoneAgain() {
+    DeskModel model = drawn();
+    DeskDraft drawn = draft(model);
+    for (String typed : List.of("C", "Co", "Cold")) {
+      model.keep(draft(model).withTitle(typed, ""));
+    }
+    DeskDraft titled = draft(model);
+    model.remove(drawn.calls().get(0));
+    DeskDraft shorter = draft(model);
+    model.undo();
+    assertThat(draft(model)).isEqualTo(titled);
+    model.undo();
+    assertThat(draft(model)).as("typed in one go").isEqualTo(drawn);
+    model.redo();
+    model.redo();
+    assertThat(draft(model)).isEqualTo(shorter);
+    assertThat(model.mayRedo()).isFalse();
+    model.undo();
+    model.keep(draft(model).withPassRatio(0.5));
+    assertThat(model.mayRedo()).as("something else was done").isFalse();
+    while (model.mayUndo()) {
+      model.undo();
+    }
+    assertThat(draft(model).calls()).isEmpty();
+    model.fresh();
+    assertThat(model.mayUndo() || model.mayRedo()).as("another quiz").isFalse();
+  }
+
+  @Test
   void thatSomethingIsOddAboutASheetIsToldWithTheClass() throws Exception {
     Path sheets = folder.resolve("sheets");
     DeskModel model = marked(sheets);
