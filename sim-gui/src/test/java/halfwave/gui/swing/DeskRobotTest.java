@@ -69,6 +69,9 @@ class DeskRobotTest {
         hands.row("desk.calls", row);
         hands.press("desk.remove");
       }
+      hands.text("desk.search", "lost ground");
+      assertThat(hands.rows("desk.bank")).isBetween(1, 20);
+      hands.text("desk.search", "");
       hands.press("desk.undo");
       assertThat(hands.rows("desk.calls")).as("the last one is back").isEqualTo(3);
       hands.press("desk.redo");

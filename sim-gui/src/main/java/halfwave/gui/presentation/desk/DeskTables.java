@@ -65,7 +65,7 @@ public final class DeskTables {
   }
 
   /** Calls of the bank. */
-  public TableView bank(Quiz bank) {
+  public TableView bank(BankView bank) {
     return new TableView(
         heads("call", "objective", "level", "minutes"),
         bank.calls().stream().map(this::about).toList());

@@ -1,6 +1,7 @@
 package halfwave.gui.swing.desk;
 
 import halfwave.gui.presentation.Wording;
+import halfwave.gui.presentation.desk.BankView;
 import halfwave.gui.presentation.desk.DeskDraft;
 import halfwave.gui.presentation.desk.DeskModel;
 import halfwave.gui.presentation.desk.DeskState;
@@ -10,7 +11,9 @@ import halfwave.gui.swing.widget.Forms;
 import halfwave.gui.swing.widget.Keys;
 import halfwave.gui.swing.widget.Lettering;
 import halfwave.gui.swing.widget.Plate;
+import halfwave.gui.swing.widget.QuietField;
 import halfwave.gui.swing.widget.Theme;
+import halfwave.gui.swing.widget.Typing;
 import halfwave.quiz.Quiz;
 import halfwave.quiz.ServiceCall;
 import java.awt.event.InputEvent;
@@ -19,6 +22,7 @@ import java.util.ArrayList;
 import java.util.List;
 import javax.swing.JButton;
 import javax.swing.JComponent;
+import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.JTabbedPane;
 import javax.swing.KeyStroke;
@@ -50,6 +54,8 @@ final class DeskQuizTab extends JPanel {
   private final JButton undo;
   private final JButton redo;
   private final List<JButton> workers = new ArrayList<>();
+  private final QuietField search = new QuietField();
+  private transient BankView offered = new BankView(List.of());
   private transient @Nullable String chosen;
 
   DeskQuizTab(Theme theme, Wording words, DeskModel model, DeskFiles files) {
@@ -84,6 +90,11 @@ final class DeskQuizTab extends JPanel {
         "span 2, wmin 0, wrap");
     bank = new DeskTable(theme, "desk.bank", words.text("desk.bank"), this::free);
     bank.opens(this::add);
+    bank.tells(row -> BankView.told(offered.calls().get(row), words));
+    search.setName("desk.search");
+    search.setToolTipText(words.text("desk.search-tip"));
+    search.getAccessibleContext().setAccessibleName(words.text("desk.search"));
+    Typing.on(search, this::narrow);
     calls = new DeskTable(theme, "desk.calls", words.text("desk.calls"), this::choose);
     calls.explain(words, "minutes", "share", "solvable", "tellable", "expert", "mean");
     add = Forms.button(words, "desk.add", "desk.add-tip", this::add);
@@ -96,7 +107,14 @@ final class DeskQuizTab extends JPanel {
                 "[grow,fill]",
                 "[][grow,fill][][][grow,fill]"));
     left.setOpaque(false);
-    left.add(heading("desk.bank"), "wmin 0, wrap");
+    JLabel find = Lettering.label(words.text("desk.search"), theme.body(), theme.palette().ink());
+    find.setLabelFor(search);
+    left.add(heading("desk.bank"), "split 3, wmin pref, pushx");
+    left.add(find, "growx 0, wmin pref");
+    left.add(
+        search,
+        "growx 0, w %dpx:%dpx:, hmin %dpx, wrap"
+            .formatted(theme.px(60), theme.px(180), theme.px(24)));
     left.add(bank.scrolled(), "wmin 0, hmin 0, wrap");
     left.add(Forms.row(add, remove, create), "wmin 0, wrap");
     left.add(heading("desk.calls"), "wmin 0, wrap");
@@ -202,10 +220,9 @@ final class DeskQuizTab extends JPanel {
   }
 
   private void add() {
-    Quiz from = model.state().bank();
     int row = bank.getSelectedRow();
-    if (from != null && row >= 0) {
-      model.add(from.calls().get(row));
+    if (row >= 0 && row < offered.calls().size()) {
+      model.add(offered.calls().get(row));
     }
   }
 
@@ -270,12 +287,18 @@ final class DeskQuizTab extends JPanel {
     remove.setEnabled(chosenCall() != null);
   }
 
+  /** Shows the calls of the bank that have what was typed. */
+  private void narrow() {
+    Quiz from = model.state().bank();
+    if (from != null) {
+      offered = BankView.of(from, search.getText(), words);
+      bank.show(tables.bank(offered));
+    }
+  }
+
   void refresh() {
     DeskState state = model.state();
-    Quiz from = state.bank();
-    if (from != null) {
-      bank.show(tables.bank(from));
-    }
+    narrow();
     calls.show(tables.calls(state));
     follow();
     settings.refresh();

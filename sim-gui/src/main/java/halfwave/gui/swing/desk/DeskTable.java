@@ -15,6 +15,7 @@ import java.util.Collections;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.IntFunction;
 import javax.swing.BorderFactory;
 import javax.swing.JLabel;
 import javax.swing.JScrollPane;
@@ -39,9 +40,13 @@ final class DeskTable extends JTable {
 
   private static final int SEEN_ROWS = 3;
 
+  /** So much stands on a line of what the pointer tells. */
+  private static final String TIP_LINE = "(.{1,70})(?:\\s+|$)";
+
   private final transient Theme theme;
   private final transient WrappedCell cell;
   private final transient Map<String, String> explained = new HashMap<>();
+  private transient IntFunction<String> told = row -> "";
   private transient @Nullable TableView shown;
 
   DeskTable(Theme theme, String name, String title, Runnable chosen) {
@@ -169,6 +174,18 @@ final class DeskTable extends JTable {
         return heading.isEmpty() ? null : explained.getOrDefault(heading, heading);
       }
     };
+  }
+
+  /** Says more about a row to whoever rests the pointer on it. */
+  void tells(IntFunction<String> more) {
+    told = more;
+  }
+
+  @Override
+  public @Nullable String getToolTipText(MouseEvent event) {
+    int row = rowAtPoint(event.getPoint());
+    String text = row < 0 ? "" : told.apply(row);
+    return text.isEmpty() ? null : text.replaceAll(TIP_LINE, "$1\n").strip();
   }
 
   private String text(int row, int column) {
