@@ -58,7 +58,7 @@ class PanelsReleasedRobotTest extends WithWindow {
     }
     hand.menu("menu.keys");
     open.settle();
-    List<WeakReference<Component>> old = OpenWindow.onScreen(PanelsReleasedRobotTest::all);
+    List<WeakReference<Component>> old = OpenWindow.onScreen(this::all);
     assertThat(old).as("panels and windows of the program").hasSizeGreaterThan(50);
     for (int k = 0; k < LOOKS; k++) {
       hand.menu(k % 2 == 0 ? "menu.dark" : "menu.light");
@@ -88,12 +88,13 @@ class PanelsReleasedRobotTest extends WithWindow {
         });
   }
 
-  /** Panels of the program, shown or not, but not the frames that stay. */
-  private static List<WeakReference<Component>> all() {
+  /**
+   * Panels of the window that is open and of those beside it, shown or not, but not the frames that
+   * stay. The toolkit may still know windows that other tests closed: nobody makes those anew.
+   */
+  private List<WeakReference<Component>> all() {
     List<WeakReference<Component>> found = new ArrayList<>();
-    for (java.awt.Window window : java.awt.Window.getWindows()) {
-      collect(window, found);
-    }
+    collect(open.frame(), found);
     return found;
   }
 
