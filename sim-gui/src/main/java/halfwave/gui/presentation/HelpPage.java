@@ -3,6 +3,7 @@ package halfwave.gui.presentation;
 import java.text.Normalizer;
 import java.util.Arrays;
 import java.util.Locale;
+import java.util.stream.Stream;
 
 /**
  * A page of help.
@@ -42,6 +43,12 @@ public record HelpPage(String topic, String group, String title, String markup, 
   public static String[] words(String typed) {
     String sought = plain(typed.strip());
     return sought.isEmpty() ? new String[0] : sought.split("\\s+");
+  }
+
+  /** Whether a text has all the words that were typed; of no words it has all. */
+  public static boolean holds(String text, String typed) {
+    String all = plain(text);
+    return Stream.of(words(typed)).allMatch(all::contains);
   }
 
   /** Without accents and capitals, sign for sign: a place in it is the place in the text. */

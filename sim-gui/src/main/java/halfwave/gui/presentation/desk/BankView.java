@@ -24,15 +24,8 @@ public record BankView(List<ServiceCall> calls) {
 
   /** Those with all words that were typed, be it in what is seen of them or in what is wrong. */
   public static BankView of(Quiz bank, String typed, Wording words) {
-    List<String> sought = List.of(HelpPage.plain(typed).strip().split("\\s+"));
     return new BankView(
-        bank.calls().stream()
-            .filter(
-                call -> {
-                  String all = HelpPage.plain(all(call, words));
-                  return sought.stream().allMatch(all::contains);
-                })
-            .toList());
+        bank.calls().stream().filter(c -> HelpPage.holds(all(c, words), typed)).toList());
   }
 
   private static String all(ServiceCall call, Wording words) {

@@ -183,7 +183,6 @@ public record Offer(
 
   /** Whether all the words that somebody typed are in it. */
   public boolean has(String typed) {
-    String all = HelpPage.plain(place + ' ' + name);
-    return Stream.of(HelpPage.plain(typed).strip().split("\\s+")).allMatch(all::contains);
+    return HelpPage.holds(place + ' ' + name, typed);
   }
 }

@@ -55,6 +55,7 @@ final class DeskQuizTab extends JPanel {
   private final JButton redo;
   private final List<JButton> workers = new ArrayList<>();
   private final QuietField search = new QuietField();
+  private transient @Nullable Quiz narrowed;
   private transient BankView offered = new BankView(List.of());
   private transient @Nullable String chosen;
 
@@ -291,6 +292,7 @@ final class DeskQuizTab extends JPanel {
   private void narrow() {
     Quiz from = model.state().bank();
     if (from != null) {
+      narrowed = from;
       offered = BankView.of(from, search.getText(), words);
       bank.show(tables.bank(offered));
     }
@@ -298,7 +300,9 @@ final class DeskQuizTab extends JPanel {
 
   void refresh() {
     DeskState state = model.state();
-    narrow();
+    if (state.bank() != narrowed) {
+      narrow();
+    }
     calls.show(tables.calls(state));
     follow();
     settings.refresh();
